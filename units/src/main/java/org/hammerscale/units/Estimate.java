@@ -1,0 +1,148 @@
+package org.hammerscale.units;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What cannot be known exactly before the fire is lit: a low, a likely and a high value. Nine of
+ * ten outcomes lie between low and high. What geometry alone decides is an {@linkplain #isExact()
+ * exact} estimate, with all three the same.
+ *
+ * @param <Q> what is estimated
+ */
+public final class Estimate<Q extends Quantity<Q>> {
+  private final Measure<Q> low;
+  private final Measure<Q> likely;
+  private final Measure<Q> high;
+
+  private Estimate(Measure<Q> low, Measure<Q> likely, Measure<Q> high) {
+    this.low = low;
+    this.likely = likely;
+    this.high = high;
+  }
+
+  /**
+   * An estimate by its three values, kept in the unit of the likely one.
+   *
+   * @param low nineteen outcomes of twenty are not below it
+   * @param likely the middle: as many outcomes above as below
+   * @param high nineteen outcomes of twenty are not above it
+   * @param <Q> what is estimated
+   * @return the estimate
+   * @throws IllegalArgumentException unless low ≤ likely ≤ high
+   */
+  public static <Q extends Quantity<Q>> Estimate<Q> of(
+      Quantity<Q> low, Quantity<Q> likely, Quantity<Q> high) {
+    Measure<Q> middle = Measure.from(likely);
+    Measure<Q> least = Measure.from(low).to(middle.getUnit());
+    Measure<Q> most = Measure.from(high).to(middle.getUnit());
+    if (least.isGreaterThan(middle) || most.isLessThan(middle)) {
+      throw new IllegalArgumentException(
+          "estimate must have low ≤ likely ≤ high, was " + least + ", " + middle + ", " + most);
+    }
+    return new Estimate<>(least, middle, most);
+  }
+
+  /**
+   * A value that is known exactly.
+   *
+   * @param value the value
+   * @param <Q> what is known
+   * @return an estimate without spread
+   */
+  public static <Q extends Quantity<Q>> Estimate<Q> exact(Quantity<Q> value) {
+    Measure<Q> measure = Measure.from(value);
+    return new Estimate<>(measure, measure, measure);
+  }
+
+  /** {@return the value that nineteen outcomes of twenty do not fall below} */
+  public Measure<Q> low() {
+    return low;
+  }
+
+  /** {@return the value in the middle of the outcomes} */
+  public Measure<Q> likely() {
+    return likely;
+  }
+
+  /** {@return the value that nineteen outcomes of twenty do not exceed} */
+  public Measure<Q> high() {
+    return high;
+  }
+
+  /** {@return whether low, likely and high are the same} */
+  public boolean isExact() {
+    Unit<Q> unit = likely.getUnit();
+    return low.in(unit) == high.in(unit);
+  }
+
+  /**
+   * The sum of two estimates that err together, as two stretches forged by the same hand do: lows
+   * add to lows and highs to highs.
+   *
+   * @param other an estimate of the same kind
+   * @return the sum, in this estimate's unit
+   */
+  public Estimate<Q> addDependent(Estimate<Q> other) {
+    if (isExact() && other.isExact()) {
+      return exact(likely.add(other.likely)); // one object instead of three equal ones
+    }
+    return new Estimate<>(low.add(other.low), likely.add(other.likely), high.add(other.high));
+  }
+
+  /**
+   * The sum of two estimates that err apart: the distances from likely to low, and from likely to
+   * high, add as root of the sum of squares.
+   *
+   * @param other an estimate of the same kind
+   * @return the sum, in this estimate's unit
+   */
+  public Estimate<Q> addIndependent(Estimate<Q> other) {
+    Unit<Q> unit = likely.getUnit();
+    Measure<Q> middle = likely.add(other.likely);
+    double below =
+        Math.hypot(likely.in(unit) - low.in(unit), other.likely.in(unit) - other.low.in(unit));
+    double above =
+        Math.hypot(high.in(unit) - likely.in(unit), other.high.in(unit) - other.likely.in(unit));
+    return new Estimate<>(
+        middle.withValue(middle.in(unit) - below),
+        middle,
+        middle.withValue(middle.in(unit) + above));
+  }
+
+  /**
+   * All three values times a number.
+   *
+   * @param factor a number that is not negative
+   * @return the multiple
+   * @throws IllegalArgumentException if the factor is negative, which would turn low into high
+   */
+  public Estimate<Q> multiply(double factor) {
+    if (!(factor >= 0)) {
+      throw new IllegalArgumentException("factor must not be negative, was " + factor);
+    }
+    return new Estimate<>(low.multiply(factor), likely.multiply(factor), high.multiply(factor));
+  }
+
+  /** Same likely value and same spread, each by {@link Measure#equals}. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Estimate<?> estimate
+        && low.equals(estimate.low)
+        && likely.equals(estimate.likely)
+        && high.equals(estimate.high);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(low, likely, high);
+  }
+
+  /** The likely value, with its spread behind it if there is one. */
+  @Override
+  public String toString() {
+    return isExact() ? likely.toString() : likely + " (" + low + " to " + high + ")";
+  }
+}

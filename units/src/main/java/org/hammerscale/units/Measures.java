@@ -1,0 +1,300 @@
+package org.hammerscale.units;
+
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.format.MeasurementParseException;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+
+/**
+ * Short ways to write measures, meant for static import, and the products that keep their type.
+ *
+ * <pre>{@code
+ * inches("1 1/2")              // 1 1/2 in
+ * millimetres(40)              // 40 mm
+ * length("3' 6 1/2\"")         // 42 1/2 in
+ * area(inches(2), inches(3))   // 6 in²
+ * }</pre>
+ */
+public final class Measures {
+  private Measures() {}
+
+  /**
+   * Inches as a smith writes them: {@code 1 1/2}, {@code 1-1/2}, {@code 3/16}, {@code 0.375}. The
+   * inch mark may stand behind.
+   *
+   * @param text a number of inches, whole, fractional or decimal
+   * @return the length in inches, exact for fractions of powers of two
+   * @throws IllegalArgumentException if the text is anything else, or in another unit
+   */
+  public static Measure<Length> inches(String text) {
+    Measure<Length> read = read(text, LengthFormat.standard().withDefaultUnit(ShopUnits.INCH));
+    if (read.getUnit() != ShopUnits.INCH) {
+      throw new IllegalArgumentException(
+          "text must be a number of inches, was \"" + text + "\"; use length(text) for any unit");
+    }
+    return read;
+  }
+
+  /**
+   * A length with its unit: {@code 1 1/2 in}, {@code 3' 6"}, {@code 40 mm}.
+   *
+   * @param text a length as {@link LengthFormat} reads it
+   * @return the length in the unit written; inches for feet and inches together
+   * @throws IllegalArgumentException if the text is not such a length, with the reason and place
+   */
+  public static Measure<Length> length(String text) {
+    return read(text, LengthFormat.standard());
+  }
+
+  private static Measure<Length> read(String text, LengthFormat format) {
+    try {
+      return format.parse(text);
+    } catch (MeasurementParseException e) {
+      throw new IllegalArgumentException(e.getMessage(), e);
+    }
+  }
+
+  /**
+   * A length in inches.
+   *
+   * @param value the number of inches; 1 in = 25.4 mm, finite
+   * @return the length in inches
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Measure<Length> inches(double value) {
+    return Measure.of(value, ShopUnits.INCH);
+  }
+
+  /**
+   * A length in feet.
+   *
+   * @param value the number of feet; 1 ft = 12 in, finite
+   * @return the length in feet
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Measure<Length> feet(double value) {
+    return Measure.of(value, ShopUnits.FOOT);
+  }
+
+  /**
+   * A length in millimetres.
+   *
+   * @param value the number of millimetres, finite
+   * @return the length in millimetres
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Measure<Length> millimetres(double value) {
+    return Measure.of(value, ShopUnits.MILLIMETRE);
+  }
+
+  /**
+   * A length in metres.
+   *
+   * @param value the number of metres, finite
+   * @return the length in metres
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Measure<Length> metres(double value) {
+    return Measure.of(value, ShopUnits.METRE);
+  }
+
+  /**
+   * A mass in kilograms.
+   *
+   * @param value the number of kilograms, finite
+   * @return the mass in kilograms
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Measure<Mass> kilograms(double value) {
+    return Measure.of(value, ShopUnits.KILOGRAM);
+  }
+
+  /**
+   * A mass in pounds.
+   *
+   * @param value the number of pounds avoirdupois; 1 lb = 0.453 592 37 kg, finite
+   * @return the mass in pounds
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Measure<Mass> pounds(double value) {
+    return Measure.of(value, ShopUnits.POUND);
+  }
+
+  /**
+   * A density in SI units.
+   *
+   * @param value the number of kilograms per cubic metre, finite
+   * @return the density in kg/m³
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Measure<Density> kilogramsPerCubicMetre(double value) {
+    return Measure.of(value, ShopUnits.KILOGRAM_PER_CUBIC_METRE);
+  }
+
+  /**
+   * A density as bar tables state it.
+   *
+   * @param value the number of pounds per cubic foot, finite
+   * @return the density in lb/ft³
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Measure<Density> poundsPerCubicFoot(double value) {
+    return Measure.of(value, ShopUnits.POUND_PER_CUBIC_FOOT);
+  }
+
+  /**
+   * A temperature point in degrees Celsius.
+   *
+   * @param value degrees Celsius
+   * @return the point, in °C
+   * @throws IllegalArgumentException below absolute zero, −273.15 °C
+   */
+  public static Measure<Temperature> celsius(double value) {
+    return temperature(value, ShopUnits.CELSIUS);
+  }
+
+  /**
+   * A temperature point in degrees Fahrenheit.
+   *
+   * @param value degrees Fahrenheit
+   * @return the point, in °F
+   * @throws IllegalArgumentException below absolute zero, −459.67 °F
+   */
+  public static Measure<Temperature> fahrenheit(double value) {
+    return temperature(value, ShopUnits.FAHRENHEIT);
+  }
+
+  private static Measure<Temperature> temperature(double value, Unit<Temperature> unit) {
+    Measure<Temperature> point = Measure.of(value, unit);
+    if (point.in(ShopUnits.KELVIN) < 0) {
+      throw new IllegalArgumentException(
+          "temperature must not lie below absolute zero, was " + point);
+    }
+    return point;
+  }
+
+  /**
+   * A time in seconds.
+   *
+   * @param value the number of seconds, finite
+   * @return the time in seconds
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Measure<Time> seconds(double value) {
+    return Measure.of(value, ShopUnits.SECOND);
+  }
+
+  /**
+   * A time in minutes.
+   *
+   * @param value the number of minutes, finite
+   * @return the time in minutes
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Measure<Time> minutes(double value) {
+    return Measure.of(value, ShopUnits.MINUTE);
+  }
+
+  /**
+   * A plane angle in degrees.
+   *
+   * @param value the number of degrees, π/180 rad each, finite
+   * @return the angle in degrees
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Measure<Angle> degrees(double value) {
+    return Measure.of(value, ShopUnits.DEGREE);
+  }
+
+  /**
+   * Length × length, in the square of the first one's unit.
+   *
+   * @param first a length; its unit squared is the unit of the result
+   * @param second a length in any unit
+   * @return the area
+   */
+  public static Measure<Area> area(Quantity<Length> first, Quantity<Length> second) {
+    Measure<Length> side = Measure.from(first);
+    return new Measure<>(side.amount() * side.read(second), side.scale().square());
+  }
+
+  /**
+   * Length × area, in the cube of the length's unit.
+   *
+   * @param length a length; its unit cubed is the unit of the result
+   * @param area an area in any unit
+   * @return the volume
+   */
+  public static Measure<Volume> volume(Quantity<Length> length, Quantity<Area> area) {
+    Measure<Length> side = Measure.from(length);
+    double base = valueIn(area, side.scale().square());
+    return new Measure<>(side.amount() * base, side.scale().cube());
+  }
+
+  /**
+   * Volume ÷ area: inches for cubic inches, millimetres for cubic millimetres, else metres.
+   *
+   * @param volume a volume
+   * @param area an area that is not zero, in any unit
+   * @return the length over which the area would hold the volume
+   * @throws IllegalArgumentException if the area is zero
+   */
+  public static Measure<Length> length(Quantity<Volume> volume, Quantity<Area> area) {
+    Measure<Volume> whole = Measure.from(volume);
+    UnitScale<Length> side = whole.scale().side();
+    double base = valueIn(area, side.square());
+    if (base == 0) {
+      throw new IllegalArgumentException("area must not be zero");
+    }
+    return new Measure<>(whole.scale().convert(whole.amount(), side.cube()) / base, side);
+  }
+
+  /**
+   * Volume × density: pounds for a volume in cubic inches, kilograms for any other.
+   *
+   * @param volume a volume
+   * @param density a density in any unit
+   * @return the mass
+   */
+  public static Measure<Mass> mass(Quantity<Volume> volume, Quantity<Density> density) {
+    Measure<Volume> whole = Measure.from(volume);
+    double kilograms =
+        whole.in(ShopUnits.CUBIC_METRE)
+            * Measure.from(density).in(ShopUnits.KILOGRAM_PER_CUBIC_METRE);
+    return Measure.of(kilograms, ShopUnits.KILOGRAM)
+        .to(isCustomary(whole) ? ShopUnits.POUND : ShopUnits.KILOGRAM);
+  }
+
+  /**
+   * Area × density: pounds per foot for an area in square inches, kilograms per metre for any
+   * other.
+   *
+   * @param area the area of a section
+   * @param density a density in any unit
+   * @return the mass per length
+   */
+  public static Measure<LinearDensity> massPerLength(
+      Quantity<Area> area, Quantity<Density> density) {
+    Measure<Area> section = Measure.from(area);
+    double kilogramsPerMetre =
+        section.in(ShopUnits.SQUARE_METRE)
+            * Measure.from(density).in(ShopUnits.KILOGRAM_PER_CUBIC_METRE);
+    return Measure.of(kilogramsPerMetre, ShopUnits.KILOGRAM_PER_METRE)
+        .to(isCustomary(section) ? ShopUnits.POUND_PER_FOOT : ShopUnits.KILOGRAM_PER_METRE);
+  }
+
+  private static boolean isCustomary(Measure<?> measure) {
+    return measure.scale().family == UnitScale.Family.CUSTOMARY;
+  }
+
+  private static <Q extends Quantity<Q>> double valueIn(Quantity<Q> quantity, UnitScale<Q> scale) {
+    Measure<Q> measure = Measure.from(quantity);
+    return measure.scale().convert(measure.amount(), scale);
+  }
+}

@@ -1,0 +1,266 @@
+package org.hammerscale.units;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.MetricPrefix;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+import org.hammerscale.units.UnitScale.Family;
+import tech.units.indriya.AbstractUnit;
+import tech.units.indriya.unit.TransformedUnit;
+import tech.units.indriya.unit.Units;
+
+/**
+ * The units of a forge: those of its rulers, its scales and its bar tables.
+ *
+ * <p>Every definition stands in the source as an exact fraction of an SI unit. Sources: the
+ * international yard and pound agreement of 1959 for the inch (25.4 mm) and the pound (0.453 592 37
+ * kg), as in NIST SP 811, appendix B (from memory); the kelvin, Celsius and Fahrenheit scales as in
+ * NIST SP 811, appendix B.
+ *
+ * <p>Nothing is registered anywhere: using these units changes how no other unit is read or
+ * printed.
+ */
+public final class ShopUnits {
+  private static final List<UnitScale<?>> SCALES = new ArrayList<>();
+
+  /** Metre, the SI unit of length. */
+  public static final Unit<Length> METRE =
+      add(Units.METRE, "m", Dimensions.LENGTH, 1, 1, Family.METRIC, 5);
+
+  /** Centimetre, 1/100 m. */
+  public static final Unit<Length> CENTIMETRE =
+      add(MetricPrefix.CENTI(METRE), "cm", Dimensions.LENGTH, 1, 100, Family.METRIC, 3);
+
+  /** Millimetre, 1/1000 m. */
+  public static final Unit<Length> MILLIMETRE =
+      add(MetricPrefix.MILLI(METRE), "mm", Dimensions.LENGTH, 1, 1000, Family.METRIC, 2);
+
+  /** Inch, exactly 25.4 mm: 127/5000 m. */
+  public static final Unit<Length> INCH = customary("in", METRE, Dimensions.LENGTH, 127, 5000, 4);
+
+  /** Foot, exactly 12 in: 381/1250 m. */
+  public static final Unit<Length> FOOT = customary("ft", METRE, Dimensions.LENGTH, 381, 1250, 4);
+
+  /** Thousandth of an inch, also called a mil: 127/5 000 000 m. */
+  public static final Unit<Length> THOU =
+      customary("thou", METRE, Dimensions.LENGTH, 127, 5_000_000, 2);
+
+  /** Square metre. */
+  public static final Unit<Area> SQUARE_METRE =
+      add(Units.SQUARE_METRE, "m²", Dimensions.AREA, 1, 1, Family.METRIC, 0);
+
+  /** Square millimetre, 10⁻⁶ m². */
+  public static final Unit<Area> SQUARE_MILLIMETRE =
+      add(square(MILLIMETRE), "mm²", Dimensions.AREA, 1, 1e6, Family.METRIC, 0);
+
+  /** Square inch, (127/5000 m)². */
+  public static final Unit<Area> SQUARE_INCH =
+      add(square(INCH), "in²", Dimensions.AREA, 127 * 127, 5000 * 5000, Family.CUSTOMARY, 4);
+
+  /** Cubic metre. */
+  public static final Unit<Volume> CUBIC_METRE =
+      add(Units.CUBIC_METRE, "m³", Dimensions.VOLUME, 1, 1, Family.METRIC, 0);
+
+  /** Cubic millimetre, 10⁻⁹ m³. */
+  public static final Unit<Volume> CUBIC_MILLIMETRE =
+      add(cube(MILLIMETRE), "mm³", Dimensions.VOLUME, 1, 1e9, Family.METRIC, 0);
+
+  /** Cubic inch, (127/5000 m)³. */
+  public static final Unit<Volume> CUBIC_INCH =
+      add(cube(INCH), "in³", Dimensions.VOLUME, 127 * 127 * 127, 125e9, Family.CUSTOMARY, 4);
+
+  /** Kilogram, the SI unit of mass. */
+  public static final Unit<Mass> KILOGRAM =
+      add(Units.KILOGRAM, "kg", Dimensions.MASS, 1, 1, Family.METRIC, 3);
+
+  /** Gram, 1/1000 kg. */
+  public static final Unit<Mass> GRAM =
+      add(Units.GRAM, "g", Dimensions.MASS, 1, 1000, Family.METRIC, 0);
+
+  /** Pound avoirdupois, exactly 0.453 592 37 kg. */
+  public static final Unit<Mass> POUND =
+      customary("lb", KILOGRAM, Dimensions.MASS, 45_359_237, 100_000_000, 3);
+
+  /** Ounce avoirdupois, 1/16 lb. */
+  public static final Unit<Mass> OUNCE =
+      customary("oz", KILOGRAM, Dimensions.MASS, 45_359_237, 1_600_000_000, 2);
+
+  /** Kilogram per cubic metre. */
+  public static final Unit<Density> KILOGRAM_PER_CUBIC_METRE =
+      add(
+          ShopUnits.<Density>per(KILOGRAM, CUBIC_METRE),
+          "kg/m³",
+          Dimensions.DENSITY,
+          1,
+          1,
+          Family.METRIC,
+          0);
+
+  /** Pound per cubic foot, as bar tables state the weight of iron. */
+  public static final Unit<Density> POUND_PER_CUBIC_FOOT =
+      add(
+          ShopUnits.<Density>per(POUND, cube(FOOT)),
+          "lb/ft³",
+          Dimensions.DENSITY,
+          45_359_237d * 1250 * 1250 * 1250,
+          1e8 * 381 * 381 * 381,
+          Family.CUSTOMARY,
+          1);
+
+  /** Kilogram per metre. */
+  public static final Unit<LinearDensity> KILOGRAM_PER_METRE =
+      add(
+          ShopUnits.<LinearDensity>per(KILOGRAM, METRE),
+          "kg/m",
+          Dimensions.LINEAR_DENSITY,
+          1,
+          1,
+          Family.METRIC,
+          3);
+
+  /** Pound per foot. */
+  public static final Unit<LinearDensity> POUND_PER_FOOT =
+      add(
+          ShopUnits.<LinearDensity>per(POUND, FOOT),
+          "lb/ft",
+          Dimensions.LINEAR_DENSITY,
+          45_359_237d * 1250,
+          1e8 * 381,
+          Family.CUSTOMARY,
+          3);
+
+  /** Second, the SI unit of time. */
+  public static final Unit<Time> SECOND =
+      add(Units.SECOND, "s", Dimensions.TIME, 1, 1, Family.METRIC, 0);
+
+  /** Minute, 60 s. */
+  public static final Unit<Time> MINUTE =
+      add(Units.MINUTE, "min", Dimensions.TIME, 60, 1, Family.METRIC, 0);
+
+  /** Hour, 3600 s. */
+  public static final Unit<Time> HOUR =
+      add(Units.HOUR, "h", Dimensions.TIME, 3600, 1, Family.METRIC, 0);
+
+  /** One, the unit of a plain number. */
+  public static final Unit<Dimensionless> ONE =
+      add(AbstractUnit.ONE, "", Dimensions.NONE, 1, 1, Family.METRIC, 0);
+
+  /** Radian, the SI unit of plane angle. */
+  public static final Unit<Angle> RADIAN =
+      add(Units.RADIAN, "rad", Dimensions.NONE, 1, 1, Family.METRIC, 0);
+
+  /** Degree of plane angle, π/180 rad. */
+  public static final Unit<Angle> DEGREE =
+      add(
+          named("°", RADIAN, RADIAN.multiply(Math.PI).divide(180)),
+          "°",
+          Dimensions.NONE,
+          Math.PI,
+          180,
+          Family.METRIC,
+          0);
+
+  /** Kelvin, the SI unit of temperature, counted from absolute zero. */
+  public static final Unit<Temperature> KELVIN =
+      add(Units.KELVIN, "K", Dimensions.TEMPERATURE, 1, 1, Family.METRIC, 0);
+
+  /** Degree Celsius; its zero is 273.15 K. */
+  public static final Unit<Temperature> CELSIUS = temperature(Units.CELSIUS, "°C", 1, 1, 27_315);
+
+  /** Degree Fahrenheit, 5/9 K; its zero lies 459.67 °F above absolute zero. */
+  public static final Unit<Temperature> FAHRENHEIT =
+      temperature(
+          named("°F", KELVIN, KELVIN.multiply(5).divide(9).shift(459.67)), "°F", 5, 9, 45_967);
+
+  static {
+    relate(METRE, SQUARE_METRE, CUBIC_METRE);
+    relate(MILLIMETRE, SQUARE_MILLIMETRE, CUBIC_MILLIMETRE);
+    relate(INCH, SQUARE_INCH, CUBIC_INCH);
+  }
+
+  private ShopUnits() {}
+
+  /** All of them, for the table that finds a unit's scale. */
+  static List<UnitScale<?>> scales() {
+    return SCALES;
+  }
+
+  private static <Q extends Quantity<Q>> Unit<Q> customary(
+      String symbol, Unit<Q> si, long dimension, long numerator, long denominator, int decimals) {
+    Unit<Q> unit = named(symbol, si, si.multiply((double) numerator).divide((double) denominator));
+    return add(
+        unit,
+        symbol,
+        dimension,
+        (double) numerator,
+        (double) denominator,
+        Family.CUSTOMARY,
+        decimals);
+  }
+
+  /** A unit under a symbol of its own; it prints so without a label registered for all the JVM. */
+  private static <Q extends Quantity<Q>> Unit<Q> named(String symbol, Unit<Q> si, Unit<Q> unit) {
+    return new TransformedUnit<>(symbol, si, si, unit.getConverterTo(si));
+  }
+
+  private static Unit<Temperature> temperature(
+      Unit<Temperature> unit, String symbol, double numerator, double denominator, double zero) {
+    SCALES.add(
+        new UnitScale<>(
+            unit, symbol, Dimensions.TEMPERATURE, numerator, denominator, zero, Family.METRIC, 0));
+    return unit;
+  }
+
+  private static <Q extends Quantity<Q>> Unit<Q> add(
+      Unit<Q> unit,
+      String symbol,
+      long dimension,
+      double numerator,
+      double denominator,
+      Family family,
+      int decimals) {
+    SCALES.add(
+        new UnitScale<>(unit, symbol, dimension, numerator, denominator, 0, family, decimals));
+    return unit;
+  }
+
+  private static Unit<Area> square(Unit<Length> side) {
+    return side.multiply(side).asType(Area.class);
+  }
+
+  private static Unit<Volume> cube(Unit<Length> side) {
+    return side.multiply(side).multiply(side).asType(Volume.class);
+  }
+
+  /**
+   * A quotient as a unit of our own quantity types, which JSR 385 cannot check by {@code asType}:
+   * it knows the dimension of its own types only.
+   */
+  @SuppressWarnings("unchecked")
+  private static <Q extends Quantity<Q>> Unit<Q> per(Unit<?> above, Unit<?> below) {
+    return (Unit<Q>) above.divide(below);
+  }
+
+  private static void relate(Unit<Length> side, Unit<Area> square, Unit<Volume> cube) {
+    UnitScale.relate(scaleOf(side), scaleOf(square), scaleOf(cube));
+  }
+
+  @SuppressWarnings("unchecked")
+  private static <Q extends Quantity<Q>> UnitScale<Q> scaleOf(Unit<Q> unit) {
+    for (UnitScale<?> scale : SCALES) {
+      if (scale.unit == unit) {
+        return (UnitScale<Q>) scale;
+      }
+    }
+    throw new IllegalStateException("no scale for " + unit);
+  }
+}

@@ -1,0 +1,152 @@
+package org.hammerscale.units;
+
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Volume;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What arithmetic needs to know of a unit, worked out once: its dimension and its size in SI.
+ *
+ * <p>The size is kept as a fraction, {@code numerator ÷ denominator} SI units, so that the shop's
+ * units stay exact: one inch is 127/5000 m, and 25.4 mm come out as one inch to the last bit. The
+ * zero of a temperature scale is kept in hundredths of its own degree for the same reason.
+ *
+ * @param <Q> what the unit measures
+ */
+final class UnitScale<Q extends Quantity<Q>> {
+  /** Which way the shop prints and pairs a unit. */
+  enum Family {
+    /** Metric and everything not known to the shop. */
+    METRIC,
+    /** Inches, feet and what derives from them; they weigh in pounds. */
+    CUSTOMARY
+  }
+
+  final Unit<Q> unit;
+  final String symbol;
+  final long dimension;
+  final double numerator;
+  final double denominator;
+
+  /** Hundredths of a degree from absolute zero to the scale's own zero; 0 but for temperatures. */
+  final double zero;
+
+  final Family family;
+
+  /** Decimals that a printed value keeps at least. */
+  final int decimals;
+
+  /** The hash of the unit, which Indriya works out anew at every call. */
+  final int hash;
+
+  // Filled on first use for foreign lengths. A race only does the same work twice: what it finds is
+  // equal. Side is set for the shop's own units alone, before anybody can see them.
+  private @Nullable UnitScale<Area> square;
+  private @Nullable UnitScale<Volume> cube;
+  private @Nullable UnitScale<Length> side;
+
+  UnitScale(
+      Unit<Q> unit,
+      String symbol,
+      long dimension,
+      double numerator,
+      double denominator,
+      double zero,
+      Family family,
+      int decimals) {
+    this.unit = unit;
+    this.symbol = symbol;
+    this.dimension = dimension;
+    this.numerator = numerator;
+    this.denominator = denominator;
+    this.zero = zero;
+    this.family = family;
+    this.decimals = decimals;
+    this.hash = unit.hashCode();
+  }
+
+  /** The same size and habits under another unit object. */
+  <R extends Quantity<R>> UnitScale<R> under(Unit<R> other) {
+    return new UnitScale<>(
+        other, symbol, dimension, numerator, denominator, zero, family, decimals);
+  }
+
+  /** Reads a value on this scale as one on {@code to}. */
+  double convert(double value, UnitScale<?> to) {
+    if (this == to) {
+      return value;
+    }
+    if (dimension != to.dimension) {
+      throw mismatch(value, to);
+    }
+    double up = numerator * to.denominator;
+    double down = denominator * to.numerator;
+    if (up == down && zero == to.zero) {
+      return value;
+    }
+    if (zero == 0 && to.zero == 0) {
+      return value * up / down;
+    }
+    return ((value * 100 + zero) * up / down - to.zero) / 100;
+  }
+
+  double toSi(double value) {
+    return zero == 0
+        ? value * numerator / denominator
+        : (value * 100 + zero) * numerator / denominator / 100;
+  }
+
+  IllegalArgumentException mismatch(double value, UnitScale<?> to) {
+    return new IllegalArgumentException(
+        "a value of "
+            + label(Decimals.text(value, decimals))
+            + " cannot be read in "
+            + to.symbol
+            + ": "
+            + Dimensions.name(dimension)
+            + " is not "
+            + Dimensions.name(to.dimension));
+  }
+
+  /** A printed number with this unit's symbol behind it. */
+  String label(String number) {
+    return symbol.isEmpty() ? number : number + " " + symbol;
+  }
+
+  /** For a unit of length: the unit of area that goes with it. */
+  UnitScale<Area> square() {
+    UnitScale<Area> found = square;
+    if (found == null) {
+      found = UnitScales.of(unit.multiply(unit).asType(Area.class));
+      square = found;
+    }
+    return found;
+  }
+
+  /** For a unit of length: the unit of volume that goes with it. */
+  UnitScale<Volume> cube() {
+    UnitScale<Volume> found = cube;
+    if (found == null) {
+      found = UnitScales.of(unit.multiply(unit).multiply(unit).asType(Volume.class));
+      cube = found;
+    }
+    return found;
+  }
+
+  /** For the shop's areas and volumes: the length they are made from; for all others the metre. */
+  UnitScale<Length> side() {
+    UnitScale<Length> found = side;
+    return found != null ? found : UnitScales.of(ShopUnits.METRE);
+  }
+
+  /** Makes in² and in³ know the inch, and the inch know them. */
+  static void relate(UnitScale<Length> length, UnitScale<Area> square, UnitScale<Volume> cube) {
+    length.square = square;
+    length.cube = cube;
+    square.side = length;
+    cube.side = length;
+  }
+}

@@ -1,0 +1,98 @@
+package org.hammerscale.units;
+
+import java.lang.ref.WeakReference;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.UnitConverter;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Finds the scale of a unit. The shop's own units stand in a fixed table; other people's units are
+ * remembered in a small one that forgets: it holds them weakly, and a newcomer takes the place of
+ * whoever sits on its slot. Forgetting costs time, never a result.
+ */
+final class UnitScales {
+  private static final int KNOWN_SLOTS = 256;
+  private static final int FOREIGN_SLOTS = 64;
+
+  /** Relative difference up to which a foreign unit is taken to be one of the shop's. */
+  private static final double SAME = 1e-15;
+
+  private static final @Nullable UnitScale<?>[] KNOWN = index(ShopUnits.scales());
+  private static final AtomicReferenceArray<@Nullable WeakReference<UnitScale<?>>> FOREIGN =
+      new AtomicReferenceArray<>(FOREIGN_SLOTS);
+
+  private UnitScales() {}
+
+  static <Q extends Quantity<Q>> UnitScale<Q> of(Unit<Q> unit) {
+    int hash = System.identityHashCode(unit);
+    for (int slot = hash & (KNOWN_SLOTS - 1); ; slot = (slot + 1) & (KNOWN_SLOTS - 1)) {
+      UnitScale<?> known = KNOWN[slot];
+      if (known == null) {
+        return foreign(unit, hash & (FOREIGN_SLOTS - 1));
+      }
+      if (known.unit == unit) {
+        return forUnit(known);
+      }
+    }
+  }
+
+  private static <Q extends Quantity<Q>> UnitScale<Q> foreign(Unit<Q> unit, int slot) {
+    WeakReference<UnitScale<?>> seat = FOREIGN.getPlain(slot);
+    UnitScale<?> seated = seat == null ? null : seat.get();
+    if (seated != null && seated.unit == unit) {
+      return forUnit(seated);
+    }
+    UnitScale<Q> made = measure(unit);
+    FOREIGN.setRelease(slot, new WeakReference<>(made));
+    return made;
+  }
+
+  /** A scale of the very same unit object measures the same quantity. */
+  @SuppressWarnings("unchecked")
+  private static <Q extends Quantity<Q>> UnitScale<Q> forUnit(UnitScale<?> sameUnit) {
+    return (UnitScale<Q>) sameUnit;
+  }
+
+  private static <Q extends Quantity<Q>> UnitScale<Q> measure(Unit<Q> unit) {
+    long dimension = Dimensions.of(unit);
+    UnitConverter toSi = unit.getConverterTo(unit.getSystemUnit());
+    double zero = toSi.convert(0.0);
+    double factor = toSi.convert(1.0) - zero;
+    if (!(factor > 0) || Double.isInfinite(factor) || !isStraight(toSi, zero, factor)) {
+      throw new IllegalArgumentException(
+          "unit must be a plain multiple of an SI unit, was " + unit + "; convert it first");
+    }
+    double hundredths = zero / factor * 100;
+    for (UnitScale<?> known : ShopUnits.scales()) {
+      double size = known.numerator / known.denominator;
+      if (known.dimension == dimension
+          && dimension != Dimensions.NONE // a ratio of one is not a radian
+          && Math.abs(size - factor) <= SAME * size
+          && Math.abs(known.zero - hundredths) <= 1e-9 * Math.abs(known.zero)) {
+        return known.under(unit);
+      }
+    }
+    return new UnitScale<>(
+        unit, unit.toString(), dimension, factor, 1, hundredths, UnitScale.Family.METRIC, 0);
+  }
+
+  private static boolean isStraight(UnitConverter converter, double zero, double factor) {
+    double far = converter.convert(1000.0);
+    double expected = zero + 1000 * factor;
+    return Math.abs(far - expected) <= 1e-12 * Math.abs(expected);
+  }
+
+  private static @Nullable UnitScale<?>[] index(Iterable<UnitScale<?>> scales) {
+    @Nullable UnitScale<?>[] table = new UnitScale<?>[KNOWN_SLOTS];
+    for (UnitScale<?> scale : scales) {
+      int slot = System.identityHashCode(scale.unit) & (KNOWN_SLOTS - 1);
+      while (table[slot] != null) {
+        slot = (slot + 1) & (KNOWN_SLOTS - 1);
+      }
+      table[slot] = scale;
+    }
+    return table;
+  }
+}

@@ -1,0 +1,11 @@
+/** The calculations of hand-forged hardware. */
+module org.hammerscale.core {
+  requires transitive org.hammerscale.units;
+  requires static org.jspecify;
+
+  exports org.hammerscale.forging;
+  exports org.hammerscale.hinge;
+  exports org.hammerscale.piece;
+  exports org.hammerscale.stock;
+  exports org.hammerscale.working;
+}

@@ -1,0 +1,94 @@
+package org.hammerscale.internal;
+
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Length;
+import org.hammerscale.units.Density;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
+
+/**
+ * Checks an argument and gives it back as a {@link Measure}. Every refusal names the parameter, the
+ * value with its unit, the rule and what to do.
+ */
+public final class Arguments {
+  private Arguments() {}
+
+  /**
+   * A length of more than zero.
+   *
+   * @param name the parameter's name, for the message
+   * @param length its value
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Length> positive(String name, Quantity<Length> length) {
+    return positive(name, length, ShopUnits.METRE, "a length", "inches or millimetres", "size");
+  }
+
+  /**
+   * A density of more than zero.
+   *
+   * @param name the parameter's name, for the message
+   * @param density its value
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Density> positiveDensity(String name, Quantity<Density> density) {
+    return positive(
+        name, density, ShopUnits.KILOGRAM_PER_CUBIC_METRE, "a density", "kg/m³ or lb/ft³", "value");
+  }
+
+  /**
+   * A length of zero or more.
+   *
+   * @param name the parameter's name, for the message
+   * @param length its value
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Length> notNegative(String name, Quantity<Length> length) {
+    Measure<Length> measure =
+        measured(name, length, ShopUnits.METRE, "a length", "inches or millimetres");
+    if (measure.getValue() < 0) {
+      throw new IllegalArgumentException(
+          name + " must not be negative, was " + measure + "; give zero if there is none");
+    }
+    return measure;
+  }
+
+  /**
+   * A text that says something.
+   *
+   * @param name the parameter's name, for the message
+   * @param text its value
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static String text(String name, String text) {
+    if (text.isBlank()) {
+      throw new IllegalArgumentException(name + " must not be blank; say what it is");
+    }
+    return text;
+  }
+
+  private static <Q extends Quantity<Q>> Measure<Q> positive(
+      String name, Quantity<Q> quantity, Unit<Q> kind, String what, String units, String asked) {
+    Measure<Q> measure = measured(name, quantity, kind, what, units);
+    if (!(measure.getValue() > 0)) {
+      throw new IllegalArgumentException(
+          name + " must be more than zero, was " + measure + "; give the finished cold " + asked);
+    }
+    return measure;
+  }
+
+  private static <Q extends Quantity<Q>> Measure<Q> measured(
+      String name, Quantity<Q> quantity, Unit<Q> kind, String what, String units) {
+    Measure<Q> measure = Measure.from(quantity);
+    if (!measure.hasDimensionOf(kind)) {
+      throw new IllegalArgumentException(
+          name + " must be " + what + ", was " + measure + "; give it in " + units);
+    }
+    return measure;
+  }
+}

@@ -1,0 +1,75 @@
+package org.hammerscale.piece;
+
+import java.util.List;
+import java.util.Objects;
+import org.hammerscale.stock.Bar;
+import org.hammerscale.stock.Feature;
+
+/**
+ * One forged piece: a bar, and the features along it from the end that is measured from.
+ *
+ * <pre>{@code
+ * Bar strap = Bar.of(Section.flat(inches("1 1/2"), inches("1/4")), Material.MILD_STEEL);
+ * Section tip = Section.flat(inches("3/4"), inches("1/8"));
+ * Piece leaf = Piece.of(strap,
+ *     Barrel.around(inches("1/2"), strap.section()),
+ *     Plain.of(strap.section(), inches(9)),
+ *     Taper.between(strap.section(), tip, inches(6)));
+ * leaf.layout().cutLength()   // 14.8562 in
+ * }</pre>
+ */
+public final class Piece {
+  private final Bar bar;
+  private final List<Feature> features;
+
+  private Piece(Bar bar, List<Feature> features) {
+    this.bar = bar;
+    this.features = features;
+  }
+
+  /**
+   * A piece.
+   *
+   * @param bar what it is forged from
+   * @param features its features in order, at least one, from the marked end
+   * @return the piece
+   * @throws IllegalArgumentException if there is no feature
+   */
+  public static Piece of(Bar bar, Feature... features) {
+    Objects.requireNonNull(bar);
+    if (features.length == 0) {
+      throw new IllegalArgumentException(
+          "features must be at least one, was none; a straight cut is one Plain stretch");
+    }
+    return new Piece(bar, List.of(features));
+  }
+
+  /** {@return what it is forged from} */
+  public Bar bar() {
+    return bar;
+  }
+
+  /** {@return its features in order from the marked end} */
+  public List<Feature> features() {
+    return features;
+  }
+
+  /**
+   * Where its features lie on the cold bar.
+   *
+   * @return the layout, with the length to cut and the marks
+   */
+  public Layout layout() {
+    return Layout.of(this);
+  }
+
+  /** The bar and the names of the features. */
+  @Override
+  public String toString() {
+    StringBuilder text = new StringBuilder("piece of ").append(bar).append(":");
+    for (int i = 0; i < features.size(); i++) {
+      text.append(i == 0 ? " " : ", ").append(features.get(i).name());
+    }
+    return text.toString();
+  }
+}

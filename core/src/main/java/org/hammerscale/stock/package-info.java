@@ -1,0 +1,8 @@
+/**
+ * The bar before it is worked: its section, its material, its mass, and the {@link
+ * org.hammerscale.stock.Feature} by which every worked stretch says how much of it it uses.
+ */
+@NullMarked
+package org.hammerscale.stock;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,81 @@
+package org.hammerscale.validation;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/** Reads a validation file from the class path: comment lines, a header, rows. */
+final class ValidationFile {
+  private ValidationFile() {}
+
+  static List<ValidationCase> read(String name) {
+    List<ValidationCase> cases = new ArrayList<>();
+    List<String> header = null;
+    for (String line : lines(name)) {
+      if (line.startsWith("#")) {
+        continue;
+      }
+      List<String> fields = split(line);
+      if (header == null) {
+        header = fields;
+        continue;
+      }
+      if (fields.size() != header.size()) {
+        throw new IllegalStateException(name + ": not as many fields as the header: " + line);
+      }
+      Map<String, String> row = new LinkedHashMap<>();
+      for (int i = 0; i < header.size(); i++) {
+        row.put(header.get(i), fields.get(i));
+      }
+      cases.add(new ValidationCase(row));
+    }
+    return cases;
+  }
+
+  /** The comment lines at the top, without their marks. */
+  static List<String> remarks(String name) {
+    return lines(name).stream()
+        .filter(line -> line.startsWith("#"))
+        .map(line -> line.substring(1).strip())
+        .toList();
+  }
+
+  private static List<String> lines(String name) {
+    try (BufferedReader reader =
+        new BufferedReader(
+            new InputStreamReader(
+                Objects.requireNonNull(ValidationFile.class.getResourceAsStream(name), name),
+                StandardCharsets.UTF_8))) {
+      return reader.lines().filter(line -> !line.isBlank()).toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Commas part fields, but not between quotation marks. */
+  private static List<String> split(String line) {
+    List<String> fields = new ArrayList<>();
+    StringBuilder field = new StringBuilder();
+    boolean quoted = false;
+    for (int i = 0; i < line.length(); i++) {
+      char c = line.charAt(i);
+      if (c == '"') {
+        quoted = !quoted;
+      } else if (c == ',' && !quoted) {
+        fields.add(field.toString());
+        field.setLength(0);
+      } else {
+        field.append(c);
+      }
+    }
+    fields.add(field.toString());
+    return fields;
+  }
+}

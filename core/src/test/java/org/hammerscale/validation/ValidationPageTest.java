@@ -1,0 +1,80 @@
+package org.hammerscale.validation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Keeps {@code core/VALIDATION.md}, the public page of printed against computed values. If it is
+ * stale the test writes it anew and fails: look at the difference, then commit it.
+ */
+class ValidationPageTest {
+  private static final Path PAGE = Path.of("VALIDATION.md");
+
+  @Test
+  void pageIsUpToDate() throws IOException {
+    String expected = page();
+    String committed = Files.exists(PAGE) ? Files.readString(PAGE) : "";
+    if (!committed.equals(expected)) {
+      Files.writeString(PAGE, expected);
+    }
+    assertEquals(expected, committed, "VALIDATION.md was stale and has been written anew");
+  }
+
+  private static String page() {
+    StringBuilder page = new StringBuilder();
+    page.append("# Validation\n\n")
+        .append("Values of other people beside our own. This page is written by a test, which")
+        .append(" fails when it is stale; the\nrows are in")
+        .append(" `src/test/resources/org/hammerscale/validation`. *Kind* says how the value is")
+        .append(" known: read in the\npublished page, a standard quoted from memory, computed by")
+        .append(" another formula, or common practice.\n");
+    for (ValidationTopic topic : ValidationTopic.values()) {
+      page.append("\n## ").append(topic.title).append("\n\n");
+      for (String remark : ValidationFile.remarks(topic.file)) {
+        page.append(remark).append("\n");
+      }
+      page.append("\n| case | source says | we say | difference | allowed | source | kind |\n")
+          .append("|---|---|---|---|---|---|---|\n");
+      StringBuilder notes = new StringBuilder();
+      for (ValidationCase c : topic.cases()) {
+        page.append(row(topic, c));
+        if (!c.text("note").isEmpty()) {
+          notes.append("- *").append(c.text("case")).append("*: ").append(c.text("note"));
+          notes.append("\n");
+        }
+      }
+      if (!notes.isEmpty()) {
+        page.append("\nNotes:\n\n").append(notes);
+      }
+    }
+    return page.toString();
+  }
+
+  private static String row(ValidationTopic topic, ValidationCase c) {
+    double computed = topic.answer.applyAsDouble(c);
+    double difference = computed - c.expected();
+    String what = c.row().containsKey("quantity") ? ", " + c.text("quantity") : "";
+    String locator = c.text("locator").isEmpty() ? "" : ", " + c.text("locator");
+    return String.join(
+            " | ",
+            "| " + c.text("case") + what,
+            c.text("expected") + " " + c.text("unit"),
+            digits(computed, 10),
+            Math.abs(difference) < 1e-9 ? "0" : digits(difference, 2),
+            c.text("tolerance"),
+            c.text("source") + locator,
+            c.text("kind"))
+        + " |\n";
+  }
+
+  private static String digits(double value, int digits) {
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,132 @@
+package org.hammerscale.working;
+
+import java.util.Map;
+
+/**
+ * Evaluates the formula texts of workings, by a reader written apart from the code that prints
+ * them: sums, products (× or a space), quotients, powers ² ³, roots √, π and {@code up(x, s)}.
+ */
+final class Formula {
+  private final String text;
+  private final Map<String, Double> values;
+  private int at;
+
+  private Formula(String text, Map<String, Double> values) {
+    this.text = text;
+    this.values = values;
+  }
+
+  static double evaluate(String text, Map<String, Double> values) {
+    Formula formula = new Formula(text, values);
+    double result = formula.sum();
+    if (formula.at < text.length()) {
+      throw new IllegalArgumentException("cannot read on at " + formula.at + " of " + text);
+    }
+    return result;
+  }
+
+  private double sum() {
+    double result = product();
+    while (true) {
+      if (take('+')) {
+        result += product();
+      } else if (take('−')) {
+        result -= product();
+      } else {
+        return result;
+      }
+    }
+  }
+
+  private double product() {
+    double result = power();
+    while (true) {
+      if (take('×')) {
+        result *= power();
+      } else if (take('/')) {
+        result /= power();
+      } else if (factorFollows()) {
+        result *= power();
+      } else {
+        return result;
+      }
+    }
+  }
+
+  private double power() {
+    double result = factor();
+    if (take('²')) {
+      return result * result;
+    }
+    return take('³') ? result * result * result : result;
+  }
+
+  private double factor() {
+    if (take('(')) {
+      double result = sum();
+      expect(')');
+      return result;
+    }
+    if (take('√')) {
+      return Math.sqrt(factor());
+    }
+    String word = word();
+    if (word.equals("up")) {
+      expect('(');
+      double value = sum();
+      expect(',');
+      double step = sum();
+      expect(')');
+      return Math.ceil(value / step - 1e-9) * step;
+    }
+    if (word.equals("π")) {
+      return Math.PI;
+    }
+    if (Character.isDigit(word.charAt(0))) {
+      return Double.parseDouble(word);
+    }
+    Double value = values.get(word);
+    if (value == null) {
+      throw new IllegalArgumentException("no earlier symbol " + word + " in " + text);
+    }
+    return value;
+  }
+
+  private String word() {
+    skipSpace();
+    int start = at;
+    while (at < text.length() && "+−×/()²³√, ".indexOf(text.charAt(at)) < 0) {
+      at++;
+    }
+    if (at == start) {
+      throw new IllegalArgumentException("a factor is missing at " + at + " of " + text);
+    }
+    return text.substring(start, at);
+  }
+
+  private boolean factorFollows() {
+    skipSpace();
+    return at < text.length() && "+−×/)²³,".indexOf(text.charAt(at)) < 0;
+  }
+
+  private boolean take(char c) {
+    skipSpace();
+    boolean found = at < text.length() && text.charAt(at) == c;
+    if (found) {
+      at++;
+    }
+    return found;
+  }
+
+  private void expect(char c) {
+    if (!take(c)) {
+      throw new IllegalArgumentException("expected " + c + " at " + at + " of " + text);
+    }
+  }
+
+  private void skipSpace() {
+    while (at < text.length() && text.charAt(at) == ' ') {
+      at++;
+    }
+  }
+}

@@ -1,0 +1,4 @@
+/** A program that uses Hammerscale as a named module. */
+module hammerscale.consumer {
+  requires org.hammerscale.core;
+}

@@ -1,0 +1,38 @@
+package org.hammerscale.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class BarPictureTest {
+  @Test
+  void drawsMarksToScaleAndNamesBetween() {
+    // Sixty-four columns: the mark at a quarter stands in column 16, the names midway.
+    String expected =
+        "    "
+            + " ".repeat(7)
+            + "eye"
+            + " ".repeat(28)
+            + "plain\n    |"
+            + "=".repeat(15)
+            + "|"
+            + "=".repeat(47)
+            + "|\n    0"
+            + " ".repeat(15)
+            + "1 in"
+            + " ".repeat(44)
+            + "4 in\n";
+    assertEquals(
+        expected,
+        BarPicture.of(List.of(1.0, 4.0), List.of("1 in", "4 in"), List.of("eye", "plain")));
+  }
+
+  @Test
+  void writesCrowdedLabelsOnALineOfTheirOwn() {
+    String picture =
+        BarPicture.of(
+            List.of(1.0, 2.0, 64.0), List.of("1 in", "2 in", "64 in"), List.of("a", "b", "c"));
+    assertEquals(5, picture.lines().count(), picture);
+  }
+}

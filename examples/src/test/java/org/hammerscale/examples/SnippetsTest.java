@@ -1,0 +1,96 @@
+package org.hammerscale.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import jdk.jshell.JShell;
+import jdk.jshell.Snippet.Status;
+import jdk.jshell.SnippetEvent;
+import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * Runs every example of the README and of the Javadoc as it would be typed into JShell. Behind a
+ * line stands what it prints, after {@code //}; a remark may follow after two spaces.
+ */
+class SnippetsTest {
+  private static final List<String> IMPORTS =
+      List.of(
+          "import org.hammerscale.forging.*;",
+          "import org.hammerscale.hinge.*;",
+          "import org.hammerscale.piece.*;",
+          "import org.hammerscale.stock.*;",
+          "import org.hammerscale.units.*;",
+          "import org.hammerscale.working.*;",
+          "import javax.measure.quantity.*;",
+          "import static org.hammerscale.units.Graduation.*;",
+          "import static org.hammerscale.units.Measures.*;");
+
+  @TestFactory
+  Stream<DynamicTest> examplesPrintWhatTheySay() throws IOException {
+    List<Snippets.Snippet> readme = Snippets.ofPage(Path.of("../README.md"));
+    List<Snippets.Snippet> units = Snippets.ofSources(Path.of("../units/src/main/java"));
+    List<Snippets.Snippet> core = Snippets.ofSources(Path.of("../core/src/main/java"));
+    assertFalse(readme.isEmpty() || units.isEmpty() || core.isEmpty(), "an example is missing");
+    return Stream.of(readme, units, core)
+        .flatMap(List::stream)
+        .map(snippet -> DynamicTest.dynamicTest(snippet.where(), () -> run(snippet)));
+  }
+
+  private static void run(Snippets.Snippet snippet) {
+    try (JShell shell = JShell.builder().executionEngine("local").build()) {
+      String classPath =
+          System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
+      Stream.of(classPath.split(File.pathSeparator, -1)).forEach(shell::addToClasspath);
+      IMPORTS.forEach(line -> evaluate(shell, snippet, line, ""));
+      StringBuilder statement = new StringBuilder();
+      int compared = 0;
+      for (String line : snippet.lines()) {
+        int comment = line.indexOf("//");
+        statement.append(comment < 0 ? line : line.substring(0, comment)).append('\n');
+        String expected = comment < 0 ? "" : line.substring(comment + 2).strip().split("  ", 2)[0];
+        CompletionInfo info = shell.sourceCodeAnalysis().analyzeCompletion(statement.toString());
+        if (statement.toString().isBlank() || !info.completeness().isComplete()) {
+          continue;
+        }
+        evaluate(shell, snippet, statement.toString().strip(), expected);
+        compared += expected.isEmpty() ? 0 : 1;
+        statement.setLength(0);
+      }
+      assertEquals("", statement.toString().strip(), "an unfinished statement");
+      assertTrue(compared > 0, "an example says what it prints");
+    }
+  }
+
+  private static void evaluate(
+      JShell shell, Snippets.Snippet snippet, String code, String expected) {
+    SnippetEvent last = null;
+    for (String rest = code; !rest.isEmpty(); ) {
+      CompletionInfo info = shell.sourceCodeAnalysis().analyzeCompletion(rest);
+      for (SnippetEvent event : shell.eval(info.source())) {
+        if (event.status() == Status.REJECTED || event.exception() != null) {
+          fail(snippet + ": " + code + "\n" + problem(shell, event));
+        }
+        last = event.causeSnippet() == null ? event : last;
+      }
+      rest = info.remaining();
+    }
+    if (!expected.isEmpty()) {
+      assertEquals(expected, last == null ? "nothing" : last.value(), () -> snippet + ": " + code);
+    }
+  }
+
+  private static String problem(JShell shell, SnippetEvent event) {
+    StringBuilder text = new StringBuilder();
+    shell.diagnostics(event.snippet()).forEach(d -> text.append(d.getMessage(null)).append('\n'));
+    return event.exception() == null ? text.toString() : text.append(event.exception()).toString();
+  }
+}

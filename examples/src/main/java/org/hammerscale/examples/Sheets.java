@@ -3,6 +3,7 @@ package org.hammerscale.examples;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -30,6 +31,8 @@ final class Sheets {
           "Unknown scrap and reinforcing bar vary: use stock you know for what bears a load.",
           "This sheet does not say what the hinge carries. Have overhead and public-safety hardware"
               + " checked by a licensed engineer. Local codes govern.");
+
+  private static final int WIDTH = 72;
 
   private final StringBuilder text = new StringBuilder();
 
@@ -75,8 +78,8 @@ final class Sheets {
     line("");
     line("Cut ____________   trimmed ____________   found ____________");
     line("");
-    DANGERS.forEach(danger -> line("! %s", danger));
-    layout.cautions().forEach(caution -> line("! %s", caution));
+    DANGERS.forEach(this::caution);
+    layout.cautions().forEach(caution -> caution(caution.text()));
     line("");
   }
 
@@ -97,7 +100,7 @@ final class Sheets {
         barrel.benchError().getValue() < 0 ? "less" : "more");
     line("Weights: %s; rolled bars differ from it.", layout.piece().bar().material());
     line("");
-    OVERLEAF.forEach(caution -> line("! %s", caution));
+    OVERLEAF.forEach(this::caution);
     line("");
   }
 
@@ -149,10 +152,23 @@ final class Sheets {
   }
 
   private void rule(char c) {
-    line("%s", String.valueOf(c).repeat(72));
+    line("%s", String.valueOf(c).repeat(WIDTH));
+  }
+
+  /** A caution behind its mark, on as many lines as it needs. */
+  private void caution(String words) {
+    StringBuilder line = new StringBuilder("!");
+    for (String word : words.split(" ", -1)) {
+      if (line.length() + 1 + word.length() > WIDTH) {
+        line("%s", line);
+        line = new StringBuilder(" ");
+      }
+      line.append(' ').append(word);
+    }
+    line("%s", line);
   }
 
   private void line(String format, Object... arguments) {
-    text.append(String.format(java.util.Locale.ROOT, format, arguments)).append('\n');
+    text.append(String.format(Locale.ROOT, format, arguments)).append('\n');
   }
 }

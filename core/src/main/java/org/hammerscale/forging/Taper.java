@@ -69,6 +69,7 @@ public final class Taper implements Feature {
     return new Taper(from, to, Arguments.positive("length", length));
   }
 
+  /** {@return {@code taper}} */
   @Override
   public String name() {
     return "taper";
@@ -109,6 +110,7 @@ public final class Taper implements Feature {
     return List.of();
   }
 
+  /** {@return how the volume was found} */
   @Override
   public Working working() {
     return Notes.taken("taper from " + from + " to " + to, length.getUnit(), this::volume)

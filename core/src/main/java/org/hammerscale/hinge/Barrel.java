@@ -124,6 +124,7 @@ public final class Barrel implements Feature {
     return benchLength().subtract(developedLength());
   }
 
+  /** {@return {@code rolled barrel}} */
   @Override
   public String name() {
     return "rolled barrel";
@@ -178,6 +179,7 @@ public final class Barrel implements Feature {
         : List.of();
   }
 
+  /** {@return how the developed length was found} */
   @Override
   public Working working() {
     return Notes.taken("rolled barrel, full turn on the mean line", unit, this::developed)

@@ -41,7 +41,7 @@ public interface Feature {
   /** {@return where a rule of it is stretched, or the work dangerous; empty if neither} */
   List<Caution> cautions();
 
-  /** {@return how the metal it keeps was found} */
+  /** {@return how the metal it keeps, or the length that the metal follows from, was found} */
   Working working();
 
   /**

@@ -54,6 +54,7 @@ public final class Plain implements Feature {
     return section;
   }
 
+  /** {@return {@code plain stretch}} */
   @Override
   public String name() {
     return "plain stretch";

@@ -32,13 +32,22 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
   private final double value;
   private final UnitScale<Q> scale;
 
-  Measure(double value, UnitScale<Q> scale) {
+  /**
+   * Takes a value that cannot be −0.0, as sums and differences of folded values cannot; all others
+   * go through {@link #folded}.
+   */
+  private Measure(double value, UnitScale<Q> scale) {
     if (!(Math.abs(value) <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException(
           "value must be a finite number, was " + value + " " + scale.symbol);
     }
-    this.value = value + 0.0; // folds −0.0, so that equal amounts are equal objects
+    this.value = value;
     this.scale = scale;
+  }
+
+  /** Makes 0.0 of −0.0, so that equal amounts are equal objects. */
+  static <Q extends Quantity<Q>> Measure<Q> folded(double value, UnitScale<Q> scale) {
+    return new Measure<>(value + 0.0, scale);
   }
 
   /**
@@ -51,7 +60,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    * @throws IllegalArgumentException if the value is NaN or infinite, or the unit is logarithmic
    */
   public static <Q extends Quantity<Q>> Measure<Q> of(double value, Unit<Q> unit) {
-    return new Measure<>(value, UnitScales.of(unit));
+    return folded(value, UnitScales.of(unit));
   }
 
   /**
@@ -66,7 +75,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
     if (quantity instanceof Measure<Q> measure) {
       return measure;
     }
-    return new Measure<>(foreignValue(quantity), UnitScales.of(quantity.getUnit()));
+    return folded(foreignValue(quantity), UnitScales.of(quantity.getUnit()));
   }
 
   /**
@@ -98,7 +107,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    * @return the measure, in this one's unit
    */
   public Measure<Q> withValue(double newValue) {
-    return new Measure<>(newValue, scale);
+    return folded(newValue, scale);
   }
 
   /**
@@ -129,7 +138,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    * @throws UnsupportedOperationException for temperatures
    */
   public Measure<Q> multiply(double factor) {
-    return new Measure<>(amount() * factor, scale);
+    return folded(amount() * factor, scale);
   }
 
   @Override
@@ -161,7 +170,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
     if (divisor == 0) {
       throw new IllegalArgumentException("divisor must not be zero");
     }
-    return new Measure<>(amount() / divisor, scale);
+    return folded(amount() / divisor, scale);
   }
 
   @Override
@@ -221,7 +230,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    */
   @Override
   public Measure<Q> negate() {
-    return new Measure<>(-amount(), scale);
+    return folded(-amount(), scale);
   }
 
   /**
@@ -402,12 +411,12 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
   }
 
   private Measure<Q> inScale(UnitScale<Q> other) {
-    return new Measure<>(scale.convert(value, other), other);
+    return folded(scale.convert(value, other), other);
   }
 
   /** The value, for arithmetic: refused for temperature points. */
   double amount() {
-    if (scale.dimension == Dimensions.TEMPERATURE) {
+    if (scale.points) {
       throw new UnsupportedOperationException(
           "arithmetic on a temperature point such as "
               + this
@@ -416,12 +425,13 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
     return value;
   }
 
-  /** Another quantity's value in this measure's unit, for arithmetic. */
+  /**
+   * Another quantity's value in this measure's unit. Callers ask {@link #amount} of this measure
+   * first: what is no temperature here cannot be one there.
+   */
   double read(Quantity<Q> other) {
     if (other instanceof Measure<Q> measure) {
-      return measure.scale == scale
-          ? measure.amount()
-          : measure.scale.convert(measure.value, scale);
+      return measure.scale.convert(measure.value, scale);
     }
     return UnitScales.of(other.getUnit()).convert(foreignValue(other), scale);
   }

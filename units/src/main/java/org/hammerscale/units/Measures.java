@@ -221,7 +221,7 @@ public final class Measures {
    */
   public static Measure<Area> area(Quantity<Length> first, Quantity<Length> second) {
     Measure<Length> side = Measure.from(first);
-    return new Measure<>(side.amount() * side.read(second), side.scale().square());
+    return Measure.folded(side.amount() * side.read(second), side.scale().square());
   }
 
   /**
@@ -234,7 +234,7 @@ public final class Measures {
   public static Measure<Volume> volume(Quantity<Length> length, Quantity<Area> area) {
     Measure<Length> side = Measure.from(length);
     double base = valueIn(area, side.scale().square());
-    return new Measure<>(side.amount() * base, side.scale().cube());
+    return Measure.folded(side.amount() * base, side.scale().cube());
   }
 
   /**
@@ -252,7 +252,7 @@ public final class Measures {
     if (base == 0) {
       throw new IllegalArgumentException("area must not be zero");
     }
-    return new Measure<>(whole.scale().convert(whole.amount(), side.cube()) / base, side);
+    return Measure.folded(whole.scale().convert(whole.amount(), side.cube()) / base, side);
   }
 
   /**

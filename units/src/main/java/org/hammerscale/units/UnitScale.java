@@ -34,6 +34,9 @@ final class UnitScale<Q extends Quantity<Q>> {
   /** Hundredths of a degree from absolute zero to the scale's own zero; 0 but for temperatures. */
   final double zero;
 
+  /** Whether values are points on a scale, which cannot be added: temperatures. */
+  final boolean points;
+
   final Family family;
 
   /** Decimals that a printed value keeps at least. */
@@ -63,6 +66,7 @@ final class UnitScale<Q extends Quantity<Q>> {
     this.numerator = numerator;
     this.denominator = denominator;
     this.zero = zero;
+    this.points = dimension == Dimensions.TEMPERATURE;
     this.family = family;
     this.decimals = decimals;
     this.hash = unit.hashCode();
@@ -84,11 +88,8 @@ final class UnitScale<Q extends Quantity<Q>> {
     }
     double up = numerator * to.denominator;
     double down = denominator * to.numerator;
-    if (up == down && zero == to.zero) {
-      return value;
-    }
-    if (zero == 0 && to.zero == 0) {
-      return value * up / down;
+    if (zero == to.zero) {
+      return up == down ? value : value * up / down;
     }
     return ((value * 100 + zero) * up / down - to.zero) / 100;
   }

@@ -1,6 +1,7 @@
 /** The calculations of hand-forged hardware. */
 module org.hammerscale.core {
   requires transitive org.hammerscale.units;
+  requires commons.math3;
   requires static org.jspecify;
 
   exports org.hammerscale.forging;

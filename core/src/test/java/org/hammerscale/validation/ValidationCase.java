@@ -1,10 +1,14 @@
 package org.hammerscale.validation;
 
 import java.util.Map;
+import javax.measure.Quantity;
+import javax.measure.Unit;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Volume;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
+import org.hammerscale.units.ShopUnits;
 
 /** One row of a validation file: what goes in, what somebody else says comes out, and who. */
 record ValidationCase(Map<String, String> row) {
@@ -37,6 +41,24 @@ record ValidationCase(Map<String, String> row) {
       }
       default -> throw new IllegalArgumentException("no shape " + words[0]);
     };
+  }
+
+  /** The unit of length that the expected value is in. */
+  Unit<Length> lengthUnit() {
+    return unit(Map.of("in", ShopUnits.INCH, "mm", ShopUnits.MILLIMETRE));
+  }
+
+  /** The unit of volume that the expected value is in. */
+  Unit<Volume> volumeUnit() {
+    return unit(Map.of("in³", ShopUnits.CUBIC_INCH, "mm³", ShopUnits.CUBIC_MILLIMETRE));
+  }
+
+  private <Q extends Quantity<Q>> Unit<Q> unit(Map<String, Unit<Q>> known) {
+    Unit<Q> unit = known.get(text("unit"));
+    if (unit == null) {
+      throw new IllegalArgumentException("no unit " + text("unit") + " for " + this);
+    }
+    return unit;
   }
 
   double expected() {

@@ -34,9 +34,9 @@ class ValidationPageTest {
         .append(" `src/test/resources/org/hammerscale/validation`. *Kind* says how the value is")
         .append(" known: read in the\npublished page, a standard quoted from memory, computed by")
         .append(" another formula, or common practice.\n");
-    for (ValidationTopic topic : ValidationTopic.values()) {
-      page.append("\n## ").append(topic.title).append("\n\n");
-      for (String remark : ValidationFile.remarks(topic.file)) {
+    for (ValidationTopic topic : ValidationTopic.all()) {
+      page.append("\n## ").append(topic.title()).append("\n\n");
+      for (String remark : ValidationFile.remarks(topic.file())) {
         page.append(remark).append("\n");
       }
       page.append("\n| case | source says | we say | difference | allowed | source | kind |\n")
@@ -57,7 +57,7 @@ class ValidationPageTest {
   }
 
   private static String row(ValidationTopic topic, ValidationCase c) {
-    double computed = topic.answer.applyAsDouble(c);
+    double computed = topic.answer().applyAsDouble(c);
     double difference = computed - c.expected();
     String what = c.row().containsKey("quantity") ? ", " + c.text("quantity") : "";
     String locator = c.text("locator").isEmpty() ? "" : ", " + c.text("locator");

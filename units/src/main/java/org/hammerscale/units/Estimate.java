@@ -113,6 +113,46 @@ public final class Estimate<Q extends Quantity<Q>> {
   }
 
   /**
+   * This estimate shifted by a known amount.
+   *
+   * @param known what is added to all three values
+   * @return the sum, in this estimate's unit
+   */
+  public Estimate<Q> add(Quantity<Q> known) {
+    return new Estimate<>(low.add(known), likely.add(known), high.add(known));
+  }
+
+  /**
+   * The same estimate with the other sign: high becomes low. To subtract an estimate, add its
+   * negative as dependent or independent.
+   *
+   * @return the negative
+   */
+  public Estimate<Q> negate() {
+    return new Estimate<>(high.negate(), likely.negate(), low.negate());
+  }
+
+  /**
+   * The same estimate in another unit.
+   *
+   * @param unit the unit
+   * @return the estimate
+   */
+  public Estimate<Q> to(Unit<Q> unit) {
+    return new Estimate<>(low.to(unit), likely.to(unit), high.to(unit));
+  }
+
+  /**
+   * Whether a value lies between low and high, both included.
+   *
+   * @param value a value of the same kind
+   * @return whether it is one of the outcomes that the estimate covers
+   */
+  public boolean covers(Quantity<Q> value) {
+    return low.compareTo(value) <= 0 && high.compareTo(value) >= 0;
+  }
+
+  /**
    * All three values times a number.
    *
    * @param factor a number that is not negative

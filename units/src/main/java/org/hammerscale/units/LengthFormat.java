@@ -17,13 +17,14 @@ import org.jspecify.annotations.Nullable;
  * <h2>What it reads</h2>
  *
  * <pre>
- * length    = [sign] ( feet [space | "-"] inches | amount [space] unit )
+ * length    = [sign] ( feet [space | "-"] inches | amount [space] unit ) [remainder]
  * feet      = amount foot          inches = amount inch
  * amount    = decimal | whole [ (space | "-") fraction ] | whole vulgar | fraction | vulgar
  * fraction  = whole ("/" | "⁄") whole
  * vulgar    = ½ ⅓ ⅔ ¼ ¾ ⅕ ⅖ ⅗ ⅘ ⅙ ⅚ ⅛ ⅜ ⅝ ⅞
  * decimal   = digits ["." digits] | "." digits
  * sign      = "+" | "-" | "−"
+ * remainder = space sign space decimal, in the last unit before it
  * inch      = in | inch | inches | " | ″ | ”       foot = ft | foot | feet | ' | ′ | ’
  * unit      = inch | foot | thou | mm | millimetre(s) | millimeter(s)
  *           | cm | centimetre(s) | centimeter(s) | m | metre(s) | meter(s)
@@ -44,7 +45,7 @@ import org.jspecify.annotations.Nullable;
  * sixteenths is {@code 1' 0"}. It reads back all it prints.
  */
 public final class LengthFormat implements QuantityFormat {
-  private static final LengthFormat STANDARD = new LengthFormat(null, null, false);
+  private static final LengthFormat STANDARD = new LengthFormat(null, null, false, false);
 
   /** Larger counts of sixty-fourths are no longer exact, nor of use. */
   private static final double MOST_FRACTIONAL = 1e12;
@@ -52,12 +53,17 @@ public final class LengthFormat implements QuantityFormat {
   private final @Nullable Graduation<Length> graduation;
   private final @Nullable Unit<Length> defaultUnit;
   private final boolean feet;
+  private final boolean remainder;
 
   private LengthFormat(
-      @Nullable Graduation<Length> graduation, @Nullable Unit<Length> defaultUnit, boolean feet) {
+      @Nullable Graduation<Length> graduation,
+      @Nullable Unit<Length> defaultUnit,
+      boolean feet,
+      boolean remainder) {
     this.graduation = graduation;
     this.defaultUnit = defaultUnit;
     this.feet = feet;
+    this.remainder = remainder;
   }
 
   /**
@@ -76,7 +82,7 @@ public final class LengthFormat implements QuantityFormat {
    * @return the format
    */
   public static LengthFormat to(Graduation<Length> graduation) {
-    return new LengthFormat(Objects.requireNonNull(graduation), null, false);
+    return new LengthFormat(Objects.requireNonNull(graduation), null, false, false);
   }
 
   /**
@@ -86,7 +92,7 @@ public final class LengthFormat implements QuantityFormat {
    * @return the format
    */
   public LengthFormat withDefaultUnit(Unit<Length> unit) {
-    return new LengthFormat(graduation, Objects.requireNonNull(unit), feet);
+    return new LengthFormat(graduation, Objects.requireNonNull(unit), feet, remainder);
   }
 
   /**
@@ -100,7 +106,22 @@ public final class LengthFormat implements QuantityFormat {
       throw new IllegalStateException(
           "feet are printed on a rule in fractions of an inch; start with LengthFormat.to(SIXTEENTH)");
     }
-    return new LengthFormat(graduation, defaultUnit, true);
+    return new LengthFormat(graduation, defaultUnit, true, remainder);
+  }
+
+  /**
+   * This format, printing behind the mark what it leaves over: to a thousandth of an inch or a
+   * hundredth of a millimetre, and nothing if that is zero.
+   *
+   * @return the format
+   * @throws IllegalStateException if it has no graduation that could leave anything over
+   */
+  public LengthFormat withRemainder() {
+    if (graduation == null) {
+      throw new IllegalStateException(
+          "a remainder is printed behind a mark; start with LengthFormat.to(SIXTEENTH)");
+    }
+    return new LengthFormat(graduation, defaultUnit, feet, true);
   }
 
   /**
@@ -145,11 +166,18 @@ public final class LengthFormat implements QuantityFormat {
     if (rule == null) {
       return length.toString();
     }
-    if (isFractional(rule)) {
-      return fraction(rule.nearestCount(length), rule.perUnit(), feet);
-    }
     Measure<Length> mark = rule.nearest(length).to(rule.step().getUnit());
-    return mark.toString();
+    String text =
+        isFractional(rule)
+            ? fraction(rule.nearestCount(length), rule.perUnit(), feet)
+            : mark.toString();
+    return remainder ? text + remainder(length.to(mark.getUnit()).subtract(mark)) : text;
+  }
+
+  private static String remainder(Measure<Length> over) {
+    double value = over.in(over.getUnit());
+    String size = Decimals.rounded(Math.abs(value), isFractional(over.scale()) ? 3 : 2);
+    return size.equals("0") ? "" : (value < 0 ? " − " : " + ") + size;
   }
 
   @Override
@@ -163,6 +191,7 @@ public final class LengthFormat implements QuantityFormat {
     return "lengths"
         + (graduation == null ? "" : " in " + graduation)
         + (feet ? " with feet" : "")
+        + (remainder ? " with the remainder" : "")
         + (defaultUnit == null ? "" : ", a bare number in " + defaultUnit);
   }
 

@@ -71,10 +71,11 @@ final class LengthReader {
       }
       unit = ShopUnits.INCH;
     }
-    if (Double.isInfinite(amount)) {
+    double value = (negative ? -amount : amount) + remainder();
+    if (Double.isInfinite(value)) {
       throw fault("a number that a double can hold");
     }
-    return Measure.of(negative ? -amount : amount, unit);
+    return Measure.of(value, unit);
   }
 
   private double amount() {
@@ -96,6 +97,27 @@ final class LengthReader {
       return value + vulgar;
     }
     return value + fractionBehindWhole();
+  }
+
+  /** The {@code − 0.017} of {@code 1 3/4 in − 0.017}; zero, and no move, if none follows. */
+  private double remainder() {
+    int mark = at;
+    skipSpace();
+    char sign = peek();
+    boolean signed = at > mark && (sign == '+' || sign == '-' || sign == '−');
+    if (signed) {
+      at++;
+    }
+    int behindSign = at;
+    skipSpace();
+    if (!signed || at == behindSign || !(isDigit(peek()) || peek() == '.')) {
+      at = mark;
+      return 0;
+    }
+    int start = at;
+    number();
+    double size = Double.parseDouble(text.subSequence(start, at).toString());
+    return sign == '+' ? size : -size;
   }
 
   /** Moves over a number; tells whether it is a whole one. */

@@ -1,19 +1,27 @@
 package org.hammerscale.units;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import javax.measure.Dimension;
 import javax.measure.MetricPrefix;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
+import javax.measure.spi.SystemOfUnits;
 import org.hammerscale.units.UnitScale.Family;
+import org.jspecify.annotations.Nullable;
 import tech.units.indriya.AbstractUnit;
 import tech.units.indriya.unit.TransformedUnit;
 import tech.units.indriya.unit.Units;
@@ -29,7 +37,7 @@ import tech.units.indriya.unit.Units;
  * <p>Nothing is registered anywhere: using these units changes how no other unit is read or
  * printed.
  */
-public final class ShopUnits {
+public final class ShopUnits implements SystemOfUnits {
   private static final List<UnitScale<?>> SCALES = new ArrayList<>();
 
   /** Metre, the SI unit of length. */
@@ -138,6 +146,34 @@ public final class ShopUnits {
           Family.CUSTOMARY,
           3);
 
+  /** Newton, the SI unit of force. */
+  public static final Unit<Force> NEWTON =
+      add(Units.NEWTON, "N", Dimensions.FORCE, 1, 1, Family.METRIC, 0);
+
+  /** Kilonewton, 1000 N. */
+  public static final Unit<Force> KILONEWTON =
+      add(MetricPrefix.KILO(NEWTON), "kN", Dimensions.FORCE, 1000, 1, Family.METRIC, 0);
+
+  /** Pound-force: one pound under standard gravity, 9.806 65 m/s². */
+  public static final Unit<Force> POUND_FORCE =
+      customary("lbf", NEWTON, Dimensions.FORCE, 8_896_443_230_521L, 2_000_000_000_000L, 0);
+
+  /** Pascal, the SI unit of pressure and stress. */
+  public static final Unit<Pressure> PASCAL =
+      add(Units.PASCAL, "Pa", Dimensions.PRESSURE, 1, 1, Family.METRIC, 0);
+
+  /** Megapascal, 10⁶ Pa: one newton per square millimetre. */
+  public static final Unit<Pressure> MEGAPASCAL =
+      add(MetricPrefix.MEGA(PASCAL), "MPa", Dimensions.PRESSURE, 1e6, 1, Family.METRIC, 0);
+
+  /** Pound-force per square inch: 8 896 443 230 521/1 290 320 000 Pa. */
+  public static final Unit<Pressure> PSI =
+      customary("psi", PASCAL, Dimensions.PRESSURE, 8_896_443_230_521L, 1_290_320_000L, 0);
+
+  /** Thousand pound-force per square inch. */
+  public static final Unit<Pressure> KSI =
+      customary("ksi", PASCAL, Dimensions.PRESSURE, 8_896_443_230_521L, 1_290_320L, 1);
+
   /** Second, the SI unit of time. */
   public static final Unit<Time> SECOND =
       add(Units.SECOND, "s", Dimensions.TIME, 1, 1, Family.METRIC, 0);
@@ -187,7 +223,92 @@ public final class ShopUnits {
     relate(INCH, SQUARE_INCH, CUBIC_INCH);
   }
 
+  private static final ShopUnits SYSTEM = new ShopUnits();
+
   private ShopUnits() {}
+
+  /**
+   * All these units as a JSR 385 system of units.
+   *
+   * @return the system
+   */
+  public static SystemOfUnits system() {
+    return SYSTEM;
+  }
+
+  /** {@return {@code Hammerscale shop units}} */
+  @Override
+  public String getName() {
+    return "Hammerscale shop units";
+  }
+
+  /**
+   * The SI unit of a quantity type.
+   *
+   * @param quantityType such as {@code Length.class}
+   * @param <Q> the quantity
+   * @return its unit in this system, or null, as JSR 385 asks, if there is none
+   */
+  @Override
+  @SuppressWarnings("unchecked") // the unit measures what the type's dimension says
+  public <Q extends Quantity<Q>> @Nullable Unit<Q> getUnit(Class<Q> quantityType) {
+    long dimension = Dimensions.of(quantityType);
+    boolean angle = quantityType.equals(Angle.class);
+    for (UnitScale<?> scale : SCALES) {
+      boolean si = scale.numerator == scale.denominator && scale.zero == 0;
+      if (si && scale.dimension == dimension && angle == scale.symbol.equals("rad")) {
+        return (Unit<Q>) scale.unit;
+      }
+    }
+    return null;
+  }
+
+  /**
+   * A unit by its symbol.
+   *
+   * @param symbol such as {@code in} or {@code kg/m³}
+   * @return the unit, or null, as JSR 385 asks, if there is none
+   */
+  @Override
+  public @Nullable Unit<?> getUnit(String symbol) {
+    for (UnitScale<?> scale : SCALES) {
+      if (scale.symbol.equals(symbol)) {
+        return scale.unit;
+      }
+    }
+    return null;
+  }
+
+  /** {@return all units of the system} */
+  @Override
+  public Set<? extends Unit<?>> getUnits() {
+    Set<Unit<?>> units = new LinkedHashSet<>();
+    SCALES.forEach(scale -> units.add(scale.unit));
+    return Collections.unmodifiableSet(units);
+  }
+
+  /**
+   * The units of one dimension.
+   *
+   * @param dimension the dimension
+   * @return its units, none if the system has none
+   */
+  @Override
+  public Set<? extends Unit<?>> getUnits(Dimension dimension) {
+    Set<Unit<?>> units = new LinkedHashSet<>();
+    for (UnitScale<?> scale : SCALES) {
+      if (scale.unit.getDimension().equals(dimension)) {
+        units.add(scale.unit);
+      }
+    }
+    return Collections.unmodifiableSet(units);
+  }
+
+  /** The name. */
+  @Override
+  public String toString() {
+    return getName();
+  }
 
   /** All of them, for the table that finds a unit's scale. */
   static List<UnitScale<?>> scales() {

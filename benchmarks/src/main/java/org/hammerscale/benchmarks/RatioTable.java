@@ -1,0 +1,98 @@
+package org.hammerscale.benchmarks;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import org.openjdk.jmh.profile.GCProfiler;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+
+/**
+ * Runs all benchmarks and prints them as one table: nanoseconds, bytes, and each beside what it
+ * must reach. Ratios hold within one run on one machine; single nanoseconds do not.
+ */
+public final class RatioTable {
+  private final Map<String, Double> times = new HashMap<>();
+  private final Map<String, Double> bytes = new HashMap<>();
+
+  private RatioTable() {}
+
+  /**
+   * Runs the benchmarks and prints the table.
+   *
+   * @param args none
+   * @throws RunnerException if a benchmark fails
+   */
+  public static void main(String[] args) throws RunnerException {
+    Collection<RunResult> results =
+        new Runner(
+                new OptionsBuilder()
+                    .include("org.hammerscale.benchmarks")
+                    .addProfiler(GCProfiler.class)
+                    .build())
+            .run();
+    RatioTable table = new RatioTable();
+    results.forEach(table::add);
+    table.print();
+  }
+
+  private void add(RunResult result) {
+    String name = result.getParams().getBenchmark().replaceFirst(".*\\.", "");
+    times.put(name, result.getPrimaryResult().getScore());
+    result
+        .getSecondaryResults()
+        .forEach(
+            (key, secondary) -> {
+              if (key.endsWith("gc.alloc.rate.norm")) {
+                bytes.put(name, secondary.getScore());
+              }
+            });
+  }
+
+  private void print() {
+    System.out.println();
+    System.out.println("| benchmark | ns | B | × bare | must reach | |");
+    System.out.println("|---|---|---|---|---|---|");
+    row("bareDoubles", "the floor", true);
+    bare("measure", 4.5);
+    bare("measureInchAndMillimetre", 6);
+    bare("measureReadOut", 2.5);
+    nanoseconds("measureFromIndriya", 15);
+    row("barrel", "", true);
+    double ahead = time("indriya") / time("measure");
+    row("indriya", String.format(Locale.ROOT, "≥ 2000 × measure, is %.0f ×", ahead), ahead >= 2000);
+    nanoseconds("foreignInchToMillimetre", 15);
+    nanoseconds("productOfTwoLengths", 10);
+    row("roundUpToSixteenth", "", true);
+    nanoseconds("parseFeetAndInches", 400);
+    nanoseconds("formatToSixteenth", 300);
+    nanoseconds("tenFeatureLayout", 2000);
+  }
+
+  private double time(String name) {
+    return times.getOrDefault(name, Double.NaN);
+  }
+
+  private void bare(String name, double most) {
+    row(name, "≤ " + most + " × bare", time(name) <= most * time("bareDoubles"));
+  }
+
+  private void nanoseconds(String name, double most) {
+    row(name, "≤ " + most + " ns", time(name) <= most);
+  }
+
+  private void row(String name, String goal, boolean reached) {
+    System.out.printf(
+        Locale.ROOT,
+        "| %s | %.2f | %.0f | %.2f | %s | %s |%n",
+        name,
+        time(name),
+        bytes.getOrDefault(name, Double.NaN),
+        time(name) / time("bareDoubles"),
+        goal,
+        reached ? "yes" : "NO");
+  }
+}

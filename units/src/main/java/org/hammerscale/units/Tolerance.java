@@ -1,0 +1,151 @@
+package org.hammerscale.units;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+
+/**
+ * How far an actual value may lie from an expected one, for tests of any tool in any test
+ * framework.
+ *
+ * <pre>{@code
+ * Tolerance<Length> half = Tolerance.absolute(millimetres(0.5));
+ * half.check(inches(1), millimetres(25.8)).isMet()                     // true
+ * half.check(inches(1), millimetres(26)).message()                     // "expected 1 in, was 26 mm: 0.02362 in more, allowed 0.01969 in"
+ * Tolerance.graduation(SIXTEENTH).check(inches(2), inches(2.03)).isMet()   // true
+ * }</pre>
+ *
+ * <p>A difference of just the allowance is within it, in spite of floating-point noise.
+ * Temperatures cannot be checked: they are points, and a difference of points is no temperature.
+ *
+ * @param <Q> what is compared
+ */
+public final class Tolerance<Q extends Quantity<Q>> {
+  private interface Rule<Q extends Quantity<Q>> {
+    /** The greatest difference allowed, in the unit of the expected value. */
+    Measure<Q> allowance(Measure<Q> expected);
+  }
+
+  private final String words;
+  private final Rule<Q> rule;
+
+  private Tolerance(String words, Rule<Q> rule) {
+    this.words = words;
+    this.rule = rule;
+  }
+
+  /**
+   * The same allowance for every value.
+   *
+   * @param allowance the greatest difference, not negative
+   * @param <Q> what is compared
+   * @return the tolerance
+   * @throws IllegalArgumentException if the allowance is negative
+   */
+  public static <Q extends Quantity<Q>> Tolerance<Q> absolute(Quantity<Q> allowance) {
+    Measure<Q> measure = Measure.from(allowance);
+    if (measure.amount() < 0) {
+      throw new IllegalArgumentException("allowance must not be negative, was " + measure);
+    }
+    return new Tolerance<>("± " + measure, expected -> measure.to(expected.getUnit()));
+  }
+
+  /**
+   * An allowance in proportion to the expected value.
+   *
+   * @param fraction the greatest difference as a fraction of the expected value, such as 0.01 for
+   *     one part in a hundred; not negative
+   * @param <Q> what is compared
+   * @return the tolerance
+   * @throws IllegalArgumentException if the fraction is negative, NaN or infinite
+   */
+  public static <Q extends Quantity<Q>> Tolerance<Q> relative(double fraction) {
+    if (!(fraction >= 0 && fraction <= Double.MAX_VALUE)) {
+      throw new IllegalArgumentException(
+          "fraction must be a number of zero or more, was " + fraction);
+    }
+    return new Tolerance<>(
+        "± " + Decimals.text(fraction * 100, 0) + " %",
+        expected -> expected.withValue(Math.abs(expected.amount()) * fraction));
+  }
+
+  /**
+   * As close as a rule can show: half a step of it.
+   *
+   * @param graduation the rule
+   * @param <Q> what is compared
+   * @return the tolerance
+   */
+  public static <Q extends Quantity<Q>> Tolerance<Q> graduation(Graduation<Q> graduation) {
+    return absolute(graduation.step().divide(2));
+  }
+
+  /**
+   * Compares two values.
+   *
+   * @param expected what it should be
+   * @param actual what it is
+   * @return the verdict, with a message that shows both values, the difference and the allowance
+   * @throws UnsupportedOperationException for temperatures
+   */
+  public Verdict check(Quantity<Q> expected, Quantity<Q> actual) {
+    Measure<Q> wanted = Measure.from(expected);
+    Measure<Q> found = Measure.from(actual);
+    Unit<Q> unit = wanted.getUnit();
+    Measure<Q> allowance = rule.allowance(wanted);
+    Measure<Q> difference = found.to(unit).subtract(wanted);
+    boolean met = found.isWithin(wanted, allowance);
+    double off = difference.in(unit);
+    String size = off == 0 ? "no difference" : difference.withValue(Math.abs(off)) + side(off);
+    return new Verdict(
+        met, "expected " + wanted + ", was " + found + ": " + size + ", allowed " + allowance);
+  }
+
+  private static String side(double off) {
+    return off < 0 ? " less" : " more";
+  }
+
+  /** The tolerance in words, such as {@code ± 0.5 mm}. */
+  @Override
+  public String toString() {
+    return words;
+  }
+
+  /** What came of a comparison. */
+  public static final class Verdict {
+    private final boolean met;
+    private final String message;
+
+    private Verdict(boolean met, String message) {
+      this.met = met;
+      this.message = Objects.requireNonNull(message);
+    }
+
+    /** {@return whether the actual value lies within the tolerance} */
+    public boolean isMet() {
+      return met;
+    }
+
+    /** {@return both values, their difference and the allowance, for a test's failure message} */
+    public String message() {
+      return message;
+    }
+
+    /**
+     * Fails as any assertion does, without a test framework.
+     *
+     * @throws AssertionError with the message if the tolerance is not met
+     */
+    public void orThrow() {
+      if (!met) {
+        throw new AssertionError(message);
+      }
+    }
+
+    /** The verdict and the message. */
+    @Override
+    public String toString() {
+      return (met ? "met: " : "not met: ") + message;
+    }
+  }
+}

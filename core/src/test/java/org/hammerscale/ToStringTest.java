@@ -4,6 +4,11 @@ import static org.hammerscale.units.Measures.inches;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
+import org.hammerscale.forging.DrawOut;
+import org.hammerscale.forging.HandAllowance;
+import org.hammerscale.forging.Shoulder;
+import org.hammerscale.forging.Spread;
+import org.hammerscale.forging.SpreadLaw;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.piece.Piece;
@@ -34,6 +39,13 @@ class ToStringTest {
             barrel,
             Plain.of(section, inches(1)),
             Taper.between(section, section, inches(1)),
+            Taper.toPoint(section, inches(1)),
+            DrawOut.edging(section, inches("3/4")),
+            Shoulder.between(section, Section.round(inches("1/4")), inches(1)),
+            HandAllowance.SMALL_WORK,
+            HandAllowance.SMALL_WORK.on(Taper.toPoint(section, inches(1))),
+            SpreadLaw.NONE,
+            Spread.thinning(section, inches("3/16"), SpreadLaw.measured(0.4)),
             piece,
             piece.layout(),
             piece.layout().marks().get(0),

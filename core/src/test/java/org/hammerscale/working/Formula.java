@@ -4,7 +4,8 @@ import java.util.Map;
 
 /**
  * Evaluates the formula texts of workings, by a reader written apart from the code that prints
- * them: sums, products (× or a space), quotients, powers ² ³, roots √, π and {@code up(x, s)}.
+ * them: sums, products (× or a space), quotients, powers ² ³, roots √, π, {@code up(x, s)}, {@code
+ * pow(x, y)} and the functions of an angle in radians.
  */
 final class Formula {
   private final String text;
@@ -78,6 +79,20 @@ final class Formula {
       double step = sum();
       expect(')');
       return Math.ceil(value / step - 1e-9) * step;
+    }
+    if (word.equals("pow")) {
+      expect('(');
+      double base = sum();
+      expect(',');
+      double exponent = sum();
+      expect(')');
+      return Math.pow(base, exponent);
+    }
+    if (word.equals("tan") || word.equals("asin")) {
+      expect('(');
+      double argument = sum();
+      expect(')');
+      return word.equals("tan") ? Math.tan(argument) : Math.asin(argument);
     }
     if (word.equals("π")) {
       return Math.PI;

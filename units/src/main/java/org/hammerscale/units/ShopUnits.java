@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import javax.measure.Dimension;
 import javax.measure.MetricPrefix;
@@ -74,6 +75,14 @@ public final class ShopUnits implements SystemOfUnits {
   public static final Unit<Area> SQUARE_INCH =
       add(square(INCH), "in²", Dimensions.AREA, 127 * 127, 5000 * 5000, Family.CUSTOMARY, 4);
 
+  /** Square centimetre, 10⁻⁴ m². */
+  public static final Unit<Area> SQUARE_CENTIMETRE =
+      add(square(CENTIMETRE), "cm²", Dimensions.AREA, 1, 1e4, Family.METRIC, 0);
+
+  /** Square foot, 144 in². */
+  public static final Unit<Area> SQUARE_FOOT =
+      add(square(FOOT), "ft²", Dimensions.AREA, 381 * 381, 1250 * 1250, Family.CUSTOMARY, 4);
+
   /** Cubic metre. */
   public static final Unit<Volume> CUBIC_METRE =
       add(Units.CUBIC_METRE, "m³", Dimensions.VOLUME, 1, 1, Family.METRIC, 0);
@@ -85,6 +94,21 @@ public final class ShopUnits implements SystemOfUnits {
   /** Cubic inch, (127/5000 m)³. */
   public static final Unit<Volume> CUBIC_INCH =
       add(cube(INCH), "in³", Dimensions.VOLUME, 127 * 127 * 127, 125e9, Family.CUSTOMARY, 4);
+
+  /** Cubic centimetre, 10⁻⁶ m³. */
+  public static final Unit<Volume> CUBIC_CENTIMETRE =
+      add(cube(CENTIMETRE), "cm³", Dimensions.VOLUME, 1, 1e6, Family.METRIC, 0);
+
+  /** Cubic foot, 1728 in³. */
+  public static final Unit<Volume> CUBIC_FOOT =
+      add(
+          cube(FOOT),
+          "ft³",
+          Dimensions.VOLUME,
+          381 * 381 * 381,
+          1250d * 1250 * 1250,
+          Family.CUSTOMARY,
+          4);
 
   /** Kilogram, the SI unit of mass. */
   public static final Unit<Mass> KILOGRAM =
@@ -116,7 +140,7 @@ public final class ShopUnits implements SystemOfUnits {
   /** Pound per cubic foot, as bar tables state the weight of iron. */
   public static final Unit<Density> POUND_PER_CUBIC_FOOT =
       add(
-          ShopUnits.<Density>per(POUND, cube(FOOT)),
+          ShopUnits.<Density>per(POUND, CUBIC_FOOT),
           "lb/ft³",
           Dimensions.DENSITY,
           45_359_237d * 1250 * 1250 * 1250,
@@ -220,7 +244,9 @@ public final class ShopUnits implements SystemOfUnits {
   static {
     relate(METRE, SQUARE_METRE, CUBIC_METRE);
     relate(MILLIMETRE, SQUARE_MILLIMETRE, CUBIC_MILLIMETRE);
+    relate(CENTIMETRE, SQUARE_CENTIMETRE, CUBIC_CENTIMETRE);
     relate(INCH, SQUARE_INCH, CUBIC_INCH);
+    relate(FOOT, SQUARE_FOOT, CUBIC_FOOT);
   }
 
   private static final ShopUnits SYSTEM = new ShopUnits();
@@ -271,6 +297,7 @@ public final class ShopUnits implements SystemOfUnits {
    */
   @Override
   public @Nullable Unit<?> getUnit(String symbol) {
+    Objects.requireNonNull(symbol);
     for (UnitScale<?> scale : SCALES) {
       if (scale.symbol.equals(symbol)) {
         return scale.unit;
@@ -295,6 +322,7 @@ public final class ShopUnits implements SystemOfUnits {
    */
   @Override
   public Set<? extends Unit<?>> getUnits(Dimension dimension) {
+    Objects.requireNonNull(dimension);
     Set<Unit<?>> units = new LinkedHashSet<>();
     for (UnitScale<?> scale : SCALES) {
       if (scale.unit.getDimension().equals(dimension)) {

@@ -97,8 +97,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
     if (scale.unit == unit) {
       return value;
     }
-    UnitScale<Q> other = UnitScales.of(unit);
-    return other.finite(scale.convert(value, other));
+    return scale.convertLarge(value, UnitScales.of(unit));
   }
 
   /**
@@ -428,7 +427,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
   }
 
   private Measure<Q> inScale(UnitScale<Q> other) {
-    return folded(scale.convert(value, other), other);
+    return folded(scale.convertLarge(value, other), other);
   }
 
   /** The value, for arithmetic: refused for temperature points. */

@@ -93,10 +93,17 @@ final class UnitScale<Q extends Quantity<Q>> {
     double up = numerator * to.denominator;
     double down = denominator * to.numerator;
     if (zero == to.zero) {
-      double result = up == down ? value : value * up / down;
-      return Math.abs(result) <= Double.MAX_VALUE ? result : value / down * up;
+      return up == down ? value : value * up / down;
     }
     return ((value * 100 + zero) * up / down - to.zero) / 100;
+  }
+
+  /** The same where the product on the way may overflow though the result does not. */
+  double convertLarge(double value, UnitScale<?> to) {
+    double result = convert(value, to);
+    return Math.abs(result) <= Double.MAX_VALUE
+        ? result
+        : to.finite(value / (denominator * to.numerator) * (numerator * to.denominator));
   }
 
   /** Gives a value of this unit back if it is a number. */

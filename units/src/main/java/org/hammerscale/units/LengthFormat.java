@@ -41,6 +41,13 @@ import org.jspecify.annotations.Nullable;
  * thousands to one reader and tenths to the next, and so is a range such as {@code 3 - 6}. Refusals
  * are {@link MeasurementParseException}s with the position and what was expected there.
  *
+ * <pre>{@code
+ * LengthFormat.standard().parse("3' 6 1/2\"")                          // 42 1/2 in
+ * LengthFormat.to(SIXTEENTH).format(millimetres(100))                  // "3 15/16 in"
+ * LengthFormat.to(SIXTEENTH).withFeet().format(inches("11 63/64"))     // "1' 0\""
+ * LengthFormat.to(SIXTEENTH).withRemainder().format(inches(1.7671))    // "1 3/4 in + 0.017"
+ * }</pre>
+ *
  * <h2>What it prints</h2>
  *
  * <p>Without a graduation: inches that lie on a sixty-fourth as a reduced fraction, all else as a

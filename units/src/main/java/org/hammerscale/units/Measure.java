@@ -14,6 +14,16 @@ import org.jspecify.annotations.Nullable;
  * measures in the same unit are combined without any conversion, so sums of inch fractions are
  * exact.
  *
+ * <pre>{@code
+ * Measure<Length> bore = inches("1/2");
+ * bore.add(millimetres(3))                        // 0.6181 in
+ * bore.add(millimetres(3)).upTo(SIXTEENTH)        // 5/8 in
+ * bore.multiply(3).to(ShopUnits.MILLIMETRE)       // 38.1 mm
+ * bore.in(ShopUnits.MILLIMETRE)                   // 12.7
+ * bore.isEquivalentTo(millimetres(12.7))          // true
+ * fahrenheit(1652).to(ShopUnits.CELSIUS)          // 900 °C
+ * }</pre>
+ *
  * <p>Temperatures are points, not amounts: they convert and compare, but arithmetic on them is
  * refused with an {@link UnsupportedOperationException}, since {@code 900 °C − 20 °C} has two
  * possible meanings. A quantity on the {@linkplain javax.measure.Quantity.Scale#RELATIVE relative

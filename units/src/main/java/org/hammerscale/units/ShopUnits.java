@@ -35,6 +35,11 @@ import tech.units.indriya.unit.Units;
  * kg), as in NIST SP 811, appendix B (from memory); the kelvin, Celsius and Fahrenheit scales as in
  * NIST SP 811, appendix B.
  *
+ * <pre>{@code
+ * Measure.of(36, ShopUnits.KSI).to(ShopUnits.MEGAPASCAL)     // 248.2 MPa
+ * ShopUnits.system().getUnit("lb/ft")                        // lb/ft
+ * }</pre>
+ *
  * <p>Nothing is registered anywhere: using these units changes how no other unit is read or
  * printed.
  */

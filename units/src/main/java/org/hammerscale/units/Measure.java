@@ -161,6 +161,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
     return folded(amount() * factor, scale);
   }
 
+  /** The same for any kind of number, read as a double. */
   @Override
   public Measure<Q> multiply(Number factor) {
     return multiply(factor.doubleValue());
@@ -196,6 +197,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
     return folded(amount() / divisor, scale);
   }
 
+  /** The same for any kind of number, read as a double. */
   @Override
   public Measure<Q> divide(Number divisor) {
     return divide(divisor.doubleValue());
@@ -324,6 +326,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
     return value;
   }
 
+  /** The unit that the number counts. */
   @Override
   public Unit<Q> getUnit() {
     return scale.unit;

@@ -1,12 +1,7 @@
 package org.hammerscale.units;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
-import java.util.Set;
-import javax.measure.Dimension;
 import javax.measure.MetricPrefix;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -22,7 +17,6 @@ import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import javax.measure.spi.SystemOfUnits;
 import org.hammerscale.units.UnitScale.Family;
-import org.jspecify.annotations.Nullable;
 import tech.units.indriya.AbstractUnit;
 import tech.units.indriya.unit.TransformedUnit;
 import tech.units.indriya.unit.Units;
@@ -43,7 +37,7 @@ import tech.units.indriya.unit.Units;
  * <p>Nothing is registered anywhere: using these units changes how no other unit is read or
  * printed.
  */
-public final class ShopUnits implements SystemOfUnits {
+public final class ShopUnits {
   private static final List<UnitScale<?>> SCALES = new ArrayList<>();
 
   /** Metre, the SI unit of length. */
@@ -254,93 +248,15 @@ public final class ShopUnits implements SystemOfUnits {
     relate(FOOT, SQUARE_FOOT, CUBIC_FOOT);
   }
 
-  private static final ShopUnits SYSTEM = new ShopUnits();
-
   private ShopUnits() {}
 
   /**
-   * All these units as a JSR 385 system of units.
+   * All these units as a JSR 385 system of units. Its unit of a quantity type is the SI unit.
    *
    * @return the system
    */
   public static SystemOfUnits system() {
-    return SYSTEM;
-  }
-
-  /** {@return {@code Hammerscale shop units}} */
-  @Override
-  public String getName() {
-    return "Hammerscale shop units";
-  }
-
-  /**
-   * The SI unit of a quantity type.
-   *
-   * @param quantityType such as {@code Length.class}
-   * @param <Q> the quantity
-   * @return its unit in this system, or null, as JSR 385 asks, if there is none
-   */
-  @Override
-  @SuppressWarnings("unchecked") // the unit measures what the type's dimension says
-  public <Q extends Quantity<Q>> @Nullable Unit<Q> getUnit(Class<Q> quantityType) {
-    long dimension = Dimensions.of(quantityType);
-    boolean angle = quantityType.equals(Angle.class);
-    for (UnitScale<?> scale : SCALES) {
-      boolean si = scale.numerator == scale.denominator && scale.zero == 0;
-      if (si && scale.dimension == dimension && angle == scale.symbol.equals("rad")) {
-        return (Unit<Q>) scale.unit;
-      }
-    }
-    return null;
-  }
-
-  /**
-   * A unit by its symbol.
-   *
-   * @param symbol such as {@code in} or {@code kg/m³}
-   * @return the unit, or null, as JSR 385 asks, if there is none
-   */
-  @Override
-  public @Nullable Unit<?> getUnit(String symbol) {
-    Objects.requireNonNull(symbol);
-    for (UnitScale<?> scale : SCALES) {
-      if (scale.symbol.equals(symbol)) {
-        return scale.unit;
-      }
-    }
-    return null;
-  }
-
-  /** {@return all units of the system} */
-  @Override
-  public Set<? extends Unit<?>> getUnits() {
-    Set<Unit<?>> units = new LinkedHashSet<>();
-    SCALES.forEach(scale -> units.add(scale.unit));
-    return Collections.unmodifiableSet(units);
-  }
-
-  /**
-   * The units of one dimension.
-   *
-   * @param dimension the dimension
-   * @return its units, none if the system has none
-   */
-  @Override
-  public Set<? extends Unit<?>> getUnits(Dimension dimension) {
-    Objects.requireNonNull(dimension);
-    Set<Unit<?>> units = new LinkedHashSet<>();
-    for (UnitScale<?> scale : SCALES) {
-      if (scale.unit.getDimension().equals(dimension)) {
-        units.add(scale.unit);
-      }
-    }
-    return Collections.unmodifiableSet(units);
-  }
-
-  /** The name. */
-  @Override
-  public String toString() {
-    return getName();
+    return ShopSystem.INSTANCE;
   }
 
   /** All of them, for the table that finds a unit's scale. */

@@ -8,6 +8,7 @@ import org.hammerscale.forging.Taper;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
+import org.hammerscale.stock.BarSizes;
 import org.hammerscale.stock.Losses;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Plain;
@@ -29,7 +30,11 @@ class ToStringTest {
         List.of(
             section,
             bar,
+            Section.roundTube(inches(1), inches("1/8")),
+            Section.halfRound(inches(1)),
+            BarSizes.of(section),
             Material.MILD_STEEL,
+            Material.Property.FORGING_RANGE,
             Losses.NONE,
             barrel,
             Plain.of(section, inches(1)),

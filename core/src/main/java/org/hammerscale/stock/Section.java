@@ -299,10 +299,11 @@ public final class Section {
               + other
               + "; forge the change of shape as a feature of its own");
     }
-    return new Section(
-        shape.between(other.shape),
-        first.add(other.first).divide(2),
-        second.add(other.second).divide(2));
+    // In this order the compiler at run time needs no objects for what lies between.
+    Measure<Length> middleFirst = first.add(other.first).divide(2);
+    Measure<Length> middleSecond = second.add(other.second).divide(2);
+    Shape middle = shape == other.shape ? shape : Shape.FLAT;
+    return new Section(middle, middleFirst, middleSecond);
   }
 
   /** Same shape and sizes, each by {@link Measure#equals}. */

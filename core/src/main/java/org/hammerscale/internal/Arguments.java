@@ -2,6 +2,7 @@ package org.hammerscale.internal;
 
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.hammerscale.units.Density;
 import org.hammerscale.units.Measure;
@@ -55,6 +56,48 @@ public final class Arguments {
           name + " must not be negative, was " + measure + "; give zero if there is none");
     }
     return measure;
+  }
+
+  /**
+   * An angle from zero up to a limit.
+   *
+   * @param name the parameter's name, for the message
+   * @param angle its value
+   * @param most the most allowed, in degrees
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Angle> angle(String name, Quantity<Angle> angle, double most) {
+    Measure<Angle> measure = measured(name, angle, ShopUnits.RADIAN, "an angle", "degrees");
+    double degrees = measure.in(ShopUnits.DEGREE);
+    if (!(degrees >= 0 && degrees <= most)) {
+      throw new IllegalArgumentException(
+          name
+              + " must lie between 0° and "
+              + Measure.of(most, ShopUnits.DEGREE)
+              + ", was "
+              + measure
+              + "; give the angle turned through from straight");
+    }
+    return measure;
+  }
+
+  /**
+   * A plain number of more than zero, up to a limit.
+   *
+   * @param name the parameter's name, for the message
+   * @param number its value
+   * @param most the most allowed
+   * @param advice what to do, for the message
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static double number(String name, double number, double most, String advice) {
+    if (!(number > 0 && number <= most)) {
+      throw new IllegalArgumentException(
+          name + " must be more than 0 and at most " + most + ", was " + number + "; " + advice);
+    }
+    return number;
   }
 
   /**

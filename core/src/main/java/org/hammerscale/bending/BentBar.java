@@ -3,6 +3,7 @@ package org.hammerscale.bending;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.hammerscale.stock.Feature;
@@ -11,6 +12,7 @@ import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
+import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
@@ -45,6 +47,11 @@ abstract class BentBar implements Feature {
 
   final Measure<Length> measure(double value) {
     return Measure.of(value, unit);
+  }
+
+  /** A number of turns as it is read, without the noise of its last digits. */
+  static Measure<Dimensionless> count(double turns) {
+    return Measure.of(turns, ShopUnits.ONE);
   }
 
   /** {@return the section of the bar, the same throughout} */

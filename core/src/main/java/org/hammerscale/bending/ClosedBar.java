@@ -27,9 +27,6 @@ abstract class ClosedBar extends BentBar {
   /** The length of the form on the mean line, noted as L, with t noted before. */
   abstract double meanLine(Notes n);
 
-  /** The noun and its sizes, for the title of a working. */
-  abstract String form();
-
   /** The smallest diameter inside, for the caution on tight curls. */
   abstract Measure<Length> tightest();
 
@@ -51,7 +48,7 @@ abstract class ClosedBar extends BentBar {
   /** {@return how the likely length to cut was found} */
   public final Working cutWorking() {
     return joint
-        .sourced(Notes.taken("bar to cut for a " + form(), unit(), this::cut))
+        .sourced(Notes.taken("bar to cut for a " + this, unit(), this::cut))
         .withSource(MEAN_LINE)
         .withCautions(cautions());
   }
@@ -96,8 +93,8 @@ abstract class ClosedBar extends BentBar {
 
   /** {@return how the length of bar that stays in it was found} */
   @Override
-  public final Working working() {
-    return Notes.taken(form(), unit(), this::developed)
+  public Working working() {
+    return Notes.taken(toString(), unit(), this::developed)
         .withSource(MEAN_LINE)
         .withCautions(cautions());
   }
@@ -109,6 +106,17 @@ abstract class ClosedBar extends BentBar {
 
   private double cut(Notes n) {
     return joint.cut(n, developed(n), thickness());
+  }
+
+  static void notSwapped(Measure<Length> length, Measure<Length> width) {
+    if (length.isLessThan(width)) {
+      throw new IllegalArgumentException(
+          "length must be at least the width of "
+              + width
+              + ", was "
+              + length
+              + "; name the long way first");
+    }
   }
 
   /** The mean line of the same form in the size that likely uses up this length of bar. */

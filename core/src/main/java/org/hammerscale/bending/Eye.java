@@ -125,11 +125,6 @@ public final class Eye extends ClosedBar {
     return "eye";
   }
 
-  @Override
-  String form() {
-    return toString();
-  }
-
   /** How it is closed, its inside diameter and its bar. */
   @Override
   public String toString() {

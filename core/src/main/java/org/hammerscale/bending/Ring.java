@@ -9,6 +9,8 @@ import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
+import org.hammerscale.working.Working;
 
 /**
  * A round ring, also called a hoop, band or tyre: L = π (d + t), the circumference of the mean
@@ -134,10 +136,46 @@ public final class Ring extends ClosedBar {
         faces.add(Measures.inches(1 / 2d)));
   }
 
+  /**
+   * The length by the old tyre rule: three inside diameters and half an inch for each foot of
+   * these, three thicknesses, and a third of one for the weld. {@link #benchError} tells how far it
+   * is off.
+   *
+   * @return the rule's length, in the diameter's unit
+   */
+  public Measure<Length> benchLength() {
+    return measure(bench(Notes.NONE));
+  }
+
+  /**
+   * How much the {@linkplain #benchLength old rule} gives beyond the circumference of the mean
+   * diameter.
+   *
+   * @return the difference, in the diameter's unit; negative where the rule leaves the ring short
+   */
+  public Measure<Length> benchError() {
+    return benchLength().subtract(measure(meanLine(Notes.NONE)));
+  }
+
+  /** {@return how the old rule comes to its length} */
+  public Working benchWorking() {
+    return Notes.taken("ring by the old tyre rule", unit(), this::bench)
+        .withSource(
+            Source.commonPractice("3 diameters + 1/2 in a foot + 3 thicknesses + 1/3 thickness"));
+  }
+
   /** {@return the outside diameter} */
   @Override
   public Measure<Length> reach() {
     return outsideDiameter();
+  }
+
+  private double bench(Notes n) {
+    double d = n.given("d", "inside diameter", diameter.in(unit()));
+    double t = t(n);
+    double a = n.length("a", "three inside diameters", "3 d", 3 * d);
+    double h = n.length("h", "half an inch in a foot of these", "a / 24", a / 24);
+    return n.length("L", "bar by the old rule", "a + h + 3 t + t / 3", a + h + 3 * t + t / 3);
   }
 
   @Override
@@ -156,11 +194,6 @@ public final class Ring extends ClosedBar {
   @Override
   String noun() {
     return "ring";
-  }
-
-  @Override
-  String form() {
-    return toString();
   }
 
   /** How it is joined, its inside diameter and its bar. */

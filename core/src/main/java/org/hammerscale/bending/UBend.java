@@ -59,14 +59,9 @@ public final class UBend extends BentBar {
    */
   public static UBend inside(Quantity<Length> width, Section section) {
     Measure<Length> between = Arguments.positive("width", width);
-    return of(between, section, between.divide(2));
-  }
-
-  private static UBend of(
-      Measure<Length> width, Section section, @Nullable Measure<Length> corner) {
-    Measure<Length> bottom = section.thickness().to(width.getUnit());
-    Measure<Length> setback = corner == null ? bottom : bottom.add(corner);
-    return new UBend(width, section, corner, setback, setback);
+    Measure<Length> radius = between.divide(2);
+    Measure<Length> leg = radius.add(section.thickness());
+    return new UBend(between, section, radius, leg, leg);
   }
 
   /**
@@ -87,7 +82,7 @@ public final class UBend extends BentBar {
    *
    * @param insideRadius the inside radius of either corner, not negative and at most half the width
    * @return the U
-   * @throws IllegalArgumentException if the radius is negative or too large for the width
+   * @throws IllegalArgumentException if the radius is negative, or too large for width or legs
    */
   public UBend withCorners(Quantity<Length> insideRadius) {
     Measure<Length> radius = Arguments.notNegative("inside radius", insideRadius);
@@ -112,9 +107,7 @@ public final class UBend extends BentBar {
   }
 
   private UBend with(@Nullable Measure<Length> radius) {
-    UBend bare = of(width, section(), radius);
-    boolean legless = first.equals(setback()) && second.equals(setback());
-    return legless ? bare : bare.withLegs(first, second);
+    return new UBend(width, section(), radius, first, second).withLegs(first, second);
   }
 
   /**

@@ -49,13 +49,24 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static Measure<Length> notNegative(String name, Quantity<Length> length) {
-    Measure<Length> measure =
-        measured(name, length, ShopUnits.METRE, "a length", "inches or millimetres");
+    Measure<Length> measure = length(name, length);
     if (measure.getValue() < 0) {
       throw new IllegalArgumentException(
           name + " must not be negative, was " + measure + "; give zero if there is none");
     }
     return measure;
+  }
+
+  /**
+   * Any length.
+   *
+   * @param name the parameter's name, for the message
+   * @param length its value
+   * @return the value
+   * @throws IllegalArgumentException if it is no length
+   */
+  public static Measure<Length> length(String name, Quantity<Length> length) {
+    return measured(name, length, ShopUnits.METRE, "a length", "inches or millimetres");
   }
 
   /**
@@ -73,7 +84,9 @@ public final class Arguments {
     if (!(degrees >= 0 && degrees <= most)) {
       throw new IllegalArgumentException(
           name
-              + " must lie between 0° and "
+              + " must lie between "
+              + Measure.of(0, ShopUnits.DEGREE)
+              + " and "
               + Measure.of(most, ShopUnits.DEGREE)
               + ", was "
               + measure

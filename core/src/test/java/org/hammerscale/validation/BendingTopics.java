@@ -23,7 +23,12 @@ final class BendingTopics {
     return List.of(
         new ValidationTopic("Bends", "bends.csv", BendingTopics::bend),
         new ValidationTopic("U bends and square corners", "u_bends.csv", BendingTopics::uBend),
-        new ValidationTopic("Rings and eyes", "rings_and_eyes.csv", BendingTopics::ringOrEye));
+        new ValidationTopic("Rings and eyes", "rings_and_eyes.csv", BendingTopics::ringOrEye),
+        new ValidationTopic("Links and ovals", "links_and_ovals.csv", CurveTopics::linkOrOval),
+        new ValidationTopic("Scrolls", "spirals.csv", CurveTopics::scroll),
+        new ValidationTopic("Twists", "twists.csv", CurveTopics::twist),
+        new ValidationTopic(
+            "Hooks, joggles and coils", "hooks_joggles_coils.csv", CurveTopics::other));
   }
 
   private static double bend(ValidationCase c) {
@@ -45,6 +50,14 @@ final class BendingTopics {
       case "length" -> bend.developedLength().in(c.lengthUnit());
       case "deduction" -> bend.deduction().in(c.lengthUnit());
       case "correction" -> -bend.deduction().in(c.lengthUnit());
+      case "with 3 1/2 in and 60° round 5/8 in" ->
+          bend.developedLength()
+              .add(Measures.inches("3 1/2"))
+              .add(
+                  Bend.of(Measures.degrees(60), Measures.inches("5/8"), section)
+                      .with(line)
+                      .developedLength())
+              .in(c.lengthUnit());
       case "thickness" -> bend.bentThickness().in(c.lengthUnit());
       case "K" -> line.fraction(c.length("radius"), section);
       default -> throw new IllegalArgumentException(quantity);
@@ -94,6 +107,7 @@ final class BendingTopics {
     return switch (c.text("quantity")) {
       case "annulus" -> ring.annulus().in(ShopUnits.SQUARE_INCH);
       case "mean line" -> ring.developedLength().in(c.lengthUnit());
+      case "old tyre rule" -> ring.benchLength().in(c.lengthUnit());
       case "weld of three eighths" ->
           WeldAllowance.THREE_EIGHTHS
               .on(ring.section(), ring.developedLength())

@@ -7,7 +7,6 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.hammerscale.stock.Feature;
-import org.hammerscale.stock.Losses;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
@@ -82,12 +81,6 @@ abstract class BentBar implements Feature {
   @Override
   public Estimate<Volume> metalKept() {
     return Estimate.exact(Measures.volume(developedLength(), section.area()));
-  }
-
-  /** {@return nothing, unless it is welded} */
-  @Override
-  public Losses metalLost() {
-    return Losses.NONE;
   }
 
   /** {@return its own length of bar to the last bit if the parent has its section} */

@@ -1,10 +1,8 @@
 package org.hammerscale.bending;
 
-import java.util.List;
 import javax.measure.quantity.Length;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measure;
-import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
@@ -84,12 +82,6 @@ public final class SquareCorner extends BentBar {
   @Override
   public Measure<Length> reach() {
     return measure(thickness());
-  }
-
-  /** {@return none} */
-  @Override
-  public List<Caution> cautions() {
-    return List.of();
   }
 
   /** {@return how the bar between the inside faces of the legs was found} */

@@ -1,6 +1,5 @@
 package org.hammerscale.forging;
 
-import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -14,7 +13,6 @@ import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
-import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
@@ -112,12 +110,6 @@ public final class Shoulder implements Feature {
   @Override
   public Measure<Length> reach() {
     return length;
-  }
-
-  /** {@return none} */
-  @Override
-  public List<Caution> cautions() {
-    return List.of();
   }
 
   /** {@return how the volume was found} */

@@ -60,11 +60,8 @@ final class ForgingTopics {
   /** As in other files, and {@code sharp 1 in} for a chisel edge of that width. */
   private static Section section(ValidationCase c, String column) {
     String[] words = c.text(column).split(" ", 2);
-    return switch (words[0]) {
-      case "hexagon" -> Section.hexagon(Measures.length(words[1]));
-      case "octagon" -> Section.octagon(Measures.length(words[1]));
-      case "sharp" -> Section.square(Measures.length(words[1])).edge();
-      default -> c.section(column);
-    };
+    return words[0].equals("sharp")
+        ? Section.square(Measures.length(words[1])).edge()
+        : c.section(column);
   }
 }

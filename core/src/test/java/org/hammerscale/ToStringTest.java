@@ -20,8 +20,12 @@ import org.hammerscale.bending.SquareCorner;
 import org.hammerscale.bending.Twist;
 import org.hammerscale.bending.UBend;
 import org.hammerscale.bending.WeldAllowance;
+import org.hammerscale.forging.BoltHead;
 import org.hammerscale.forging.DrawOut;
+import org.hammerscale.forging.End;
 import org.hammerscale.forging.HandAllowance;
+import org.hammerscale.forging.Head;
+import org.hammerscale.forging.RivetBlank;
 import org.hammerscale.forging.Shoulder;
 import org.hammerscale.forging.Spread;
 import org.hammerscale.forging.SpreadLaw;
@@ -66,6 +70,13 @@ class ToStringTest {
             HandAllowance.SMALL_WORK,
             HandAllowance.SMALL_WORK.on(Taper.toPoint(section, inches(1))),
             SpreadLaw.NONE,
+            End.penny(section, inches(2)),
+            End.penny(section, inches(2)).reversed(),
+            Head.snap(Section.round(inches(1))),
+            BoltHead.HALF_WIDTH,
+            BoltHead.HALF_WIDTH.square(Section.round(inches(1))),
+            RivetBlank.through(inches(1), Head.snap(Section.round(inches(1)))),
+            RivetBlank.Rule.FILLED_HOLE,
             Spread.thinning(section, inches("3/16"), SpreadLaw.measured(0.4)),
             piece,
             piece.layout(),

@@ -4,8 +4,6 @@ import javax.measure.Unit;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.hammerscale.stock.Section;
-import org.hammerscale.units.Measure;
-import org.hammerscale.units.Measures;
 import org.hammerscale.working.Notes;
 
 /**
@@ -26,8 +24,7 @@ final class Prismoid {
     this.from = from;
     this.to = to;
     this.unit = unit;
-    Measure<Length> one = Measure.of(1, unit);
-    this.square = Measures.area(one, one).getUnit();
+    this.square = Solid.square(unit);
   }
 
   static Prismoid between(Section from, Section to, Unit<Length> unit) {

@@ -7,6 +7,9 @@ import java.util.List;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.piece.Piece;
+import org.hammerscale.punching.DriftedHole;
+import org.hammerscale.punching.Hole;
+import org.hammerscale.punching.Slit;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Losses;
 import org.hammerscale.stock.Material;
@@ -34,6 +37,9 @@ class ToStringTest {
             barrel,
             Plain.of(section, inches(1)),
             Taper.between(section, section, inches(1)),
+            Hole.oval(inches(1), inches("1/2")).turned(),
+            Slit.of(inches(1)),
+            DriftedHole.through(section, Hole.round(inches("3/8"))),
             piece,
             piece.layout(),
             piece.layout().marks().get(0),

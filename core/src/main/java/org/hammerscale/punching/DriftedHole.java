@@ -44,8 +44,6 @@ import org.hammerscale.working.Working;
 public final class DriftedHole implements Feature {
   private static final Source CHEEKS =
       Source.commonPractice("cheeks at least half as wide as the bar is thick");
-  private static final double MOST_STRETCH = 8 / 7d;
-  private static final double SLACK = 1e-9;
 
   private final Section section;
   private final Hole hole;
@@ -199,7 +197,7 @@ public final class DriftedHole implements Feature {
                   + " or take a wider one",
               Source.commonPractice("a drifted hole no wider than the bar")));
     }
-    if (narrowerCheek().isLessThan(section.thickness().divide(2).multiply(1 - SLACK))) {
+    if (narrowerCheek().isLessThan(section.thickness().divide(2).multiply(1 - Rim.SLACK))) {
       cautions.add(
           Caution.limit(
               "the cheek of "
@@ -209,7 +207,7 @@ public final class DriftedHole implements Feature {
                   + "): it leans over or tears in drifting; take a wider bar",
               CHEEKS));
     }
-    addRim(cautions);
+    cautions.addAll(Rim.cautions("slit", slit.length(), hole));
     if (hole.hasCorners() && !hole.length().isEquivalentTo(hole.width())) {
       cautions.add(
           Caution.limit(
@@ -218,30 +216,6 @@ public final class DriftedHole implements Feature {
               Slit.STRAIGHTENED));
     }
     return List.copyOf(cautions);
-  }
-
-  private void addRim(List<Caution> cautions) {
-    Measure<Length> half = hole.perimeter().divide(2);
-    double stretch = half.ratio(slit.length());
-    if (stretch < 1 - SLACK) {
-      cautions.add(
-          Caution.limit(
-              "the slit of "
-                  + slit.length()
-                  + " is longer than half the way round the hole ("
-                  + half
-                  + "): its pointed ends stay open; cut it shorter",
-              Source.computed("the lips become the rim")));
-    } else if (stretch > MOST_STRETCH + SLACK) {
-      cautions.add(
-          Caution.limit(
-              "the slit of "
-                  + slit.length()
-                  + " must stretch by more than a seventh to go half the way round the hole ("
-                  + half
-                  + "): cut it longer, or the ends tear",
-              Slit.STRAIGHTENED));
-    }
   }
 
   /** {@return how the metal was found} */
@@ -272,7 +246,7 @@ public final class DriftedHole implements Feature {
   private double widthOverEye(Notes n) {
     Unit<Length> unit = section.width().getUnit();
     double w = n.given("w", "width of the bar", section.width().in(unit));
-    double h = n.given("h", "hole across the bar", hole.width().in(unit));
+    double h = n.given("h", "width of the hole", hole.width().in(unit));
     return n.length("W", "width over the eye", "w + h", w + h);
   }
 

@@ -127,17 +127,16 @@ public final class Hole {
   }
 
   /**
-   * The area: π d²/4 round, a² square, l w mortise, π l w/4 oval.
+   * The area: π d²/4 round, a² square, l b mortise, π l b/4 oval.
    *
    * @return the area, exact, in the square of the length's unit
    */
   public Measure<Area> area() {
-    Measure<Area> box = Measures.area(length, width);
-    return hasCorners() ? box : box.multiply(Math.PI / 4);
+    return Measures.area(length, length).withValue(area(Notes.NONE, unit()));
   }
 
   /**
-   * The way round: π d round, 4 a square, 2 (l + w) mortise, the elliptic integral 2 l E oval.
+   * The way round: π d round, 4 a square, 2 (l + b) mortise, the elliptic integral 2 l E oval.
    *
    * @return the perimeter, exact, in the length's unit
    */
@@ -148,14 +147,14 @@ public final class Hole {
   /** Half the way round, in the length's unit. */
   double halfWayRound(Notes n) {
     String meaning = "slit, half the way round";
-    double l = along(n);
+    double l = along(n, unit());
     return switch (shape) {
       case ROUND -> n.length("s", meaning, "π d / 2", Math.PI * l / 2);
       case SQUARE -> n.length("s", meaning, "2 a", 2 * l);
-      case MORTISE -> n.length("s", meaning, "l + w", l + across(n));
+      case MORTISE -> n.length("s", meaning, "l + b", l + across(n, unit()));
       case OVAL -> {
-        double w = across(n);
-        yield n.length("s", meaning, "oval(l, w) / 2", Ellipse.perimeter(l, w) / 2);
+        double b = across(n, unit());
+        yield n.length("s", meaning, "oval(l, b) / 2", Ellipse.perimeter(l, b) / 2);
       }
     };
   }
@@ -163,29 +162,52 @@ public final class Hole {
   /** The slit of the shop rules, in the length's unit. */
   double shopSlit(Notes n) {
     String less = "slit, half the way round less a twentieth";
-    double l = along(n);
+    double l = along(n, unit());
     return switch (shape) {
       case ROUND -> n.length("s", "slit of three radii", "3 d / 2", 3 * l / 2);
       case SQUARE ->
           n.length("s", "slit of two sides less a twentieth", "0.95 × 2 a", 0.95 * 2 * l);
-      case MORTISE -> n.length("s", less, "0.95 (l + w)", 0.95 * (l + across(n)));
+      case MORTISE -> n.length("s", less, "0.95 (l + b)", 0.95 * (l + across(n, unit())));
       case OVAL -> {
-        double w = across(n);
-        yield n.length("s", less, "0.95 oval(l, w) / 2", 0.95 * Ellipse.perimeter(l, w) / 2);
+        double b = across(n, unit());
+        yield n.length("s", less, "0.95 oval(l, b) / 2", 0.95 * Ellipse.perimeter(l, b) / 2);
       }
     };
   }
 
-  private double along(Notes n) {
+  /** The area, in the square of a unit; notes its size along the bar as {@link #symbol()}. */
+  double area(Notes n, Unit<Length> unit) {
+    String meaning = "area of the hole";
+    double l = along(n, unit);
     return switch (shape) {
-      case ROUND -> n.given("d", "diameter of the hole", length.getValue());
-      case SQUARE -> n.given("a", "side of the hole", length.getValue());
-      default -> n.given("l", "size of the hole along the bar", length.getValue());
+      case ROUND -> n.area("H", meaning, "π d² / 4", Math.PI * (l * l) / 4);
+      case SQUARE -> n.area("H", meaning, "a²", l * l);
+      case MORTISE -> n.area("H", meaning, "l b", l * across(n, unit));
+      case OVAL -> n.area("H", meaning, "π l b / 4", Math.PI * l * across(n, unit) / 4);
     };
   }
 
-  private double across(Notes n) {
-    return n.given("w", "size of the hole across the bar", width.in(unit()));
+  /** The symbol of its size along the bar. */
+  String symbol() {
+    return switch (shape) {
+      case ROUND -> "d";
+      case SQUARE -> "a";
+      default -> "l";
+    };
+  }
+
+  private double along(Notes n, Unit<Length> unit) {
+    String meaning =
+        switch (shape) {
+          case ROUND -> "diameter of the hole";
+          case SQUARE -> "side of the hole";
+          default -> "hole along the bar";
+        };
+    return n.given(symbol(), meaning, length.in(unit));
+  }
+
+  private double across(Notes n, Unit<Length> unit) {
+    return n.given("b", "hole across the bar", width.in(unit));
   }
 
   Unit<Length> unit() {

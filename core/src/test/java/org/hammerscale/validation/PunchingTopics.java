@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.hammerscale.punching.DriftedHole;
+import org.hammerscale.punching.FlatEye;
 import org.hammerscale.punching.Hole;
+import org.hammerscale.punching.PunchedHole;
 import org.hammerscale.punching.Slit;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measure;
@@ -15,7 +18,8 @@ final class PunchingTopics {
 
   static List<ValidationTopic> all() {
     return List.of(
-        new ValidationTopic("Slits for drifted holes", "slits.csv", PunchingTopics::slit));
+        new ValidationTopic("Slits for drifted holes", "slits.csv", PunchingTopics::slit),
+        new ValidationTopic("Holes in the bar", "holes.csv", PunchingTopics::hole));
   }
 
   private static double slit(ValidationCase c) {
@@ -29,6 +33,26 @@ final class PunchingTopics {
           default -> throw new IllegalArgumentException(c.text("quantity"));
         };
     return length.in(c.lengthUnit());
+  }
+
+  private static double hole(ValidationCase c) {
+    Section bar = c.section("bar");
+    Hole hole = hole(c, "hole");
+    return switch (c.text("quantity")) {
+      case "full slug" -> PunchedHole.through(bar, hole).fullSlug().in(c.volumeUnit());
+      case "slug a third as thick as the bar" ->
+          PunchedHole.through(bar, hole).slug().likely().in(c.volumeUnit());
+      case "width over the eye, drifted" ->
+          DriftedHole.through(bar, hole).widthOverEye().in(c.lengthUnit());
+      case "metal of a flat eye" -> eye(c, bar, hole).metalKept().likely().in(c.volumeUnit());
+      case "disc before slitting" -> eye(c, bar, hole).discBefore().likely().in(c.lengthUnit());
+      default -> throw new IllegalArgumentException(c.text("quantity"));
+    };
+  }
+
+  /** An eye as thick as the bar that it ends. */
+  private static FlatEye eye(ValidationCase c, Section bar, Hole hole) {
+    return FlatEye.drifted(bar, c.length("outside"), bar.thickness(), hole);
   }
 
   /** A hole written as {@code round 1/2 in} or {@code mortise 3/4 in 1/4 in}. */

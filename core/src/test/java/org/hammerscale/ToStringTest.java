@@ -23,6 +23,11 @@ import org.hammerscale.bending.WeldAllowance;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.piece.Piece;
+import org.hammerscale.punching.DriftedHole;
+import org.hammerscale.punching.FlatEye;
+import org.hammerscale.punching.Hole;
+import org.hammerscale.punching.PunchedHole;
+import org.hammerscale.punching.Slit;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.BarSizes;
 import org.hammerscale.stock.Losses;
@@ -55,6 +60,11 @@ class ToStringTest {
             barrel,
             Plain.of(section, inches(1)),
             Taper.between(section, section, inches(1)),
+            Hole.oval(inches(1), inches("1/2")).turned(),
+            Slit.of(inches(1)),
+            DriftedHole.through(section, Hole.round(inches("3/8"))),
+            PunchedHole.through(section, Hole.round(inches("3/8"))),
+            FlatEye.drifted(section, inches(1), inches("1/4"), Hole.round(inches("3/8"))),
             piece,
             piece.layout(),
             piece.layout().marks().get(0),

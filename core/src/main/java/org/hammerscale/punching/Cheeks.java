@@ -1,0 +1,62 @@
+package org.hammerscale.punching;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.hammerscale.internal.Arguments;
+import org.hammerscale.stock.Section;
+import org.hammerscale.units.Measure;
+
+/** The bar on both sides of an opening of a given width: (w − p)/2, less or plus the offset. */
+final class Cheeks {
+  private final Section section;
+  private final Measure<Length> opening;
+  private final Measure<Length> offset;
+
+  private Cheeks(Section section, Measure<Length> opening, Measure<Length> offset) {
+    this.section = section;
+    this.opening = opening;
+    this.offset = offset;
+  }
+
+  /** Beside an opening in the middle of the bar; its width may be zero. */
+  static Cheeks beside(Measure<Length> opening, Section section) {
+    Cheeks cheeks = new Cheeks(section, opening, section.width().withValue(0));
+    if (!(cheeks.narrower().getValue() > 0)) {
+      throw new IllegalArgumentException(
+          "width of the hole must be less than the "
+              + section.width()
+              + " of the bar, was "
+              + opening
+              + "; take a wider bar, or slit and drift the hole");
+    }
+    return cheeks;
+  }
+
+  /** The same opening moved to one side. */
+  Cheeks moved(Quantity<Length> newOffset) {
+    Measure<Length> moved = Arguments.notNegative("offset", newOffset);
+    Cheeks cheeks = new Cheeks(section, opening, moved);
+    if (!(cheeks.narrower().getValue() > 0)) {
+      Measure<Length> most = section.width().subtract(opening).divide(2);
+      throw new IllegalArgumentException(
+          "offset must be less than "
+              + most
+              + ", so that the bar is whole on both sides, was "
+              + moved
+              + "; set the hole nearer to the middle");
+    }
+    return cheeks;
+  }
+
+  Measure<Length> narrower() {
+    return section.width().subtract(opening).divide(2).subtract(offset);
+  }
+
+  Measure<Length> wider() {
+    return section.width().subtract(opening).divide(2).add(offset);
+  }
+
+  Measure<Length> offset() {
+    return offset;
+  }
+}

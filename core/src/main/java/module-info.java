@@ -4,6 +4,7 @@ module org.hammerscale.core {
   requires commons.math3;
   requires static org.jspecify;
 
+  exports org.hammerscale.bending;
   exports org.hammerscale.forging;
   exports org.hammerscale.hinge;
   exports org.hammerscale.piece;

@@ -1,9 +1,25 @@
 package org.hammerscale;
 
+import static org.hammerscale.units.Measures.degrees;
 import static org.hammerscale.units.Measures.inches;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
+import org.hammerscale.bending.Bend;
+import org.hammerscale.bending.Coil;
+import org.hammerscale.bending.Course;
+import org.hammerscale.bending.Eye;
+import org.hammerscale.bending.Hook;
+import org.hammerscale.bending.Joggle;
+import org.hammerscale.bending.Link;
+import org.hammerscale.bending.NeutralLine;
+import org.hammerscale.bending.Oval;
+import org.hammerscale.bending.Ring;
+import org.hammerscale.bending.Scroll;
+import org.hammerscale.bending.SquareCorner;
+import org.hammerscale.bending.Twist;
+import org.hammerscale.bending.UBend;
+import org.hammerscale.bending.WeldAllowance;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.piece.Piece;
@@ -13,6 +29,7 @@ import org.hammerscale.punching.Hole;
 import org.hammerscale.punching.PunchedHole;
 import org.hammerscale.punching.Slit;
 import org.hammerscale.stock.Bar;
+import org.hammerscale.stock.BarSizes;
 import org.hammerscale.stock.Losses;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Plain;
@@ -34,7 +51,11 @@ class ToStringTest {
         List.of(
             section,
             bar,
+            Section.roundTube(inches(1), inches("1/8")),
+            Section.halfRound(inches(1)),
+            BarSizes.of(section),
             Material.MILD_STEEL,
+            Material.Property.FORGING_RANGE,
             Losses.NONE,
             barrel,
             Plain.of(section, inches(1)),
@@ -52,7 +73,23 @@ class ToStringTest {
             Notes.NONE,
             Source.computed("x"),
             Source.Kind.READ,
-            Caution.danger("x"));
+            Caution.danger("x"),
+            NeutralLine.DIN_6935,
+            NeutralLine.kFactor(0.4),
+            WeldAllowance.LINK,
+            Bend.of(degrees(90), inches(1), section),
+            SquareCorner.of(section),
+            UBend.inside(inches(1), section),
+            Ring.inside(inches(1), section),
+            Eye.turned(inches(1), section),
+            Link.inside(inches(2), inches(1), section),
+            Oval.inside(inches(2), inches(1), section),
+            Hook.open(inches(1), section),
+            Joggle.by(inches(1), degrees(30), inches(1), section),
+            Coil.around(inches(1), 2, inches(1), section),
+            Scroll.involute(inches(1), 2, section),
+            Course.from(inches(1), inches(2), section),
+            Twist.of(1, inches(6), section));
     for (Object thing : all) {
       String text = thing.toString();
       assertFalse(text.contains("@") || text.contains("["), text);

@@ -1,6 +1,5 @@
 package org.hammerscale.forging;
 
-import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -9,12 +8,10 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Feature;
-import org.hammerscale.stock.Losses;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
-import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
@@ -92,22 +89,10 @@ public final class Taper implements Feature {
     return Estimate.exact(Measures.volume(length, Measures.area(length, length)).withValue(volume));
   }
 
-  /** {@return nothing} */
-  @Override
-  public Losses metalLost() {
-    return Losses.NONE;
-  }
-
   /** {@return its finished length} */
   @Override
   public Measure<Length> reach() {
     return length;
-  }
-
-  /** {@return none} */
-  @Override
-  public List<Caution> cautions() {
-    return List.of();
   }
 
   /** {@return how the volume was found} */

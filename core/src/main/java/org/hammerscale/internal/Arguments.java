@@ -2,7 +2,13 @@ package org.hammerscale.internal;
 
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Volume;
 import org.hammerscale.units.Density;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
@@ -40,6 +46,54 @@ public final class Arguments {
   }
 
   /**
+   * A pressure or strength of more than zero.
+   *
+   * @param name the parameter's name, for the message
+   * @param pressure its value
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Pressure> positivePressure(String name, Quantity<Pressure> pressure) {
+    return positive(name, pressure, ShopUnits.PASCAL, "a pressure", "MPa or ksi", "value");
+  }
+
+  /**
+   * An area of more than zero.
+   *
+   * @param name the parameter's name, for the message
+   * @param area its value
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Area> positiveArea(String name, Quantity<Area> area) {
+    return positive(name, area, ShopUnits.SQUARE_METRE, "an area", "in² or mm²", "size");
+  }
+
+  /**
+   * A volume of more than zero.
+   *
+   * @param name the parameter's name, for the message
+   * @param volume its value
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Volume> positiveVolume(String name, Quantity<Volume> volume) {
+    return positive(name, volume, ShopUnits.CUBIC_METRE, "a volume", "in³ or mm³", "size");
+  }
+
+  /**
+   * A temperature point.
+   *
+   * @param name the parameter's name, for the message
+   * @param temperature its value
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Temperature> temperature(String name, Quantity<Temperature> temperature) {
+    return measured(name, temperature, ShopUnits.KELVIN, "a temperature", "°C or °F");
+  }
+
+  /**
    * A length of zero or more.
    *
    * @param name the parameter's name, for the message
@@ -48,13 +102,87 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static Measure<Length> notNegative(String name, Quantity<Length> length) {
-    Measure<Length> measure =
-        measured(name, length, ShopUnits.METRE, "a length", "inches or millimetres");
-    if (measure.getValue() < 0) {
+    return notNegative(name, length, ShopUnits.METRE, "a length", "inches or millimetres");
+  }
+
+  /**
+   * A mass of zero or more.
+   *
+   * @param name the parameter's name, for the message
+   * @param mass its value
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Mass> notNegativeMass(String name, Quantity<Mass> mass) {
+    return notNegative(name, mass, ShopUnits.KILOGRAM, "a mass", "pounds or kilograms");
+  }
+
+  /**
+   * A volume of zero or more.
+   *
+   * @param name the parameter's name, for the message
+   * @param volume its value
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Volume> notNegativeVolume(String name, Quantity<Volume> volume) {
+    return notNegative(name, volume, ShopUnits.CUBIC_METRE, "a volume", "in³ or mm³");
+  }
+
+  /**
+   * Any length.
+   *
+   * @param name the parameter's name, for the message
+   * @param length its value
+   * @return the value
+   * @throws IllegalArgumentException if it is no length
+   */
+  public static Measure<Length> length(String name, Quantity<Length> length) {
+    return measured(name, length, ShopUnits.METRE, "a length", "inches or millimetres");
+  }
+
+  /**
+   * An angle from zero up to a limit.
+   *
+   * @param name the parameter's name, for the message
+   * @param angle its value
+   * @param most the most allowed, in degrees
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Angle> angle(String name, Quantity<Angle> angle, double most) {
+    Measure<Angle> measure = measured(name, angle, ShopUnits.RADIAN, "an angle", "degrees");
+    double degrees = measure.in(ShopUnits.DEGREE);
+    if (!(degrees >= 0 && degrees <= most)) {
       throw new IllegalArgumentException(
-          name + " must not be negative, was " + measure + "; give zero if there is none");
+          name
+              + " must lie between "
+              + Measure.of(0, ShopUnits.DEGREE)
+              + " and "
+              + Measure.of(most, ShopUnits.DEGREE)
+              + ", was "
+              + measure
+              + "; give the angle turned through from straight");
     }
     return measure;
+  }
+
+  /**
+   * A plain number of more than zero, up to a limit.
+   *
+   * @param name the parameter's name, for the message
+   * @param number its value
+   * @param most the most allowed
+   * @param advice what to do, for the message
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static double number(String name, double number, double most, String advice) {
+    if (!(number > 0 && number <= most)) {
+      throw new IllegalArgumentException(
+          name + " must be more than 0 and at most " + most + ", was " + number + "; " + advice);
+    }
+    return number;
   }
 
   /**
@@ -78,6 +206,16 @@ public final class Arguments {
     if (!(measure.getValue() > 0)) {
       throw new IllegalArgumentException(
           name + " must be more than zero, was " + measure + "; give the finished cold " + asked);
+    }
+    return measure;
+  }
+
+  private static <Q extends Quantity<Q>> Measure<Q> notNegative(
+      String name, Quantity<Q> quantity, Unit<Q> kind, String what, String units) {
+    Measure<Q> measure = measured(name, quantity, kind, what, units);
+    if (measure.getValue() < 0) {
+      throw new IllegalArgumentException(
+          name + " must not be negative, was " + measure + "; give zero if there is none");
     }
     return measure;
   }

@@ -2,6 +2,7 @@ package org.hammerscale.stock;
 
 import java.util.Objects;
 import javax.measure.Quantity;
+import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
@@ -9,6 +10,7 @@ import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.LinearDensity;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
+import org.hammerscale.units.ShopUnits;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +20,8 @@ import org.jspecify.annotations.Nullable;
  * Bar strap = Bar.of(Section.flat(inches("1 1/2"), inches("1/4")), Material.MILD_STEEL);
  * strap.massPerLength()     // 1.276 lb/ft
  * strap.mass(inches(18))    // 1.914 lb
+ * strap.lengthWeighing(pounds(1)).upTo(SIXTEENTH)                            // 9 7/16 in
+ * strap.lengthHolding(volume(inches(2), area(inches(1), inches("3/4"))))     // 4 in
  * }</pre>
  */
 public final class Bar {
@@ -81,6 +85,31 @@ public final class Bar {
   public Measure<Mass> mass(Quantity<Length> length) {
     Measure<Length> own = Arguments.notNegative("length", length).to(section.width().getUnit());
     return Measures.mass(volume(own), material.density());
+  }
+
+  /**
+   * The length of bar that holds a volume of metal: volume ÷ area.
+   *
+   * @param volume a volume, not negative
+   * @return the length, exact, in the unit of the section's width
+   * @throws IllegalArgumentException if the volume is negative
+   */
+  public Measure<Length> lengthHolding(Quantity<Volume> volume) {
+    Unit<Volume> cube = Measures.volume(section.width(), section.area()).getUnit();
+    return Measures.length(Arguments.notNegativeVolume("volume", volume).to(cube), section.area());
+  }
+
+  /**
+   * The length of bar that weighs a mass: mass ÷ (area × density).
+   *
+   * @param mass a mass, not negative
+   * @return the nominal length, in the unit of the section's width
+   * @throws IllegalArgumentException if the mass is negative
+   */
+  public Measure<Length> lengthWeighing(Quantity<Mass> mass) {
+    double kilograms = Arguments.notNegativeMass("mass", mass).in(ShopUnits.KILOGRAM);
+    double metres = kilograms / massPerLength().in(ShopUnits.KILOGRAM_PER_METRE);
+    return Measures.metres(metres).to(section.width().getUnit());
   }
 
   @Override

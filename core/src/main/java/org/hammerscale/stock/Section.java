@@ -6,7 +6,6 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.Measure;
-import org.hammerscale.units.Measures;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,29 +16,22 @@ import org.jspecify.annotations.Nullable;
  * Section.flat(inches("1 1/2"), inches("1/4"))          // 1 1/2 in × 1/4 in flat
  * Section.flat(inches("1 1/2"), inches("1/4")).area()   // 0.375 in²
  * Section.round(millimetres(12)).area()                 // 113.1 mm²
+ * Section.hexagon(inches("3/4"))                        // 3/4 in hexagon
+ * Section.roundTube(millimetres(25), millimetres(2))    // 25 mm × 2 mm round tube
  * }</pre>
+ *
+ * <p>Sizes are exact as geometry; rolled bar differs from its nominal size by the mill's tolerance
+ * and has slightly rounded edges. Source: plane geometry.
  */
 public final class Section {
-  private enum Shape {
-    FLAT("flat"),
-    SQUARE("square"),
-    ROUND("round");
-
-    final String word;
-
-    Shape(String word) {
-      this.word = word;
-    }
-  }
-
   private final Shape shape;
-  private final Measure<Length> width;
-  private final Measure<Length> thickness;
+  private final Measure<Length> first;
+  private final Measure<Length> second;
 
-  private Section(Shape shape, Measure<Length> width, Measure<Length> thickness) {
+  private Section(Shape shape, Measure<Length> first, Measure<Length> second) {
     this.shape = shape;
-    this.width = width;
-    this.thickness = thickness;
+    this.first = first;
+    this.second = second;
   }
 
   /**
@@ -94,8 +86,7 @@ public final class Section {
    * @throws IllegalArgumentException if the side is not more than zero
    */
   public static Section square(Quantity<Length> side) {
-    Measure<Length> measure = Arguments.positive("side", side);
-    return new Section(Shape.SQUARE, measure, measure);
+    return ofOneSize(Shape.SQUARE, "side", side);
   }
 
   /**
@@ -106,65 +97,194 @@ public final class Section {
    * @throws IllegalArgumentException if the diameter is not more than zero
    */
   public static Section round(Quantity<Length> diameter) {
-    Measure<Length> measure = Arguments.positive("diameter", diameter);
-    return new Section(Shape.ROUND, measure, measure);
-  }
-
-  /** {@return the size along the axis that it bends about: the width, side or diameter} */
-  public Measure<Length> width() {
-    return width;
-  }
-
-  /** {@return the size across the bend: the thickness, side or diameter} */
-  public Measure<Length> thickness() {
-    return thickness;
+    return ofOneSize(Shape.ROUND, "diameter", diameter);
   }
 
   /**
-   * The area: w t for a flat, s² for a square, π d²/4 for a round.
+   * A hexagonal bar, lying on a flat.
+   *
+   * @param acrossFlats from one flat to the opposite one, more than zero
+   * @return the section
+   * @throws IllegalArgumentException if the size is not more than zero
+   */
+  public static Section hexagon(Quantity<Length> acrossFlats) {
+    return ofOneSize(Shape.HEXAGON, "acrossFlats", acrossFlats);
+  }
+
+  /**
+   * An octagonal bar, lying on a flat: bought so, or a square with its corners forged in until all
+   * eight sides are equal.
+   *
+   * @param acrossFlats from one flat to the opposite one, more than zero
+   * @return the section
+   * @throws IllegalArgumentException if the size is not more than zero
+   */
+  public static Section octagon(Quantity<Length> acrossFlats) {
+    return ofOneSize(Shape.OCTAGON, "acrossFlats", acrossFlats);
+  }
+
+  /**
+   * A half-round bar, lying on its flat: a round bar split along its middle. It is as thick as half
+   * its width.
+   *
+   * @param width the flat, which is the diameter of the round; more than zero
+   * @return the section
+   * @throws IllegalArgumentException if the width is not more than zero
+   */
+  public static Section halfRound(Quantity<Length> width) {
+    return ofOneSize(Shape.HALF_ROUND, "width", width);
+  }
+
+  /**
+   * A round tube or pipe. One that is closed at both ends bursts in the fire: vent it.
+   *
+   * @param outside the outside diameter, more than zero
+   * @param wall the thickness of the wall, more than zero and less than half the outside
+   * @return the section
+   * @throws IllegalArgumentException if a size is not more than zero, or the two are swapped
+   */
+  public static Section roundTube(Quantity<Length> outside, Quantity<Length> wall) {
+    return tube(Shape.ROUND_TUBE, outside, wall);
+  }
+
+  /**
+   * A square tube with sharp corners. Tube as bought has rounded corners, so that it is a few per
+   * cent lighter. One that is closed at both ends bursts in the fire: vent it.
+   *
+   * @param outside the outside across the flats, more than zero
+   * @param wall the thickness of the wall, more than zero and less than half the outside
+   * @return the section
+   * @throws IllegalArgumentException if a size is not more than zero, or the two are swapped
+   */
+  public static Section squareTube(Quantity<Length> outside, Quantity<Length> wall) {
+    return tube(Shape.SQUARE_TUBE, outside, wall);
+  }
+
+  private static Section ofOneSize(Shape shape, String name, Quantity<Length> size) {
+    Measure<Length> measure = Arguments.positive(name, size);
+    return new Section(shape, measure, measure);
+  }
+
+  private static Section tube(Shape shape, Quantity<Length> outside, Quantity<Length> wall) {
+    Measure<Length> over = Arguments.positive("outside", outside);
+    Measure<Length> thin = Arguments.positive("wall", wall);
+    if (thin.multiply(2).compareTo(over) >= 0) {
+      throw new IllegalArgumentException(
+          "wall must be less than half the outside of "
+              + over
+              + ", was "
+              + thin
+              + "; name the outside first, or use Section.round or Section.square for a solid bar");
+    }
+    return new Section(shape, over, thin);
+  }
+
+  /**
+   * The size along the axis that it bends about: the width, side, diameter or outside; of a
+   * hexagon, which lies on a flat, the size across its corners.
+   *
+   * @return the width over all, exact
+   */
+  public Measure<Length> width() {
+    return shape.width(first);
+  }
+
+  /**
+   * The size across the bend: the thickness, side, diameter, outside or size across flats; of a
+   * half round half its width. The thickness of a tube's wall is {@link #wall}.
+   *
+   * @return the thickness over all, exact
+   */
+  public Measure<Length> thickness() {
+    return shape.thickness(first, second);
+  }
+
+  /**
+   * How thick the wall of a tube is.
+   *
+   * @return the wall
+   * @throws IllegalArgumentException if the section is solid
+   */
+  public Measure<Length> wall() {
+    if (!isTube()) {
+      throw new IllegalArgumentException(
+          "section must be a tube to have a wall, was "
+              + this
+              + "; ask a solid bar for its thickness()");
+    }
+    return second;
+  }
+
+  /**
+   * How far the centre of its area lies above the face that it lies on: half the thickness; of a
+   * half round 2 w / (3 π), measured from its flat. A bend with that face inside keeps its length
+   * on the line through this centre.
+   *
+   * @return the distance, exact, in the width's unit
+   */
+  public Measure<Length> toCentre() {
+    return shape.toCentre(first, second);
+  }
+
+  /** {@return whether it is a solid round bar} */
+  public boolean isRound() {
+    return shape == Shape.ROUND;
+  }
+
+  /** {@return whether it is a tube, round or square} */
+  public boolean isTube() {
+    return shape.isTube();
+  }
+
+  /**
+   * The area of the metal: w t for a flat, s² for a square, π d²/4 for a round, √3 s²/2 for a
+   * hexagon and 2 (√2 − 1) s² for an octagon across flats s, π w²/8 for a half round, π t (D − t)
+   * for a round tube, 4 t (D − t) for a square one.
    *
    * @return the area, exact, in the square of the width's unit
    */
   public Measure<Area> area() {
-    Measure<Area> box = Measures.area(width, thickness);
-    return shape == Shape.ROUND ? box.multiply(Math.PI / 4) : box;
+    return shape.area(first, second);
   }
 
   /**
-   * The way round: 2 (w + t) for a flat, 4 s for a square, π d for a round.
+   * The way round the outside: 2 (w + t) for a flat, 4 s for a square, π d for a round, 2 √3 s for
+   * a hexagon and 8 (√2 − 1) s for an octagon across flats s, w (1 + π/2) for a half round. The
+   * inside of a tube is not counted.
    *
    * @return the perimeter, exact, in the width's unit
    */
   public Measure<Length> perimeter() {
-    return shape == Shape.ROUND ? width.multiply(Math.PI) : width.add(thickness).multiply(2);
+    return shape.perimeter(first, second);
   }
 
   /**
    * Whether another section is of the same family, so that a straight taper leads from one to the
-   * other: flats and squares are one family, rounds another.
+   * other: flats and squares are one family, every other shape is one by itself.
    *
    * @param other a section
    * @return whether it is similar
    */
   public boolean isSimilarTo(Section other) {
-    return (shape == Shape.ROUND) == (other.shape == Shape.ROUND);
+    return shape.isSimilarTo(other.shape);
   }
 
   /**
    * Whether another section is the same but for rounding, whatever its units: a square meets a flat
-   * of its sides.
+   * of its sides, a tube one of the same outside and wall.
    *
    * @param other a section
    * @return whether one can go over into the other without a step
    */
   public boolean meets(Section other) {
     return isSimilarTo(other)
-        && width.isEquivalentTo(other.width)
-        && thickness.isEquivalentTo(other.thickness);
+        && first.isEquivalentTo(other.first)
+        && second.isEquivalentTo(other.second);
   }
 
   /**
-   * The section half-way along a straight taper to another one: the mean of each size.
+   * The section half-way along a straight taper to another one: the mean of each size, of a tube
+   * the mean outside and the mean wall.
    *
    * @param other a similar section
    * @return the section between, in this one's unit
@@ -179,10 +299,11 @@ public final class Section {
               + other
               + "; forge the change of shape as a feature of its own");
     }
-    Measure<Length> middleWidth = width.add(other.width).divide(2);
-    Measure<Length> middleThickness = thickness.add(other.thickness).divide(2);
+    // In this order the compiler at run time needs no objects for what lies between.
+    Measure<Length> middleFirst = first.add(other.first).divide(2);
+    Measure<Length> middleSecond = second.add(other.second).divide(2);
     Shape middle = shape == other.shape ? shape : Shape.FLAT;
-    return new Section(middle, middleWidth, middleThickness);
+    return new Section(middle, middleFirst, middleSecond);
   }
 
   /** Same shape and sizes, each by {@link Measure#equals}. */
@@ -190,20 +311,18 @@ public final class Section {
   public boolean equals(@Nullable Object other) {
     return other instanceof Section section
         && shape == section.shape
-        && width.equals(section.width)
-        && thickness.equals(section.thickness);
+        && first.equals(section.first)
+        && second.equals(section.second);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(shape, width, thickness);
+    return Objects.hash(shape, first, second);
   }
 
   /** The sizes and the shape, such as {@code 1 1/2 in × 1/4 in flat}. */
   @Override
   public String toString() {
-    return shape == Shape.FLAT
-        ? width + " × " + thickness + " " + shape.word
-        : width + " " + shape.word;
+    return shape.print(first, second);
   }
 }

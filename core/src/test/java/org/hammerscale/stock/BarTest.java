@@ -2,10 +2,12 @@ package org.hammerscale.stock;
 
 import static org.hammerscale.units.Measures.feet;
 import static org.hammerscale.units.Measures.inches;
+import static org.hammerscale.units.Measures.kilograms;
 import static org.hammerscale.units.Measures.kilogramsPerCubicMetre;
 import static org.hammerscale.units.Measures.metres;
 import static org.hammerscale.units.Measures.millimetres;
 import static org.hammerscale.units.Measures.poundsPerCubicFoot;
+import static org.hammerscale.units.Measures.volume;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -37,6 +39,24 @@ class BarTest {
   }
 
   @Test
+  void lengthForAMassOrAVolume() {
+    assertEquals(36, INCH.lengthWeighing(kilograms(4.5359237)).in(ShopUnits.INCH), 1e-12);
+    assertEquals(ShopUnits.INCH, INCH.lengthWeighing(kilograms(1)).getUnit());
+    assertEquals(millimetres(1000), METRIC.lengthHolding(METRIC.volume(metres(1))));
+    assertEquals(inches(7), INCH.lengthHolding(INCH.volume(inches(7))));
+    assertEquals(
+        "mass must not be negative, was -1 kg; give zero if there is none",
+        assertThrows(IllegalArgumentException.class, () -> INCH.lengthWeighing(kilograms(-1)))
+            .getMessage());
+    assertEquals(
+        "volume must not be negative, was -1 in³; give zero if there is none",
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> INCH.lengthHolding(volume(inches(-1), INCH.section().area())))
+            .getMessage());
+  }
+
+  @Test
   void theCallerChoosesTheConvention() {
     Material table = Material.MILD_STEEL.withDensity(poundsPerCubicFoot(489.6));
     assertEquals("mild steel", table.name());
@@ -45,7 +65,7 @@ class BarTest {
         Bar.of(Section.square(inches(1)), table).massPerLength().in(ShopUnits.POUND_PER_FOOT),
         1e-12);
     assertEquals("mild steel, 7850 kg/m³", Material.MILD_STEEL.toString());
-    assertEquals(Source.Kind.READ, Material.MILD_STEEL.source().kind());
+    assertEquals(Source.Kind.READ, Material.MILD_STEEL.source(Material.Property.DENSITY).kind());
   }
 
   @Test

@@ -8,11 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.hammerscale.units.ShopUnits;
 import org.junit.jupiter.api.Test;
 
 class SectionTest {
   private static final Section FLAT = Section.flat(inches("1 1/2"), inches("1/4"));
+  private static final Section TUBE = Section.roundTube(millimetres(25), millimetres(2));
 
   @Test
   void knowsItsSizes() {
@@ -82,5 +84,113 @@ class SectionTest {
     assertNotEquals(Section.square(inches(1)), Section.round(inches(1)));
     assertEquals("12 mm round", Section.round(millimetres(12)).toString());
     assertEquals("1/2 in square", Section.square(inches("1/2")).toString());
+  }
+
+  @Test
+  void aHexagonLiesOnAFlat() {
+    Section hexagon = Section.hexagon(millimetres(30));
+    assertEquals(millimetres(30), hexagon.thickness());
+    assertEquals(34.64101615137755, hexagon.width().in(ShopUnits.MILLIMETRE), 1e-13);
+    assertEquals(779.4228634059948, hexagon.area().in(ShopUnits.SQUARE_MILLIMETRE), 1e-11);
+    assertEquals(6 * 17.320508075688775, hexagon.perimeter().in(ShopUnits.MILLIMETRE), 1e-12);
+    assertEquals("30 mm hexagon", hexagon.toString());
+  }
+
+  @Test
+  void anOctagonIsAsWideAsThick() {
+    Section octagon = Section.octagon(inches("3/4"));
+    assertEquals(inches("3/4"), octagon.thickness());
+    assertEquals(inches("3/4"), octagon.width());
+    double side = 0.75 * 0.41421356237309503;
+    assertEquals(8 * side, octagon.perimeter().in(ShopUnits.INCH), 1e-14);
+    assertEquals(
+        0.75 * 0.75 - 4 * (side * side / 4), octagon.area().in(ShopUnits.SQUARE_INCH), 1e-14);
+    assertEquals("3/4 in octagon", octagon.toString());
+  }
+
+  @Test
+  void aHalfRoundIsHalfOfARound() {
+    Section half = Section.halfRound(millimetres(20));
+    Section whole = Section.round(millimetres(20));
+    assertEquals(millimetres(20), half.width());
+    assertEquals(millimetres(10), half.thickness());
+    assertTrue(half.area().multiply(2).isEquivalentTo(whole.area()));
+    assertTrue(half.perimeter().isEquivalentTo(whole.perimeter().divide(2).add(millimetres(20))));
+    assertEquals("20 mm half round", half.toString());
+  }
+
+  @Test
+  void theCentreOfAHalfRoundLiesNearerItsFlat() {
+    assertEquals(inches("1/8"), FLAT.toCentre());
+    assertEquals(millimetres(6), Section.round(millimetres(12)).toCentre());
+    assertEquals(millimetres(15), Section.hexagon(millimetres(30)).toCentre());
+    assertEquals(millimetres(12.5), TUBE.toCentre());
+    assertEquals(
+        4.244131815783876,
+        Section.halfRound(millimetres(20)).toCentre().in(ShopUnits.MILLIMETRE),
+        1e-14);
+  }
+
+  @Test
+  void aTubeHasAWall() {
+    assertEquals(millimetres(25), TUBE.width());
+    assertEquals(millimetres(25), TUBE.thickness());
+    assertEquals(millimetres(2), TUBE.wall());
+    assertTrue(TUBE.isTube() && !TUBE.isRound());
+    Section square = Section.squareTube(inches(1), inches("1/8"));
+    assertEquals("0.4375 in²", square.area().toString());
+    assertEquals(inches(4), square.perimeter());
+    assertEquals("25 mm × 2 mm round tube", TUBE.toString());
+    assertEquals(
+        "section must be a tube to have a wall, was 12 mm round; ask a solid bar for its"
+            + " thickness()",
+        assertThrows(IllegalArgumentException.class, () -> Section.round(millimetres(12)).wall())
+            .getMessage());
+    assertTrue(Section.round(inches(1)).isRound() && !Section.round(inches(1)).isTube());
+  }
+
+  @Test
+  void refusesATubeWithoutABore() {
+    assertEquals(
+        "wall must be less than half the outside of 2 mm, was 25 mm; name the outside first, or use"
+            + " Section.round or Section.square for a solid bar",
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Section.roundTube(millimetres(2), millimetres(25)))
+            .getMessage());
+    assertThrows(
+        IllegalArgumentException.class, () -> Section.squareTube(inches(1), inches("1/2")));
+    assertThrows(IllegalArgumentException.class, () -> Section.squareTube(inches(1), inches(0)));
+  }
+
+  @Test
+  void taperOnlyWithinAShape() {
+    assertEquals(
+        Section.roundTube(millimetres(20), millimetres(1.5)),
+        TUBE.halfwayTo(Section.roundTube(millimetres(15), millimetres(1))));
+    assertEquals(
+        Section.hexagon(inches(1)),
+        Section.hexagon(inches("1 1/2")).halfwayTo(Section.hexagon(inches("1/2"))));
+    assertEquals(
+        Section.flat(inches(2), inches(1)),
+        Section.square(inches(1)).halfwayTo(Section.flat(inches(3), inches(1))));
+    List<Section> shapes =
+        List.of(
+            FLAT,
+            Section.round(inches(1)),
+            Section.hexagon(inches(1)),
+            Section.octagon(inches(1)),
+            Section.halfRound(inches(1)),
+            Section.roundTube(inches(1), inches("1/8")),
+            Section.squareTube(inches(1), inches("1/8")));
+    for (Section one : shapes) {
+      for (Section other : shapes) {
+        assertEquals(one.equals(other), one.isSimilarTo(other), one + " and " + other);
+        assertEquals(one.equals(other), one.meets(other), one + " and " + other);
+      }
+    }
+    assertFalse(TUBE.meets(Section.roundTube(millimetres(25), millimetres(2.5))));
+    assertTrue(Section.hexagon(inches(1)).meets(Section.hexagon(millimetres(25.4))));
+    assertNotEquals(TUBE, Section.squareTube(millimetres(25), millimetres(2)));
   }
 }

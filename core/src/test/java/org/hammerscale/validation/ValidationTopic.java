@@ -12,7 +12,11 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
   /** The topics of all rooms, in the order of the page. */
   static List<ValidationTopic> all() {
     return Stream.of(
-            StockTopics.all(), ForgingTopics.all(), PunchingTopics.all(), HingeTopics.all())
+            StockTopics.all(),
+            ForgingTopics.all(),
+            BendingTopics.all(),
+            PunchingTopics.all(),
+            HingeTopics.all())
         .flatMap(List::stream)
         .toList();
   }

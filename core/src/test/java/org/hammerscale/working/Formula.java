@@ -1,13 +1,24 @@
 package org.hammerscale.working;
 
 import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Evaluates the formula texts of workings, by a reader written apart from the code that prints
- * them: sums, products (× or a space), quotients, powers ² ³, roots √, π, {@code up(x, s)} and
- * {@code oval(l, w)}.
+ * them: sums, products (× or a space), quotients, powers ² ³, roots √, π and {@code up(x, s)}.
  */
 final class Formula {
+  /** Functions of one argument; angles in radians, lg to base ten. */
+  private static final Map<String, DoubleUnaryOperator> FUNCTIONS =
+      Map.of(
+          "sin", Math::sin,
+          "cos", Math::cos,
+          "tan", Math::tan,
+          "atan", Math::atan,
+          "ln", Math::log,
+          "lg", Math::log10,
+          "E", Formula::ellipticE);
+
   private final String text;
   private final Map<String, Double> values;
   private int at;
@@ -80,13 +91,12 @@ final class Formula {
       expect(')');
       return Math.ceil(value / step - 1e-9) * step;
     }
-    if (word.equals("oval")) {
+    DoubleUnaryOperator function = FUNCTIONS.get(word);
+    if (function != null) {
       expect('(');
-      double length = sum();
-      expect(',');
-      double width = sum();
+      double value = sum();
       expect(')');
-      return oval(length, width);
+      return function.applyAsDouble(value);
     }
     if (word.equals("π")) {
       return Math.PI;
@@ -101,15 +111,22 @@ final class Formula {
     return value;
   }
 
-  /** The way round an ellipse by equal steps of the angle, which converge fast once round. */
-  private static double oval(double length, double width) {
-    int steps = 2000;
+  /**
+   * Complete elliptic integral of the second kind of the parameter m: the trapezium rule, which is
+   * as good as exact for a periodic integrand.
+   */
+  private static double ellipticE(double m) {
+    int steps = 4096;
     double sum = 0;
+    double lost = 0; // what rounding dropped from the sum
     for (int i = 0; i < steps; i++) {
-      double angle = 2 * Math.PI * i / steps;
-      sum += Math.hypot(length / 2 * Math.sin(angle), width / 2 * Math.cos(angle));
+      double sine = Math.sin(Math.PI * (i + 0.5) / (2 * steps));
+      double term = Math.sqrt(1 - m * sine * sine) - lost;
+      double next = sum + term;
+      lost = (next - sum) - term;
+      sum = next;
     }
-    return sum * 2 * Math.PI / steps;
+    return Math.PI / 2 * (sum / steps);
   }
 
   private String word() {

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.TestFactory;
 class SnippetsTest {
   private static final List<String> IMPORTS =
       List.of(
+          "import org.hammerscale.bending.*;",
           "import org.hammerscale.forging.*;",
           "import org.hammerscale.hinge.*;",
           "import org.hammerscale.piece.*;",

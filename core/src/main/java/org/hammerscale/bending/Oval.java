@@ -91,7 +91,7 @@ public final class Oval extends ClosedBar {
     double line = meanLineOf(bar, 2 * Math.PI * b);
     double a =
         Inverse.solve(
-            "mean line", x -> Ellipse.perimeter(2 * x, 2 * b), b, line / 4, line, x -> measure(x));
+            "mean line", x -> Ellipse.perimeter(x, b), b, line / 4, line, x -> measure(x));
     return new Oval(measure(2 * a - thickness()), width, section(), joint());
   }
 
@@ -125,7 +125,7 @@ public final class Oval extends ClosedBar {
     double a = n.length("a", "long half axis of the mean line", "(l + t) / 2", (l + t) / 2);
     double b = n.length("b", "short half axis", "(v + t) / 2", (w + t) / 2);
     n.number("m", "parameter of the ellipse", "1 − b² / a²", 1 - b * b / (a * a));
-    return n.length("L", "perimeter of the ellipse", "4 a E(m)", Ellipse.perimeter(2 * a, 2 * b));
+    return n.length("L", "perimeter of the ellipse", "4 a E(m)", Ellipse.perimeter(a, b));
   }
 
   /** The tightest curl lies at the ends of the long way: mean radius b²/a. */

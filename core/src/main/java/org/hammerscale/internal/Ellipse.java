@@ -1,9 +1,9 @@
 package org.hammerscale.internal;
 
 /**
- * The way round an ellipse, 4 a E(e²), by the arithmetic-geometric mean. Commons Math 3 has no
- * elliptic integrals; this mean doubles its digits at each step and needs no series, so that it is
- * right to the last digits whatever the proportions.
+ * The way round an ellipse, 4 a E(m), by the arithmetic-geometric mean of Gauss and Legendre.
+ * Commons Math 3 has no elliptic integrals; this mean doubles its digits at each step and is right
+ * to the last digits whatever the proportions.
  */
 public final class Ellipse {
   private static final int MOST_STEPS = 40;
@@ -13,23 +13,26 @@ public final class Ellipse {
   /**
    * The perimeter.
    *
-   * @param length one axis, from end to end, more than zero
-   * @param width the other axis, more than zero
-   * @return the way round, in their unit
+   * @param a half of one axis, more than zero
+   * @param b half of the other axis, more than zero
+   * @return the way round
    */
-  public static double perimeter(double length, double width) {
-    double a = length / 2;
-    double b = width / 2;
+  public static double perimeter(double a, double b) {
+    double mean = a;
+    double geometric = b;
     double sum = (a * a + b * b) / 2;
     double weight = 1;
-    for (int i = 0; i < MOST_STEPS && Math.abs(a - b) > Math.ulp(a); i++) {
-      double half = (a - b) / 2;
-      double mean = (a + b) / 2;
-      b = Math.sqrt(a * b);
-      a = mean;
-      sum -= weight * half * half;
+    for (int i = 0; i < MOST_STEPS; i++) {
+      double c = (mean - geometric) / 2;
+      double next = (mean + geometric) / 2;
+      if (next == mean || c * c * weight < Math.ulp(sum) / 4) {
+        return 2 * Math.PI * sum / next;
+      }
+      geometric = Math.sqrt(mean * geometric);
+      mean = next;
+      sum -= weight * c * c;
       weight *= 2;
     }
-    return 2 * Math.PI * sum / a;
+    return 2 * Math.PI * sum / mean;
   }
 }

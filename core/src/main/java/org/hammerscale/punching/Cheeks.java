@@ -20,6 +20,10 @@ final class Cheeks {
 
   /** Beside an opening in the middle of the bar; its width may be zero. */
   static Cheeks beside(Measure<Length> opening, Section section) {
+    if (section.isTube()) {
+      throw new IllegalArgumentException(
+          "section must be a solid bar, was " + section + "; drill holes in a tube");
+    }
     Cheeks cheeks = new Cheeks(section, opening, section.width().withValue(0));
     if (!(cheeks.narrower().getValue() > 0)) {
       throw new IllegalArgumentException(

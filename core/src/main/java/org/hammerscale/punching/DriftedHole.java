@@ -9,7 +9,6 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.hammerscale.stock.Feature;
-import org.hammerscale.stock.Losses;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
@@ -154,12 +153,6 @@ public final class DriftedHole implements Feature {
     Measure<Length> one = slit.length();
     return Estimate.exact(
         Measures.volume(one, Measures.area(one, one)).withValue(metal(Notes.NONE)));
-  }
-
-  /** {@return nothing: a slit has no slug} */
-  @Override
-  public Losses metalLost() {
-    return Losses.NONE;
   }
 
   /** {@return the hole's length along the bar} */

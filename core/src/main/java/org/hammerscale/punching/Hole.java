@@ -154,8 +154,8 @@ public final class Hole {
       case SQUARE -> n.length("s", meaning, "2 a", 2 * l);
       case MORTISE -> n.length("s", meaning, "l + b", l + across(n, unit()));
       case OVAL -> {
-        double b = across(n, unit());
-        yield n.length("s", meaning, "oval(l, b) / 2", Ellipse.perimeter(l, b) / 2);
+        double half = halfEllipse(n, l);
+        yield n.length("s", meaning, isTurned() ? "b E(m)" : "l E(m)", half);
       }
     };
   }
@@ -170,10 +170,22 @@ public final class Hole {
           n.length("s", "slit of two sides less a twentieth", "0.95 × 2 a", 0.95 * 2 * l);
       case MORTISE -> n.length("s", less, "0.95 (l + b)", 0.95 * (l + across(n, unit())));
       case OVAL -> {
-        double b = across(n, unit());
-        yield n.length("s", less, "0.95 oval(l, b) / 2", 0.95 * Ellipse.perimeter(l, b) / 2);
+        double half = halfEllipse(n, l);
+        yield n.length("s", less, isTurned() ? "0.95 b E(m)" : "0.95 l E(m)", 0.95 * half);
       }
     };
+  }
+
+  /** Half the way round an oval: its long axis times the elliptic integral E(m). */
+  private double halfEllipse(Notes n, double l) {
+    double b = across(n, unit());
+    double flatness = isTurned() ? 1 - l * l / (b * b) : 1 - b * b / (l * l);
+    n.number("m", "parameter of the ellipse", isTurned() ? "1 − l² / b²" : "1 − b² / l²", flatness);
+    return Ellipse.perimeter(l / 2, b / 2) / 2;
+  }
+
+  private boolean isTurned() {
+    return width.isGreaterThan(length);
   }
 
   /** The area, in the square of a unit; notes its size along the bar as {@link #symbol()}. */

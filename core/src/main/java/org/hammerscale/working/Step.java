@@ -10,8 +10,7 @@ import org.hammerscale.units.Measure;
  * has no formula.
  *
  * <p>Formulas are written with {@code + − × / ( ) ² ³ √ π}, a space for a product, and {@code up(x,
- * s)} for x rounded up to the next multiple of s, {@code oval(l, w)} for the way round an ellipse
- * of that length and width. Their symbols are those of earlier steps.
+ * s)} for x rounded up to the next multiple of s. Their symbols are those of earlier steps.
  */
 public final class Step {
   private static final MathContext SIX_DIGITS = new MathContext(6);

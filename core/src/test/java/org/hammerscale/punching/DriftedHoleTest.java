@@ -108,6 +108,16 @@ class DriftedHoleTest {
   }
 
   @Test
+  void refusesATube() {
+    Section tube = Section.roundTube(inches(1), inches("1/8"));
+    assertEquals(
+        "section must be a solid bar, was " + tube + "; drill holes in a tube",
+        assertThrows(IllegalArgumentException.class, () -> DriftedHole.through(tube, ROUND))
+            .getMessage());
+    assertThrows(IllegalArgumentException.class, () -> PunchedHole.through(tube, ROUND));
+  }
+
+  @Test
   void refusesNull() {
     assertThrows(NullPointerException.class, () -> DriftedHole.through(null, ROUND));
     assertThrows(NullPointerException.class, () -> DriftedHole.through(BAR, null));

@@ -5,8 +5,7 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * Evaluates the formula texts of workings, by a reader written apart from the code that prints
- * them: sums, products (× or a space), quotients, powers ² ³, roots √, π, {@code up(x, s)} and
- * {@code oval(l, w)}.
+ * them: sums, products (× or a space), quotients, powers ² ³, roots √, π and {@code up(x, s)}.
  */
 final class Formula {
   /** Functions of one argument; angles in radians, lg to base ten. */
@@ -99,14 +98,6 @@ final class Formula {
       expect(')');
       return function.applyAsDouble(value);
     }
-    if (word.equals("oval")) {
-      expect('(');
-      double length = sum();
-      expect(',');
-      double width = sum();
-      expect(')');
-      return oval(length, width);
-    }
     if (word.equals("π")) {
       return Math.PI;
     }
@@ -136,17 +127,6 @@ final class Formula {
       sum = next;
     }
     return Math.PI / 2 * (sum / steps);
-  }
-
-  /** The way round an ellipse by equal steps of the angle, which converge fast once round. */
-  private static double oval(double length, double width) {
-    int steps = 2000;
-    double sum = 0;
-    for (int i = 0; i < steps; i++) {
-      double angle = 2 * Math.PI * i / steps;
-      sum += Math.hypot(length / 2 * Math.sin(angle), width / 2 * Math.cos(angle));
-    }
-    return sum * 2 * Math.PI / steps;
   }
 
   private String word() {

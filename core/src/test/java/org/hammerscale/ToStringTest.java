@@ -20,6 +20,11 @@ import org.hammerscale.bending.SquareCorner;
 import org.hammerscale.bending.Twist;
 import org.hammerscale.bending.UBend;
 import org.hammerscale.bending.WeldAllowance;
+import org.hammerscale.forging.DrawOut;
+import org.hammerscale.forging.HandAllowance;
+import org.hammerscale.forging.Shoulder;
+import org.hammerscale.forging.Spread;
+import org.hammerscale.forging.SpreadLaw;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.piece.Piece;
@@ -65,6 +70,13 @@ class ToStringTest {
             DriftedHole.through(section, Hole.round(inches("3/8"))),
             PunchedHole.through(section, Hole.round(inches("3/8"))),
             FlatEye.drifted(section, inches(1), inches("1/4"), Hole.round(inches("3/8"))),
+            Taper.toPoint(section, inches(1)),
+            DrawOut.edging(section, inches("3/4")),
+            Shoulder.between(section, Section.round(inches("1/4")), inches(1)),
+            HandAllowance.SMALL_WORK,
+            HandAllowance.SMALL_WORK.on(Taper.toPoint(section, inches(1))),
+            SpreadLaw.NONE,
+            Spread.thinning(section, inches("3/16"), SpreadLaw.measured(0.4)),
             piece,
             piece.layout(),
             piece.layout().marks().get(0),

@@ -5,7 +5,8 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * Evaluates the formula texts of workings, by a reader written apart from the code that prints
- * them: sums, products (× or a space), quotients, powers ² ³, roots √, π and {@code up(x, s)}.
+ * them: sums, products (× or a space), quotients, powers ² ³, roots √, π, {@code up(x, s)}, {@code
+ * pow(x, y)} and the {@link #FUNCTIONS}.
  */
 final class Formula {
   /** Functions of one argument; angles in radians, lg to base ten. */
@@ -14,6 +15,7 @@ final class Formula {
           "sin", Math::sin,
           "cos", Math::cos,
           "tan", Math::tan,
+          "asin", Math::asin,
           "atan", Math::atan,
           "ln", Math::log,
           "lg", Math::log10,
@@ -90,6 +92,14 @@ final class Formula {
       double step = sum();
       expect(')');
       return Math.ceil(value / step - 1e-9) * step;
+    }
+    if (word.equals("pow")) {
+      expect('(');
+      double base = sum();
+      expect(',');
+      double exponent = sum();
+      expect(')');
+      return Math.pow(base, exponent);
     }
     DoubleUnaryOperator function = FUNCTIONS.get(word);
     if (function != null) {

@@ -36,6 +36,17 @@ final class Cheeks {
     return cheeks;
   }
 
+  /** A bar as thick at its edges as in the middle, so that strips can be cut from it. */
+  static Section flat(Section section) {
+    if (!section.isSimilarTo(Section.square(section.width()))) {
+      throw new IllegalArgumentException(
+          "section must be a flat or square bar, was "
+              + section
+              + "; flatten it first and give the section it has then");
+    }
+    return section;
+  }
+
   /** The same opening moved to one side. */
   Cheeks moved(Quantity<Length> newOffset) {
     Measure<Length> moved = Arguments.notNegative("offset", newOffset);

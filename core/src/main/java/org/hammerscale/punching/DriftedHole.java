@@ -62,6 +62,7 @@ public final class DriftedHole implements Feature {
    * @param section the bar
    * @param hole the finished hole, cold
    * @return the hole in its bar
+   * @throws IllegalArgumentException if the bar is a tube
    */
   public static DriftedHole through(Section section, Hole hole) {
     return new DriftedHole(

@@ -79,7 +79,8 @@ public final class PunchedHole implements Feature {
    * @param section the bar
    * @param hole the finished hole, cold, narrower than the bar
    * @return the hole in its bar
-   * @throws IllegalArgumentException if the hole is as wide as the bar, or leaves no metal beside
+   * @throws IllegalArgumentException if the hole is as wide as the bar or leaves no metal beside,
+   *     or the bar is a tube
    */
   public static PunchedHole through(Section section, Hole hole) {
     Cheeks cheeks = Cheeks.beside(hole.width(), section);

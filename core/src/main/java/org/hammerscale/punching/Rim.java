@@ -8,7 +8,7 @@ import org.hammerscale.working.Source;
 
 /** What becomes the rim of a drifted hole must be as long as the rim, or stretch a little. */
 final class Rim {
-  /** Twice as much is only rounding. */
+  /** A part so small is only rounding. */
   static final double SLACK = 1e-9;
 
   private static final double MOST_STRETCH = 8 / 7d;

@@ -8,6 +8,7 @@ module org.hammerscale.core {
   exports org.hammerscale.forging;
   exports org.hammerscale.hinge;
   exports org.hammerscale.piece;
+  exports org.hammerscale.punching;
   exports org.hammerscale.stock;
   exports org.hammerscale.working;
 }

@@ -2,6 +2,7 @@ import javax.measure.quantity.*;
 import org.hammerscale.forging.*;
 import org.hammerscale.hinge.*;
 import org.hammerscale.piece.*;
+import org.hammerscale.punching.*;
 import org.hammerscale.stock.*;
 import org.hammerscale.units.*;
 import org.hammerscale.working.*;

@@ -32,6 +32,14 @@ import org.hammerscale.forging.SpreadLaw;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.piece.Piece;
+import org.hammerscale.punching.DriftedHole;
+import org.hammerscale.punching.FlatEye;
+import org.hammerscale.punching.Hole;
+import org.hammerscale.punching.HotCut;
+import org.hammerscale.punching.PunchedHole;
+import org.hammerscale.punching.Slit;
+import org.hammerscale.punching.Slot;
+import org.hammerscale.punching.Split;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.BarSizes;
 import org.hammerscale.stock.Losses;
@@ -64,6 +72,14 @@ class ToStringTest {
             barrel,
             Plain.of(section, inches(1)),
             Taper.between(section, section, inches(1)),
+            Hole.oval(inches(1), inches("1/2")).turned(),
+            Slit.of(inches(1)),
+            DriftedHole.through(section, Hole.round(inches("3/8"))),
+            PunchedHole.through(section, Hole.round(inches("3/8"))),
+            HotCut.bevelled(degrees(30), section),
+            Split.evenly(inches(2), HotCut.ofKerf(inches(0), section), 2),
+            Slot.through(section, Hole.mortise(inches(1), inches("1/4")), inches("1/16")),
+            FlatEye.drifted(section, inches(1), inches("1/4"), Hole.round(inches("3/8"))),
             Taper.toPoint(section, inches(1)),
             DrawOut.edging(section, inches("3/4")),
             Shoulder.between(section, Section.round(inches("1/4")), inches(1)),

@@ -3,6 +3,7 @@ package org.hammerscale.bending;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
+import org.hammerscale.internal.Ellipse;
 import org.hammerscale.internal.Inverse;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measure;
@@ -31,7 +32,6 @@ import org.hammerscale.working.Working;
 public final class Oval extends ClosedBar {
   private static final Source ELLIPSE =
       Source.computed("perimeter of an ellipse by the arithmetic-geometric mean");
-  private static final int MOST_STEPS = 60;
 
   private final Measure<Length> length;
   private final Measure<Length> width;
@@ -89,7 +89,9 @@ public final class Oval extends ClosedBar {
   public Oval using(Quantity<Length> bar) {
     double b = (width.in(unit()) + thickness()) / 2;
     double line = meanLineOf(bar, 2 * Math.PI * b);
-    double a = Inverse.solve("mean line", x -> perimeter(x, b), b, line / 4, line, x -> measure(x));
+    double a =
+        Inverse.solve(
+            "mean line", x -> Ellipse.perimeter(x, b), b, line / 4, line, x -> measure(x));
     return new Oval(measure(2 * a - thickness()), width, section(), joint());
   }
 
@@ -123,27 +125,7 @@ public final class Oval extends ClosedBar {
     double a = n.length("a", "long half axis of the mean line", "(l + t) / 2", (l + t) / 2);
     double b = n.length("b", "short half axis", "(v + t) / 2", (w + t) / 2);
     n.number("m", "parameter of the ellipse", "1 − b² / a²", 1 - b * b / (a * a));
-    return n.length("L", "perimeter of the ellipse", "4 a E(m)", perimeter(a, b));
-  }
-
-  /** The perimeter of an ellipse of half axes a ≥ b > 0, by the arithmetic-geometric mean. */
-  private static double perimeter(double a, double b) {
-    double mean = a;
-    double geometric = b;
-    double sum = (a * a + b * b) / 2;
-    double weight = 1;
-    for (int i = 0; i < MOST_STEPS; i++) {
-      double c = (mean - geometric) / 2;
-      double next = (mean + geometric) / 2;
-      if (next == mean || c * c * weight < Math.ulp(sum) / 4) {
-        return 2 * Math.PI * sum / next;
-      }
-      geometric = Math.sqrt(mean * geometric);
-      mean = next;
-      sum -= weight * c * c;
-      weight *= 2;
-    }
-    return 2 * Math.PI * sum / mean;
+    return n.length("L", "perimeter of the ellipse", "4 a E(m)", Ellipse.perimeter(a, b));
   }
 
   /** The tightest curl lies at the ends of the long way: mean radius b²/a. */

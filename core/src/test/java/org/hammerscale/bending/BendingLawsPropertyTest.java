@@ -139,7 +139,12 @@ class BendingLawsPropertyTest {
     Scroll even = Scroll.archimedean(r0, r1, turns, THIN);
     Scroll open = Scroll.logarithmic(r0, r1, turns, THIN);
     for (Scroll scroll : List.of(even, open, Scroll.involute(r0, turns, THIN))) {
-      assertEquals(bar, scroll.using(inches(bar)).developedLength().getValue(), 1e-10 * bar);
+      Scroll followed = scroll.using(inches(bar));
+      // A radius is kept to its last place, which counts where the way outwards is very short.
+      double last = 2 * Math.ulp(followed.outerRadius().getValue());
+      double outwards = followed.outerRadius().getValue() - followed.innerRadius().getValue();
+      double slack = 1e-10 + last / outwards;
+      assertEquals(bar, followed.developedLength().getValue(), slack * bar);
     }
     double enough = growth * 1.001 + bar;
     for (Scroll scroll : List.of(even, open)) {

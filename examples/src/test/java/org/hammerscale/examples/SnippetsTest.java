@@ -29,6 +29,7 @@ class SnippetsTest {
           "import org.hammerscale.forging.*;",
           "import org.hammerscale.hinge.*;",
           "import org.hammerscale.piece.*;",
+          "import org.hammerscale.punching.*;",
           "import org.hammerscale.stock.*;",
           "import org.hammerscale.units.*;",
           "import org.hammerscale.working.*;",

@@ -38,15 +38,6 @@ import org.hammerscale.working.Working;
  * <p>Source: conservation of volume; Forging Industry Association, design rules for upset forgings.
  */
 public final class Upset implements Feature {
-  private static final double FREE = 3;
-  private static final double IN_DIE = 1.5;
-  private static final double BEYOND_DIE = 1.5;
-  private static final double SLACK = 1 + 1e-9;
-  private static final Source RULES =
-      Source.read(
-          "Forging Industry Association, Design Rules for Parts Made as Upset Forgings",
-          "rules 1 to 3");
-
   private final String name;
   private final Section bar;
   private final Section widest;
@@ -217,7 +208,7 @@ public final class Upset implements Feature {
    * @return the ratio
    */
   public double slenderness() {
-    return stockLength().ratio(leastThickness());
+    return buckling().slenderness();
   }
 
   /**
@@ -226,7 +217,7 @@ public final class Upset implements Feature {
    * @return whether it can be struck in one go without buckling
    */
   public boolean standsFree() {
-    return slenderness() <= FREE * SLACK;
+    return buckling().standsFree();
   }
 
   /**
@@ -236,7 +227,7 @@ public final class Upset implements Feature {
    * @return whether it can be upset in one go in a die
    */
   public boolean standsInDie() {
-    return standsFree() || Math.sqrt(widest.area().ratio(bar.area())) <= IN_DIE * SLACK;
+    return buckling().standsInDie();
   }
 
   /**
@@ -245,7 +236,7 @@ public final class Upset implements Feature {
    * @return the length, in the unit of the bar's thickness
    */
   public Measure<Length> longestFree() {
-    return leastThickness().multiply(FREE);
+    return buckling().longestFree();
   }
 
   /**
@@ -255,7 +246,7 @@ public final class Upset implements Feature {
    * @return the length, in the unit of the bar's thickness
    */
   public Measure<Length> longestBeyondDie() {
-    return leastThickness().multiply(BEYOND_DIE);
+    return buckling().longestBeyondDie();
   }
 
   /**
@@ -267,7 +258,7 @@ public final class Upset implements Feature {
    * @return the number of heats
    */
   public Estimate<Dimensionless> heats() {
-    double least = Math.max(1, Math.ceil(slenderness() / FREE - 1e-9));
+    double least = buckling().leastHeats();
     return Estimate.of(heats(least), heats(2 * least), heats(4 * least));
   }
 
@@ -275,30 +266,14 @@ public final class Upset implements Feature {
     return Measure.of(number, ShopUnits.ONE);
   }
 
-  private Measure<Length> leastThickness() {
-    return bar.width().isLessThan(bar.thickness()) ? bar.width() : bar.thickness();
+  private Buckling buckling() {
+    return Buckling.of(bar, stockLength(), widest);
   }
 
   /** {@return a caution if the bar would buckle unsupported; else none} */
   @Override
   public List<Caution> cautions() {
-    if (standsFree()) {
-      return List.of();
-    }
-    return List.of(
-        Caution.limit(
-            "the "
-                + name
-                + " takes "
-                + stockLength()
-                + " of bar, more than three times its thickness ("
-                + longestFree()
-                + "): it buckles if struck in one go; "
-                + (standsInDie()
-                    ? "upset it in a die with at most " + longestBeyondDie() + " standing out, or "
-                    : "")
-                + "take a short heat at a time",
-            RULES));
+    return standsFree() ? List.of() : List.of(buckling().caution(name));
   }
 
   /** {@return how the volume was found} */

@@ -1,6 +1,5 @@
 package org.hammerscale.benchmarks;
 
-import java.util.concurrent.TimeUnit;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.hinge.Barrel;
@@ -9,31 +8,14 @@ import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.Warmup;
 import tech.units.indriya.ComparableQuantity;
 import tech.units.indriya.quantity.Quantities;
 
 /**
  * The developed length of a barrel, (bore + thickness) π, three ways: in bare doubles, with the
- * library's measures, and with the reference implementation's quantities. Compare within one run;
- * the heap is fixed and touched beforehand, so that fresh pages do not drown the figures.
+ * library's measures, and with the reference implementation's quantities. Compare within one run.
  */
-@State(Scope.Thread)
-@BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.NANOSECONDS)
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 3, time = 1)
-@Fork(
-    value = 3,
-    jvmArgs = {"-Xms512m", "-Xmx512m", "-XX:+UseSerialGC", "-XX:+AlwaysPreTouch"})
-public class BarrelBenchmark {
+public class BarrelBenchmark extends SteadyBenchmark {
   // Not final, so that the compiler cannot fold them.
   private double bareBore = 0.5;
   private double bareThickness = 0.25;

@@ -1,6 +1,5 @@
 package org.hammerscale.benchmarks;
 
-import java.util.concurrent.TimeUnit;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.piece.Layout;
@@ -12,25 +11,9 @@ import org.hammerscale.stock.Plain;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measures;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.Warmup;
 
 /** What it costs to lay out a piece of ten features. */
-@State(Scope.Thread)
-@BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.NANOSECONDS)
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 3, time = 1)
-@Fork(
-    value = 3,
-    jvmArgs = {"-Xms512m", "-Xmx512m", "-XX:+UseSerialGC", "-XX:+AlwaysPreTouch"})
-public class LayoutBenchmark {
+public class LayoutBenchmark extends SteadyBenchmark {
   private Piece piece = tenFeatures();
 
   @Benchmark

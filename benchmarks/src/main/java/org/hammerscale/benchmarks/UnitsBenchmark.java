@@ -1,6 +1,5 @@
 package org.hammerscale.benchmarks;
 
-import java.util.concurrent.TimeUnit;
 import javax.measure.MetricPrefix;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -12,28 +11,12 @@ import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.Warmup;
 import tech.units.indriya.quantity.Quantities;
 
 /**
  * What everyday handling of lengths costs: converting, multiplying, rounding, reading, printing.
  */
-@State(Scope.Thread)
-@BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.NANOSECONDS)
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 3, time = 1)
-@Fork(
-    value = 3,
-    jvmArgs = {"-Xms512m", "-Xmx512m", "-XX:+UseSerialGC", "-XX:+AlwaysPreTouch"})
-public class UnitsBenchmark {
+public class UnitsBenchmark extends SteadyBenchmark {
   private Measure<Length> width = Measures.inches("1 1/2");
   private Measure<Length> thickness = Measures.inches("1/4");
   private Measure<Length> length = Measures.inches(42.47);

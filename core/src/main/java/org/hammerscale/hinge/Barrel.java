@@ -8,7 +8,6 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Feature;
-import org.hammerscale.stock.Losses;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
@@ -144,12 +143,6 @@ public final class Barrel implements Feature {
   @Override
   public Estimate<Volume> metalKept() {
     return Estimate.exact(Measures.volume(developedLength(), section.area()));
-  }
-
-  /** {@return nothing} */
-  @Override
-  public Losses metalLost() {
-    return Losses.NONE;
   }
 
   /**

@@ -32,14 +32,18 @@ public interface Feature {
   /** {@return the metal it keeps in the finished piece} */
   Estimate<Volume> metalKept();
 
-  /** {@return the metal it uses and does not keep} */
-  Losses metalLost();
+  /** {@return the metal it uses and does not keep; nothing unless the feature says otherwise} */
+  default Losses metalLost() {
+    return Losses.NONE;
+  }
 
   /** {@return what it adds to the finished length of the piece} */
   Measure<Length> reach();
 
   /** {@return where a rule of it is stretched, or the work dangerous; empty if neither} */
-  List<Caution> cautions();
+  default List<Caution> cautions() {
+    return List.of();
+  }
 
   /** {@return how the metal it keeps, or the length that the metal follows from, was found} */
   Working working();

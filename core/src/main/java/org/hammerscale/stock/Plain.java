@@ -1,6 +1,5 @@
 package org.hammerscale.stock;
 
-import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
@@ -10,7 +9,6 @@ import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
-import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
@@ -76,22 +74,10 @@ public final class Plain implements Feature {
     return Estimate.exact(Measures.volume(length, section.area()));
   }
 
-  /** {@return nothing} */
-  @Override
-  public Losses metalLost() {
-    return Losses.NONE;
-  }
-
   /** {@return its length} */
   @Override
   public Measure<Length> reach() {
     return length;
-  }
-
-  /** {@return none} */
-  @Override
-  public List<Caution> cautions() {
-    return List.of();
   }
 
   @Override

@@ -1,5 +1,6 @@
 package org.hammerscale.units;
 
+import java.util.List;
 import java.util.Map;
 import javax.measure.Dimension;
 import javax.measure.Quantity;
@@ -63,10 +64,38 @@ final class Dimensions {
           UnitDimension.AMOUNT_OF_SUBSTANCE, AMOUNT,
           UnitDimension.LUMINOUS_INTENSITY, LUMINOUS);
 
+  private static final List<Map.Entry<Dimension, Long>> ORDERED =
+      BASE.entrySet().stream().sorted(Map.Entry.comparingByValue()).toList();
+
   private Dimensions() {}
 
-  /** The dimension of any JSR 385 unit. */
+  /**
+   * The dimension of any JSR 385 unit.
+   *
+   * @throws IllegalArgumentException if it has a root or a huge power of a base dimension
+   */
   static long of(Unit<?> unit) {
+    long packed = packed(unit);
+    Dimension dimension = unit.getDimension();
+    if (!dimension.equals(product(packed))) { // roots are lost in the base dimensions
+      throw new IllegalArgumentException(
+          "unit must be made of whole powers of the SI base units, was " + unit);
+    }
+    return packed;
+  }
+
+  private static Dimension product(long packed) {
+    Dimension product = UnitDimension.NONE;
+    long rest = packed;
+    for (Map.Entry<Dimension, Long> base : ORDERED) {
+      int exponent = (byte) rest;
+      rest = (rest - exponent) >> 8;
+      product = exponent == 0 ? product : product.multiply(base.getKey().pow(exponent));
+    }
+    return product;
+  }
+
+  private static long packed(Unit<?> unit) {
     Dimension dimension = unit.getDimension();
     Map<? extends Dimension, Integer> factors = dimension.getBaseDimensions();
     if (factors == null) {

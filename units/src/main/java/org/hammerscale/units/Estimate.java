@@ -10,6 +10,14 @@ import org.jspecify.annotations.Nullable;
  * ten outcomes lie between low and high. What geometry alone decides is an {@linkplain #isExact()
  * exact} estimate, with all three the same.
  *
+ * <pre>{@code
+ * Estimate<Length> taper = Estimate.of(inches(3), inches("3 1/4"), inches("3 3/4"));
+ * Estimate<Length> eye = Estimate.of(inches("1 3/4"), inches(2), inches("2 3/8"));
+ * taper.addDependent(eye)                  // 5 1/4 in (4 3/4 in to 6 1/8 in)
+ * taper.addIndependent(eye)                // 5 1/4 in (4.8964 in to 5 7/8 in)
+ * taper.covers(millimetres(80))            // true
+ * }</pre>
+ *
  * @param <Q> what is estimated
  */
 public final class Estimate<Q extends Quantity<Q>> {

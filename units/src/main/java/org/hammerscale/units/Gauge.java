@@ -227,7 +227,7 @@ public final class Gauge {
     double bestOff = Double.POSITIVE_INFINITY;
     for (Map.Entry<String, Measure<Length>> entry : sizes.entrySet()) {
       double off = Math.abs(inches(entry.getValue()) - wanted);
-      if (off < bestOff) {
+      if (off < bestOff - 1e-12) { // a tie but for noise goes to the first
         best = entry.getKey();
         bestOff = off;
       }

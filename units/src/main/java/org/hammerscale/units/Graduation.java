@@ -11,6 +11,13 @@ import javax.measure.quantity.Length;
  * step, or eight units in the last place of the count of steps if that is more, is taken for noise.
  * So {@code 0.1 + 0.2} on a rule of tenths is three tenths, not four.
  *
+ * <pre>{@code
+ * SIXTEENTH.upTo(inches(1.7671))         // 1 13/16 in
+ * SIXTEENTH.nearest(inches(1.7671))      // 1 3/4 in
+ * SIXTEENTH.downTo(millimetres(44.9))    // 44.45 mm
+ * Graduation.of(millimetres(5)).upTo(millimetres(42))   // 45 mm
+ * }</pre>
+ *
  * <p>Bench practice, as read in J. L. Bacon, <cite>Forge-Practice</cite>, 1908, p. 76: lengths to
  * be bent are laid off to the nearest sixteenth, sizes to be flattened to the nearest
  * thirty-second.

@@ -1,6 +1,7 @@
 package org.hammerscale.units;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.text.ParsePosition;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -17,24 +18,35 @@ import org.jspecify.annotations.Nullable;
  * <h2>What it reads</h2>
  *
  * <pre>
- * length    = [sign] ( feet [space | "-"] inches | amount [space] unit ) [remainder]
- * feet      = amount foot          inches = amount inch
- * amount    = decimal | whole [ (space | "-") fraction ] | whole vulgar | fraction | vulgar
+ * length    = [sign] ( feet inches | amount unit ) [remainder]
+ * feet      = amount foot [ "-" ]  inches = amount inch
+ * amount    = decimal | whole | [whole [ "-" ]] fraction | [whole [ "-" ]] vulgar
  * fraction  = whole ("/" | "⁄") whole
  * vulgar    = ½ ⅓ ⅔ ¼ ¾ ⅕ ⅖ ⅗ ⅘ ⅙ ⅚ ⅛ ⅜ ⅝ ⅞
  * decimal   = digits ["." digits] | "." digits
  * sign      = "+" | "-" | "−"
- * remainder = space sign space decimal, in the last unit before it
+ * remainder = space sign space decimal, with its point, in the last unit before it
  * inch      = in | inch | inches | " | ″ | ”       foot = ft | foot | feet | ' | ′ | ’
  * unit      = inch | foot | thou | mm | millimetre(s) | millimeter(s)
  *           | cm | centimetre(s) | centimeter(s) | m | metre(s) | meter(s)
  * </pre>
  *
+ * <p>Blanks may stand before and after the whole, behind the sign, before a unit, and in place of
+ * the hyphen between feet and inches or between a whole and its fraction; between whole and
+ * fraction there must be one or the other. A text may be 400 characters long.
+ *
  * <p>So {@code 1 1/4 in}, {@code 1-1/4"}, {@code 3' 6 1/2"}, {@code 1½ in}, {@code 0.375 in} and
  * {@code 32 mm} are lengths. A bare number is one only {@linkplain #withDefaultUnit with a default
- * unit}. The whole text must be a length; a comma is refused, since it means thousands to one
- * reader and tenths to the next. Refusals are {@link MeasurementParseException}s with the position
- * and what was expected there.
+ * unit}, and has no remainder. The whole text must be a length; a comma is refused, since it means
+ * thousands to one reader and tenths to the next, and so is a range such as {@code 3 - 6}. Refusals
+ * are {@link MeasurementParseException}s with the position and what was expected there.
+ *
+ * <pre>{@code
+ * LengthFormat.standard().parse("3' 6 1/2\"")                          // 42 1/2 in
+ * LengthFormat.to(SIXTEENTH).format(millimetres(100))                  // "3 15/16 in"
+ * LengthFormat.to(SIXTEENTH).withFeet().format(inches("11 63/64"))     // "1' 0\""
+ * LengthFormat.to(SIXTEENTH).withRemainder().format(inches(1.7671))    // "1 3/4 in + 0.017"
+ * }</pre>
  *
  * <h2>What it prints</h2>
  *
@@ -47,8 +59,8 @@ import org.jspecify.annotations.Nullable;
 public final class LengthFormat implements QuantityFormat {
   private static final LengthFormat STANDARD = new LengthFormat(null, null, false, false);
 
-  /** Larger counts of sixty-fourths are no longer exact, nor of use. */
-  private static final double MOST_FRACTIONAL = 1e12;
+  /** Larger counts of steps are no longer exact, nor of use. */
+  private static final double MOST_COUNTED = 1e12;
 
   private final @Nullable Graduation<Length> graduation;
   private final @Nullable Unit<Length> defaultUnit;
@@ -90,9 +102,14 @@ public final class LengthFormat implements QuantityFormat {
    *
    * @param unit the unit a bare number is in
    * @return the format
+   * @throws IllegalArgumentException if it is no unit of length, which an unchecked cast can bring
+   *     about
    */
   public LengthFormat withDefaultUnit(Unit<Length> unit) {
-    return new LengthFormat(graduation, Objects.requireNonNull(unit), feet, remainder);
+    if (!Measure.of(1, unit).hasDimensionOf(ShopUnits.METRE)) {
+      throw new IllegalArgumentException("unit must be one of length, was " + unit);
+    }
+    return new LengthFormat(graduation, unit, feet, remainder);
   }
 
   /**
@@ -164,20 +181,35 @@ public final class LengthFormat implements QuantityFormat {
     Measure<Length> length = asLength(Measure.from(quantity));
     Graduation<Length> rule = graduation;
     if (rule == null) {
-      return length.toString();
+      // What has no name in the grammar could not be read back.
+      return LengthReader.canRead(length.getUnit())
+          ? length.toString()
+          : length.to(ShopUnits.METRE).toString();
     }
     Measure<Length> mark = rule.nearest(length).to(rule.step().getUnit());
+    double count = rule.nearestCount(length);
     String text =
-        isFractional(rule)
-            ? fraction(rule.nearestCount(length), rule.perUnit(), feet)
-            : mark.toString();
+        isFractional(rule) && Math.abs(count) < MOST_COUNTED
+            ? fraction(count, rule.perUnit(), feet)
+            : decimal(mark, rule);
     return remainder ? text + remainder(length.to(mark.getUnit()).subtract(mark)) : text;
+  }
+
+  /** A mark with as many decimals as the rule's step has. */
+  private static String decimal(Measure<Length> mark, Graduation<Length> rule) {
+    double value = mark.in(mark.getUnit());
+    double step = rule.step().in(mark.getUnit());
+    int decimals = Math.max(mark.scale().decimals, BigDecimal.valueOf(step).scale());
+    return isFractional(mark.scale())
+        ? inches(value, decimals)
+        : mark.scale().label(Decimals.text(value, decimals));
   }
 
   private static String remainder(Measure<Length> over) {
     double value = over.in(over.getUnit());
     String size = Decimals.rounded(Math.abs(value), isFractional(over.scale()) ? 3 : 2);
-    return size.equals("0") ? "" : (value < 0 ? " − " : " + ") + size;
+    String pointed = size.contains(".") ? size : size + ".0"; // without a point it would be a count
+    return size.equals("0") ? "" : (value < 0 ? " − " : " + ") + pointed;
   }
 
   @Override
@@ -204,12 +236,16 @@ public final class LengthFormat implements QuantityFormat {
 
   /** An inch value: a fraction if it lies on a sixty-fourth, else a decimal. */
   static String inches(double value) {
+    return inches(value, 4);
+  }
+
+  private static String inches(double value, int decimals) {
     double count = value * 64;
     double near = Math.rint(count);
-    if (Math.abs(count - near) <= 1e-9 && Math.abs(near) < MOST_FRACTIONAL) {
+    if (Math.abs(count - near) <= 1e-9 && Math.abs(near) < MOST_COUNTED) {
       return fraction(near, 64, false);
     }
-    return Decimals.text(value, 4) + " in";
+    return Decimals.text(value, decimals) + " in";
   }
 
   private static boolean isFractional(Graduation<Length> rule) {
@@ -237,7 +273,7 @@ public final class LengthFormat implements QuantityFormat {
       text.append(whole / 12).append("' ");
       whole %= 12;
     }
-    if (whole > 0 || numerator == 0) {
+    if (whole > 0 || numerator == 0 || carried) {
       text.append(whole);
       if (numerator > 0) {
         text.append(' ');

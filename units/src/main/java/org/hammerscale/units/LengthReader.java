@@ -1,5 +1,6 @@
 package org.hammerscale.units;
 
+import java.util.Set;
 import javax.measure.Unit;
 import javax.measure.format.MeasurementParseException;
 import javax.measure.quantity.Length;
@@ -18,9 +19,14 @@ final class LengthReader {
     3 / 8d, 5 / 8d, 7 / 8d
   };
 
+  private static final Set<String> READABLE = Set.of("in", "ft", "thou", "mm", "cm", "m");
+
   private final CharSequence text;
   private final @Nullable Unit<Length> defaultUnit;
   private int at;
+
+  /** Whether the last unit stood in the text, rather than being the default. */
+  private boolean unitWritten;
 
   LengthReader(CharSequence text, @Nullable Unit<Length> defaultUnit) {
     this.text = text;
@@ -35,6 +41,11 @@ final class LengthReader {
           text.subSequence(0, LONGEST),
           LONGEST);
     }
+  }
+
+  /** Whether the grammar has a name for a unit. */
+  static boolean canRead(Unit<Length> unit) {
+    return READABLE.contains(UnitScales.of(unit).symbol);
   }
 
   int position() {
@@ -64,9 +75,12 @@ final class LengthReader {
     }
     double amount = amount();
     Unit<Length> unit = unit();
-    if (unit == ShopUnits.FOOT && inchesFollow()) {
+    if (unit == ShopUnits.FOOT && unitWritten && inchesFollow()) {
       amount = amount * 12 + amount();
+      int mark = at;
       if (unit() != ShopUnits.INCH) {
+        at = mark;
+        skipSpace();
         throw fault("an inch mark after feet and inches");
       }
       unit = ShopUnits.INCH;
@@ -110,11 +124,14 @@ final class LengthReader {
     }
     int behindSign = at;
     skipSpace();
-    if (!signed || at == behindSign || !(isDigit(peek()) || peek() == '.')) {
+    int start = at;
+    // Without a point it could be the end of a range, or the inches behind feet.
+    boolean pointed = unitWritten && signed && at > behindSign && digits() >= 0 && isPoint();
+    if (!pointed) {
       at = mark;
       return 0;
     }
-    int start = at;
+    at = start;
     number();
     double size = Double.parseDouble(text.subSequence(start, at).toString());
     return sign == '+' ? size : -size;
@@ -200,6 +217,7 @@ final class LengthReader {
           case '\'', '′', '’' -> ShopUnits.FOOT;
           default -> null;
         };
+    unitWritten = true;
     if (quoted != null) {
       at++;
       return quoted;
@@ -210,6 +228,7 @@ final class LengthReader {
     if (at == start) {
       at = mark;
       if (defaultUnit != null) {
+        unitWritten = false;
         return defaultUnit;
       }
       throw fault("a unit such as in, ft or mm", start);
@@ -230,7 +249,7 @@ final class LengthReader {
   private boolean inchesFollow() {
     int mark = at;
     skipSpace();
-    if (peek() == '-') {
+    if (at == mark && peek() == '-') {
       at++;
     }
     char next = peek();
@@ -247,6 +266,11 @@ final class LengthReader {
       at++;
     }
     return at - start;
+  }
+
+  /** Whether a decimal goes on here; the comma is no point, but is refused as one. */
+  private boolean isPoint() {
+    return peek() == '.' || peek() == ',';
   }
 
   private boolean isSlash() {

@@ -14,6 +14,16 @@ import org.jspecify.annotations.Nullable;
  * measures in the same unit are combined without any conversion, so sums of inch fractions are
  * exact.
  *
+ * <pre>{@code
+ * Measure<Length> bore = inches("1/2");
+ * bore.add(millimetres(3))                        // 0.6181 in
+ * bore.add(millimetres(3)).upTo(SIXTEENTH)        // 5/8 in
+ * bore.multiply(3).to(ShopUnits.MILLIMETRE)       // 38.1 mm
+ * bore.in(ShopUnits.MILLIMETRE)                   // 12.7
+ * bore.isEquivalentTo(millimetres(12.7))          // true
+ * fahrenheit(1652).to(ShopUnits.CELSIUS)          // 900 °C
+ * }</pre>
+ *
  * <p>Temperatures are points, not amounts: they convert and compare, but arithmetic on them is
  * refused with an {@link UnsupportedOperationException}, since {@code 900 °C − 20 °C} has two
  * possible meanings. A quantity on the {@linkplain javax.measure.Quantity.Scale#RELATIVE relative
@@ -37,12 +47,18 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    * go through {@link #folded}.
    */
   private Measure(double value, UnitScale<Q> scale) {
-    if (!(Math.abs(value) <= Double.MAX_VALUE)) {
-      throw new IllegalArgumentException(
-          "value must be a finite number, was " + value + " " + scale.symbol);
-    }
-    this.value = value;
+    this.value = scale.finite(value);
     this.scale = scale;
+  }
+
+  /** Refuses a temperature below absolute zero. */
+  private static <Q extends Quantity<Q>> Measure<Q> possible(double value, UnitScale<Q> scale) {
+    Measure<Q> measure = folded(value, scale);
+    if (scale.points && value * 100 + scale.zero < 0) {
+      throw new IllegalArgumentException(
+          "temperature must not lie below absolute zero, was " + measure);
+    }
+    return measure;
   }
 
   /** Makes 0.0 of −0.0, so that equal amounts are equal objects. */
@@ -57,10 +73,11 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    * @param unit any JSR 385 unit that is a plain multiple of an SI unit, or a temperature scale
    * @param <Q> what is measured
    * @return the measure, exact
-   * @throws IllegalArgumentException if the value is NaN or infinite, or the unit is logarithmic
+   * @throws IllegalArgumentException if the value is NaN or infinite, a temperature below absolute
+   *     zero, or the unit is logarithmic
    */
   public static <Q extends Quantity<Q>> Measure<Q> of(double value, Unit<Q> unit) {
-    return folded(value, UnitScales.of(unit));
+    return possible(value, UnitScales.of(unit));
   }
 
   /**
@@ -75,7 +92,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
     if (quantity instanceof Measure<Q> measure) {
       return measure;
     }
-    return folded(foreignValue(quantity), UnitScales.of(quantity.getUnit()));
+    return possible(foreignValue(quantity), UnitScales.of(quantity.getUnit()));
   }
 
   /**
@@ -84,10 +101,13 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    * @param unit the unit to count in
    * @return the number; exact if the unit is this measure's own, else correct to a rounding or two
    * @throws IllegalArgumentException if the unit measures something else, which an unchecked cast
-   *     can bring about
+   *     can bring about, or the number is too large for a double
    */
   public double in(Unit<Q> unit) {
-    return scale.unit == unit ? value : scale.convert(value, UnitScales.of(unit));
+    if (scale.unit == unit) {
+      return value;
+    }
+    return scale.convertLarge(value, UnitScales.of(unit));
   }
 
   /**
@@ -141,6 +161,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
     return folded(amount() * factor, scale);
   }
 
+  /** The same for any kind of number, read as a double. */
   @Override
   public Measure<Q> multiply(Number factor) {
     return multiply(factor.doubleValue());
@@ -161,18 +182,22 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
   /**
    * A part, in this measure's unit.
    *
-   * @param divisor any number but zero
+   * @param divisor any finite number but zero
    * @return this measure divided by it
-   * @throws IllegalArgumentException if the divisor is zero
+   * @throws IllegalArgumentException if the divisor is zero, NaN or infinite
    * @throws UnsupportedOperationException for temperatures
    */
   public Measure<Q> divide(double divisor) {
     if (divisor == 0) {
       throw new IllegalArgumentException("divisor must not be zero");
     }
+    if (!(Math.abs(divisor) <= Double.MAX_VALUE)) {
+      throw new IllegalArgumentException("divisor must be a finite number, was " + divisor);
+    }
     return folded(amount() / divisor, scale);
   }
 
+  /** The same for any kind of number, read as a double. */
   @Override
   public Measure<Q> divide(Number divisor) {
     return divide(divisor.doubleValue());
@@ -187,10 +212,11 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
   @Override
   public Measure<?> divide(Quantity<?> divisor) {
     Measure<?> other = from(divisor);
+    double dividend = amount();
     if (other.amount() == 0) {
       throw new IllegalArgumentException("divisor must not be zero, was " + other);
     }
-    return of(value / other.value, scale.unit.divide(other.scale.unit));
+    return of(dividend / other.value, scale.unit.divide(other.scale.unit));
   }
 
   /**
@@ -202,11 +228,12 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    * @throws UnsupportedOperationException for temperatures
    */
   public double ratio(Quantity<Q> other) {
+    double dividend = amount();
     double divisor = read(other);
     if (divisor == 0) {
       throw new IllegalArgumentException("divisor must not be zero, was " + from(other));
     }
-    return amount() / divisor;
+    return UnitScales.of(ShopUnits.ONE).finite(dividend / divisor);
   }
 
   /**
@@ -299,6 +326,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
     return value;
   }
 
+  /** The unit that the number counts. */
   @Override
   public Unit<Q> getUnit() {
     return scale.unit;
@@ -331,13 +359,14 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    * @throws UnsupportedOperationException for temperatures
    */
   public boolean isWithin(Quantity<Q> other, Quantity<Q> tolerance) {
+    double own = amount();
     double allowed = read(tolerance);
     if (allowed < 0) {
       throw new IllegalArgumentException("tolerance must not be negative, was " + from(tolerance));
     }
     double wanted = read(other);
-    double noise = EQUIVALENT * Math.max(Math.abs(amount()), Math.abs(wanted));
-    return Math.abs(value - wanted) <= allowed + noise;
+    double noise = EQUIVALENT * Math.max(Math.abs(own), Math.abs(wanted));
+    return Math.abs(own - wanted) <= allowed + noise;
   }
 
   /**
@@ -411,7 +440,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
   }
 
   private Measure<Q> inScale(UnitScale<Q> other) {
-    return folded(scale.convert(value, other), other);
+    return folded(scale.convertLarge(value, other), other);
   }
 
   /** The value, for arithmetic: refused for temperature points. */
@@ -433,7 +462,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
     if (other instanceof Measure<Q> measure) {
       return measure.scale.convert(measure.value, scale);
     }
-    return UnitScales.of(other.getUnit()).convert(foreignValue(other), scale);
+    return scale.finite(UnitScales.of(other.getUnit()).convert(foreignValue(other), scale));
   }
 
   private double si() {
@@ -455,6 +484,6 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
               + quantity
               + " on the relative scale; give the point or the amount itself");
     }
-    return quantity.getValue().doubleValue();
+    return UnitScales.of(quantity.getUnit()).finite(quantity.getValue().doubleValue());
   }
 }

@@ -1,7 +1,6 @@
 package org.hammerscale.units;
 
 import javax.measure.Quantity;
-import javax.measure.Unit;
 import javax.measure.format.MeasurementParseException;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
@@ -156,7 +155,7 @@ public final class Measures {
    * @throws IllegalArgumentException below absolute zero, −273.15 °C
    */
   public static Measure<Temperature> celsius(double value) {
-    return temperature(value, ShopUnits.CELSIUS);
+    return Measure.of(value, ShopUnits.CELSIUS);
   }
 
   /**
@@ -167,16 +166,7 @@ public final class Measures {
    * @throws IllegalArgumentException below absolute zero, −459.67 °F
    */
   public static Measure<Temperature> fahrenheit(double value) {
-    return temperature(value, ShopUnits.FAHRENHEIT);
-  }
-
-  private static Measure<Temperature> temperature(double value, Unit<Temperature> unit) {
-    Measure<Temperature> point = Measure.of(value, unit);
-    if (point.in(ShopUnits.KELVIN) < 0) {
-      throw new IllegalArgumentException(
-          "temperature must not lie below absolute zero, was " + point);
-    }
-    return point;
+    return Measure.of(value, ShopUnits.FAHRENHEIT);
   }
 
   /**
@@ -238,7 +228,8 @@ public final class Measures {
   }
 
   /**
-   * Volume ÷ area: inches for cubic inches, millimetres for cubic millimetres, else metres.
+   * Volume ÷ area, in the unit that the volume is the cube of; metres if it is not a cube of the
+   * shop's units.
    *
    * @param volume a volume
    * @param area an area that is not zero, in any unit
@@ -256,7 +247,7 @@ public final class Measures {
   }
 
   /**
-   * Volume × density: pounds for a volume in cubic inches, kilograms for any other.
+   * Volume × density: pounds for a volume in cubic inches or feet, kilograms for any other.
    *
    * @param volume a volume
    * @param density a density in any unit

@@ -1,11 +1,7 @@
 package org.hammerscale.units;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
-import javax.measure.Dimension;
 import javax.measure.MetricPrefix;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -21,7 +17,6 @@ import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import javax.measure.spi.SystemOfUnits;
 import org.hammerscale.units.UnitScale.Family;
-import org.jspecify.annotations.Nullable;
 import tech.units.indriya.AbstractUnit;
 import tech.units.indriya.unit.TransformedUnit;
 import tech.units.indriya.unit.Units;
@@ -34,10 +29,15 @@ import tech.units.indriya.unit.Units;
  * kg), as in NIST SP 811, appendix B (from memory); the kelvin, Celsius and Fahrenheit scales as in
  * NIST SP 811, appendix B.
  *
+ * <pre>{@code
+ * Measure.of(36, ShopUnits.KSI).to(ShopUnits.MEGAPASCAL)     // 248.2 MPa
+ * ShopUnits.system().getUnit("lb/ft")                        // lb/ft
+ * }</pre>
+ *
  * <p>Nothing is registered anywhere: using these units changes how no other unit is read or
  * printed.
  */
-public final class ShopUnits implements SystemOfUnits {
+public final class ShopUnits {
   private static final List<UnitScale<?>> SCALES = new ArrayList<>();
 
   /** Metre, the SI unit of length. */
@@ -74,6 +74,14 @@ public final class ShopUnits implements SystemOfUnits {
   public static final Unit<Area> SQUARE_INCH =
       add(square(INCH), "in²", Dimensions.AREA, 127 * 127, 5000 * 5000, Family.CUSTOMARY, 4);
 
+  /** Square centimetre, 10⁻⁴ m². */
+  public static final Unit<Area> SQUARE_CENTIMETRE =
+      add(square(CENTIMETRE), "cm²", Dimensions.AREA, 1, 1e4, Family.METRIC, 0);
+
+  /** Square foot, 144 in². */
+  public static final Unit<Area> SQUARE_FOOT =
+      add(square(FOOT), "ft²", Dimensions.AREA, 381 * 381, 1250 * 1250, Family.CUSTOMARY, 4);
+
   /** Cubic metre. */
   public static final Unit<Volume> CUBIC_METRE =
       add(Units.CUBIC_METRE, "m³", Dimensions.VOLUME, 1, 1, Family.METRIC, 0);
@@ -85,6 +93,21 @@ public final class ShopUnits implements SystemOfUnits {
   /** Cubic inch, (127/5000 m)³. */
   public static final Unit<Volume> CUBIC_INCH =
       add(cube(INCH), "in³", Dimensions.VOLUME, 127 * 127 * 127, 125e9, Family.CUSTOMARY, 4);
+
+  /** Cubic centimetre, 10⁻⁶ m³. */
+  public static final Unit<Volume> CUBIC_CENTIMETRE =
+      add(cube(CENTIMETRE), "cm³", Dimensions.VOLUME, 1, 1e6, Family.METRIC, 0);
+
+  /** Cubic foot, 1728 in³. */
+  public static final Unit<Volume> CUBIC_FOOT =
+      add(
+          cube(FOOT),
+          "ft³",
+          Dimensions.VOLUME,
+          381 * 381 * 381,
+          1250d * 1250 * 1250,
+          Family.CUSTOMARY,
+          4);
 
   /** Kilogram, the SI unit of mass. */
   public static final Unit<Mass> KILOGRAM =
@@ -116,7 +139,7 @@ public final class ShopUnits implements SystemOfUnits {
   /** Pound per cubic foot, as bar tables state the weight of iron. */
   public static final Unit<Density> POUND_PER_CUBIC_FOOT =
       add(
-          ShopUnits.<Density>per(POUND, cube(FOOT)),
+          ShopUnits.<Density>per(POUND, CUBIC_FOOT),
           "lb/ft³",
           Dimensions.DENSITY,
           45_359_237d * 1250 * 1250 * 1250,
@@ -220,94 +243,20 @@ public final class ShopUnits implements SystemOfUnits {
   static {
     relate(METRE, SQUARE_METRE, CUBIC_METRE);
     relate(MILLIMETRE, SQUARE_MILLIMETRE, CUBIC_MILLIMETRE);
+    relate(CENTIMETRE, SQUARE_CENTIMETRE, CUBIC_CENTIMETRE);
     relate(INCH, SQUARE_INCH, CUBIC_INCH);
+    relate(FOOT, SQUARE_FOOT, CUBIC_FOOT);
   }
-
-  private static final ShopUnits SYSTEM = new ShopUnits();
 
   private ShopUnits() {}
 
   /**
-   * All these units as a JSR 385 system of units.
+   * All these units as a JSR 385 system of units. Its unit of a quantity type is the SI unit.
    *
    * @return the system
    */
   public static SystemOfUnits system() {
-    return SYSTEM;
-  }
-
-  /** {@return {@code Hammerscale shop units}} */
-  @Override
-  public String getName() {
-    return "Hammerscale shop units";
-  }
-
-  /**
-   * The SI unit of a quantity type.
-   *
-   * @param quantityType such as {@code Length.class}
-   * @param <Q> the quantity
-   * @return its unit in this system, or null, as JSR 385 asks, if there is none
-   */
-  @Override
-  @SuppressWarnings("unchecked") // the unit measures what the type's dimension says
-  public <Q extends Quantity<Q>> @Nullable Unit<Q> getUnit(Class<Q> quantityType) {
-    long dimension = Dimensions.of(quantityType);
-    boolean angle = quantityType.equals(Angle.class);
-    for (UnitScale<?> scale : SCALES) {
-      boolean si = scale.numerator == scale.denominator && scale.zero == 0;
-      if (si && scale.dimension == dimension && angle == scale.symbol.equals("rad")) {
-        return (Unit<Q>) scale.unit;
-      }
-    }
-    return null;
-  }
-
-  /**
-   * A unit by its symbol.
-   *
-   * @param symbol such as {@code in} or {@code kg/m³}
-   * @return the unit, or null, as JSR 385 asks, if there is none
-   */
-  @Override
-  public @Nullable Unit<?> getUnit(String symbol) {
-    for (UnitScale<?> scale : SCALES) {
-      if (scale.symbol.equals(symbol)) {
-        return scale.unit;
-      }
-    }
-    return null;
-  }
-
-  /** {@return all units of the system} */
-  @Override
-  public Set<? extends Unit<?>> getUnits() {
-    Set<Unit<?>> units = new LinkedHashSet<>();
-    SCALES.forEach(scale -> units.add(scale.unit));
-    return Collections.unmodifiableSet(units);
-  }
-
-  /**
-   * The units of one dimension.
-   *
-   * @param dimension the dimension
-   * @return its units, none if the system has none
-   */
-  @Override
-  public Set<? extends Unit<?>> getUnits(Dimension dimension) {
-    Set<Unit<?>> units = new LinkedHashSet<>();
-    for (UnitScale<?> scale : SCALES) {
-      if (scale.unit.getDimension().equals(dimension)) {
-        units.add(scale.unit);
-      }
-    }
-    return Collections.unmodifiableSet(units);
-  }
-
-  /** The name. */
-  @Override
-  public String toString() {
-    return getName();
+    return ShopSystem.INSTANCE;
   }
 
   /** All of them, for the table that finds a unit's scale. */

@@ -25,6 +25,8 @@ final class UnitScale<Q extends Quantity<Q>> {
     CUSTOMARY
   }
 
+  private static final double LARGE = 1e200;
+
   final Unit<Q> unit;
   final String symbol;
   final long dimension;
@@ -74,8 +76,10 @@ final class UnitScale<Q extends Quantity<Q>> {
 
   /** The same size and habits under another unit object. */
   <R extends Quantity<R>> UnitScale<R> under(Unit<R> other) {
-    return new UnitScale<>(
-        other, symbol, dimension, numerator, denominator, zero, family, decimals);
+    UnitScale<R> scale =
+        new UnitScale<>(other, symbol, dimension, numerator, denominator, zero, family, decimals);
+    scale.side = side;
+    return scale;
   }
 
   /** Reads a value on this scale as one on {@code to}. */
@@ -94,7 +98,27 @@ final class UnitScale<Q extends Quantity<Q>> {
     return ((value * 100 + zero) * up / down - to.zero) / 100;
   }
 
+  /** The same where the product on the way may overflow though the result does not. */
+  double convertLarge(double value, UnitScale<?> to) {
+    double result = convert(value, to);
+    return Math.abs(result) <= Double.MAX_VALUE
+        ? result
+        : to.finite(value / (denominator * to.numerator) * (numerator * to.denominator));
+  }
+
+  /** Gives a value of this unit back if it is a number. */
+  double finite(double value) {
+    if (!(Math.abs(value) <= Double.MAX_VALUE)) {
+      throw new IllegalArgumentException(
+          "value must be a finite number, was " + label(Double.toString(value)));
+    }
+    return value;
+  }
+
   double toSi(double value) {
+    if (Math.abs(value) > LARGE) {
+      return value / denominator * numerator; // where the product would overflow
+    }
     return zero == 0
         ? value * numerator / denominator
         : (value * 100 + zero) * numerator / denominator / 100;

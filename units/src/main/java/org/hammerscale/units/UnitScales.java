@@ -19,6 +19,11 @@ final class UnitScales {
   /** Relative difference up to which a foreign unit is taken to be one of the shop's. */
   private static final double SAME = 1e-15;
 
+  /** The same for a scale with a zero of its own, whose size is a difference. */
+  private static final double SAME_SHIFTED = 1e-12;
+
+  private static final double FAR = 1e9;
+
   private static final @Nullable UnitScale<?>[] KNOWN = index(ShopUnits.scales());
   private static final AtomicReferenceArray<@Nullable WeakReference<UnitScale<?>>> FOREIGN =
       new AtomicReferenceArray<>(FOREIGN_SLOTS);
@@ -58,18 +63,25 @@ final class UnitScales {
   private static <Q extends Quantity<Q>> UnitScale<Q> measure(Unit<Q> unit) {
     long dimension = Dimensions.of(unit);
     UnitConverter toSi = unit.getConverterTo(unit.getSystemUnit());
-    double zero = toSi.convert(0.0);
-    double factor = toSi.convert(1.0) - zero;
-    if (!(factor > 0) || Double.isInfinite(factor) || !isStraight(toSi, zero, factor)) {
+    double zero;
+    double factor;
+    try {
+      zero = toSi.convert(0.0);
+      // Beside a shifted zero one unit is too small to be measured well.
+      factor = zero == 0 ? toSi.convert(1.0) : (toSi.convert(FAR) - zero) / FAR;
+      if (!isPlain(toSi, zero, factor) || (zero != 0 && dimension != Dimensions.TEMPERATURE)) {
+        throw new IllegalArgumentException("it is no multiple of an SI unit");
+      }
+    } catch (IllegalArgumentException | ArithmeticException e) {
       throw new IllegalArgumentException(
-          "unit must be a plain multiple of an SI unit, was " + unit + "; convert it first");
+          "unit must be a plain multiple of an SI unit, was " + unit + "; convert it first", e);
     }
     double hundredths = zero / factor * 100;
     for (UnitScale<?> known : ShopUnits.scales()) {
       double size = known.numerator / known.denominator;
       if (known.dimension == dimension
           && dimension != Dimensions.NONE // a ratio of one is not a radian
-          && Math.abs(size - factor) <= SAME * size
+          && Math.abs(size - factor) <= (zero == 0 ? SAME : SAME_SHIFTED) * size
           && Math.abs(known.zero - hundredths) <= 1e-9 * Math.abs(known.zero)) {
         return known.under(unit);
       }
@@ -78,10 +90,12 @@ final class UnitScales {
         unit, unit.toString(), dimension, factor, 1, hundredths, UnitScale.Family.METRIC, 0);
   }
 
-  private static boolean isStraight(UnitConverter converter, double zero, double factor) {
+  private static boolean isPlain(UnitConverter converter, double zero, double factor) {
     double far = converter.convert(1000.0);
     double expected = zero + 1000 * factor;
-    return Math.abs(far - expected) <= 1e-12 * Math.abs(expected);
+    return factor > 0
+        && factor <= Double.MAX_VALUE
+        && Math.abs(far - expected) <= 1e-12 * Math.abs(expected);
   }
 
   private static @Nullable UnitScale<?>[] index(Iterable<UnitScale<?>> scales) {

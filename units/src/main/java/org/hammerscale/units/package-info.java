@@ -13,8 +13,17 @@
  * bore.to(MILLIMETRE)                                  // 12.7 mm
  * bore.in(MILLIMETRE)                                  // 12.7
  * bore.isLessThan(millimetres(13))                     // true
+ * length("3' 6 1/2\"")                                 // 42 1/2 in
  * LengthFormat.to(SIXTEENTH).format(millimetres(100))  // "3 15/16 in"
  * }</pre>
+ *
+ * <p>{@link org.hammerscale.units.Measures} makes measures, {@link org.hammerscale.units.ShopUnits}
+ * names their units, {@link org.hammerscale.units.Graduation} is the rule they are rounded to,
+ * {@link org.hammerscale.units.LengthFormat} reads and prints them. {@link
+ * org.hammerscale.units.Estimate} is a value that cannot be known exactly, {@link
+ * org.hammerscale.units.Tolerance} says how far two may lie apart in a test, {@link
+ * org.hammerscale.units.Gauge} holds the numbered sizes of sheet, wire and screws. A quantity of
+ * any other JSR 385 library can stand wherever one of ours can.
  *
  * <p>Policies of the whole package: {@code null} is refused with a {@link NullPointerException};
  * any other bad argument with an {@link IllegalArgumentException} that says what to do; nothing

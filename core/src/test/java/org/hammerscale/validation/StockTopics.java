@@ -1,10 +1,14 @@
 package org.hammerscale.validation;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.util.List;
+import javax.measure.Quantity;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Density;
+import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
@@ -12,19 +16,36 @@ import org.hammerscale.working.Source;
 
 /** Sections, materials, bars. */
 final class StockTopics {
+  private static final List<Material> METALS =
+      List.of(
+          Material.WROUGHT_IRON,
+          Material.MILD_STEEL,
+          Material.MEDIUM_CARBON_STEEL,
+          Material.STAINLESS_304,
+          Material.COPPER,
+          Material.NAVAL_BRASS,
+          Material.SILICON_BRONZE,
+          Material.ALUMINIUM_6061);
+
   private StockTopics() {}
 
   static List<ValidationTopic> all() {
     return List.of(
         new ValidationTopic("Areas and circumferences", "sections.csv", StockTopics::section),
-        new ValidationTopic("Weights of bars", "bar_weights.csv", StockTopics::weight));
+        new ValidationTopic("Weights of bars", "bar_weights.csv", StockTopics::weight),
+        new ValidationTopic("Metals", "materials.csv", StockTopics::material));
   }
 
   private static double section(ValidationCase c) {
     Section section = c.section("section");
-    return c.text("quantity").equals("area")
-        ? section.area().in(ShopUnits.SQUARE_INCH)
-        : section.perimeter().in(ShopUnits.INCH);
+    return switch (c.text("quantity")) {
+      case "area" -> section.area().in(c.areaUnit());
+      case "perimeter" -> section.perimeter().in(c.lengthUnit());
+      case "width" -> section.width().in(c.lengthUnit());
+      case "thickness" -> section.thickness().in(c.lengthUnit());
+      case "to centre" -> section.toCentre().in(c.lengthUnit());
+      default -> throw new IllegalArgumentException(c.text("quantity"));
+    };
   }
 
   private static double weight(ValidationCase c) {
@@ -45,5 +66,44 @@ final class StockTopics {
     return words[1].equals("lb/ft³")
         ? Measures.poundsPerCubicFoot(value)
         : Measures.kilogramsPerCubicMetre(value);
+  }
+
+  private static double material(ValidationCase c) {
+    Material metal =
+        METALS.stream()
+            .filter(material -> material.name().equals(c.text("case")))
+            .findFirst()
+            .orElseThrow();
+    return switch (c.text("quantity")) {
+      case "density" -> metal.density().in(c.densityUnit());
+      case "forging start" -> certain(metal.forgingStart()).in(c.temperatureUnit());
+      case "forging start, low" -> metal.forgingStart().low().in(c.temperatureUnit());
+      case "forging start, high" -> metal.forgingStart().high().in(c.temperatureUnit());
+      case "forging finish" -> certain(metal.forgingFinish()).in(c.temperatureUnit());
+      case "forging finish, low" -> metal.forgingFinish().low().in(c.temperatureUnit());
+      case "forging finish, high" -> metal.forgingFinish().high().in(c.temperatureUnit());
+      case "solidus" -> metal.solidus().in(c.temperatureUnit());
+      case "yield strength" -> certain(metal.yieldStrength()).in(c.pressureUnit());
+      case "yield strength, low" -> metal.yieldStrength().low().in(c.pressureUnit());
+      case "yield strength, high" -> metal.yieldStrength().high().in(c.pressureUnit());
+      case "expansion" -> metal.expansionPerKelvin() * 1e6 / kelvins(c);
+      case "specific heat" -> metal.specificHeatInJoulesPerKilogramKelvin() / joules(c);
+      default -> throw new IllegalArgumentException(c.text("quantity"));
+    };
+  }
+
+  private static <Q extends Quantity<Q>> Measure<Q> certain(Estimate<Q> value) {
+    assertTrue(value.isExact(), value::toString);
+    return value.likely();
+  }
+
+  /** How many times an expansion in the case's unit goes into one per kelvin. */
+  private static double kelvins(ValidationCase c) {
+    return c.text("unit").equals("10⁻⁶/°F") ? 1.8 : 1;
+  }
+
+  /** Joules per kilogram and kelvin in the case's unit; the Btu of the international table. */
+  private static double joules(ValidationCase c) {
+    return c.text("unit").equals("Btu/(lb °F)") ? 4186.8 : 1;
   }
 }

@@ -1,10 +1,13 @@
 package org.hammerscale;
 
+import static org.hammerscale.units.Measures.celsius;
 import static org.hammerscale.units.Measures.inches;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
 import org.hammerscale.forging.Taper;
+import org.hammerscale.heat.Contraction;
+import org.hammerscale.heat.HotMetal;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
@@ -39,6 +42,9 @@ class ToStringTest {
             barrel,
             Plain.of(section, inches(1)),
             Taper.between(section, section, inches(1)),
+            HotMetal.of(Material.MILD_STEEL),
+            HotMetal.of(Material.COPPER),
+            Contraction.from(celsius(900), Material.MILD_STEEL),
             piece,
             piece.layout(),
             piece.layout().marks().get(0),

@@ -25,6 +25,7 @@ class SnippetsTest {
   private static final List<String> IMPORTS =
       List.of(
           "import org.hammerscale.forging.*;",
+          "import org.hammerscale.heat.*;",
           "import org.hammerscale.hinge.*;",
           "import org.hammerscale.piece.*;",
           "import org.hammerscale.stock.*;",

@@ -6,6 +6,7 @@ module org.hammerscale.core {
 
   exports org.hammerscale.bending;
   exports org.hammerscale.forging;
+  exports org.hammerscale.heat;
   exports org.hammerscale.hinge;
   exports org.hammerscale.piece;
   exports org.hammerscale.punching;

@@ -1,5 +1,6 @@
 import javax.measure.quantity.*;
 import org.hammerscale.forging.*;
+import org.hammerscale.heat.*;
 import org.hammerscale.hinge.*;
 import org.hammerscale.piece.*;
 import org.hammerscale.punching.*;

@@ -14,10 +14,22 @@ import org.junit.jupiter.api.Test;
 class ArchitectureTest {
   /** From the ground up; a package may use those before it. */
   private static final List<String> ROOMS =
-      List.of("internal", "working", "stock", "forging", "bending", "punching", "piece", "hinge");
+      List.of(
+          "internal",
+          "working",
+          "stock",
+          "heat",
+          "forging",
+          "bending",
+          "punching",
+          "piece",
+          "hinge");
 
   /** The operations: they know neither one another nor the pieces made of them. */
-  private static final List<String> APART = List.of("forging", "bending", "punching");
+  private static final List<String> APART = List.of("heat", "forging", "bending", "punching");
+
+  /** The operation that pieces may know: what the fire takes belongs to the whole piece. */
+  private static final String FIRE = "heat";
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()
@@ -33,7 +45,9 @@ class ArchitectureTest {
     }
     for (String room : APART) {
       APART.stream().filter(other -> !other.equals(room)).forEach(other -> keepApart(room, other));
-      keepApart("piece", room);
+      if (!room.equals(FIRE)) {
+        keepApart("piece", room);
+      }
     }
   }
 

@@ -1,5 +1,6 @@
 package org.hammerscale;
 
+import static org.hammerscale.units.Measures.celsius;
 import static org.hammerscale.units.Measures.degrees;
 import static org.hammerscale.units.Measures.inches;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -30,6 +31,8 @@ import org.hammerscale.forging.Shoulder;
 import org.hammerscale.forging.Spread;
 import org.hammerscale.forging.SpreadLaw;
 import org.hammerscale.forging.Taper;
+import org.hammerscale.heat.Contraction;
+import org.hammerscale.heat.HotMetal;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.punching.DriftedHole;
@@ -94,6 +97,9 @@ class ToStringTest {
             RivetBlank.through(inches(1), Head.snap(Section.round(inches(1)))),
             RivetBlank.Rule.FILLED_HOLE,
             Spread.thinning(section, inches("3/16"), SpreadLaw.measured(0.4)),
+            HotMetal.of(Material.MILD_STEEL),
+            HotMetal.of(Material.COPPER),
+            Contraction.from(celsius(900), Material.MILD_STEEL),
             piece,
             piece.layout(),
             piece.layout().marks().get(0),

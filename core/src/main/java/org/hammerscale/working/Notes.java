@@ -146,6 +146,20 @@ public final class Notes {
     return steps == null ? value : add(symbol, meaning, formula, value, ShopUnits.ONE);
   }
 
+  /**
+   * Notes a value of any other unit, given or calculated.
+   *
+   * @param symbol its symbol
+   * @param meaning what it is
+   * @param formula how it was found, in earlier symbols; empty if it was given
+   * @param value its value in the unit
+   * @param in the unit that the formula is evaluated in
+   * @return the value
+   */
+  public double value(String symbol, String meaning, String formula, double value, Unit<?> in) {
+    return steps == null ? value : add(symbol, meaning, formula, value, in);
+  }
+
   /** Whether notes are kept. */
   @Override
   public String toString() {

@@ -28,6 +28,13 @@ record ValidationCase(Map<String, String> row) {
     return Measures.length(text(column));
   }
 
+  /** A temperature written as a number and {@code °C} or {@code °F}. */
+  Measure<Temperature> temperature(String column) {
+    String[] words = text(column).split(" ", 2);
+    double value = Double.parseDouble(words[0]);
+    return words[1].equals("°F") ? Measures.fahrenheit(value) : Measures.celsius(value);
+  }
+
   /**
    * A section written as its shape and sizes: {@code flat 2 in 1/4 in}, {@code round 12 mm}, {@code
    * square-tube 40 mm 3 mm}.

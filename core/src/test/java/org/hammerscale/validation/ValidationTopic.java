@@ -13,6 +13,7 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
   static List<ValidationTopic> all() {
     return Stream.of(
             StockTopics.all(),
+            HeatTopics.all(),
             ForgingTopics.all(),
             BendingTopics.all(),
             PunchingTopics.all(),

@@ -27,6 +27,7 @@ class SnippetsTest {
           "import java.util.Map;",
           "import org.hammerscale.bending.*;",
           "import org.hammerscale.forging.*;",
+          "import org.hammerscale.heat.*;",
           "import org.hammerscale.hinge.*;",
           "import org.hammerscale.piece.*;",
           "import org.hammerscale.punching.*;",

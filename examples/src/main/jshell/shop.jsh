@@ -1,4 +1,6 @@
+import java.util.Map;
 import javax.measure.quantity.*;
+import org.hammerscale.bending.*;
 import org.hammerscale.forging.*;
 import org.hammerscale.heat.*;
 import org.hammerscale.hinge.*;

@@ -3,6 +3,8 @@ package org.hammerscale;
 import static org.hammerscale.units.Measures.celsius;
 import static org.hammerscale.units.Measures.degrees;
 import static org.hammerscale.units.Measures.inches;
+import static org.hammerscale.units.Measures.kilograms;
+import static org.hammerscale.units.Measures.metres;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
@@ -34,6 +36,11 @@ import org.hammerscale.forging.Taper;
 import org.hammerscale.heat.Contraction;
 import org.hammerscale.heat.HotMetal;
 import org.hammerscale.hinge.Barrel;
+import org.hammerscale.hinge.DoorLoad;
+import org.hammerscale.hinge.HingeCount;
+import org.hammerscale.hinge.HingeGrade;
+import org.hammerscale.hinge.LidLoad;
+import org.hammerscale.hinge.StrapRule;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.punching.DriftedHole;
 import org.hammerscale.punching.FlatEye;
@@ -109,6 +116,11 @@ class ToStringTest {
             Source.computed("x"),
             Source.Kind.READ,
             Caution.danger("x"),
+            DoorLoad.weighing(kilograms(40), metres(1)).hungAt(metres(0), metres(1)),
+            LidLoad.weighing(kilograms(9), metres(1)).onStay(inches(9), degrees(45)),
+            HingeCount.forHeight(metres(2)),
+            StrapRule.AT_LEAST_A_THIRD,
+            HingeGrade.of(3),
             NeutralLine.DIN_6935,
             NeutralLine.kFactor(0.4),
             WeldAllowance.LINK,

@@ -41,6 +41,10 @@ import org.hammerscale.hinge.HingeCount;
 import org.hammerscale.hinge.HingeGrade;
 import org.hammerscale.hinge.LidLoad;
 import org.hammerscale.hinge.StrapRule;
+import org.hammerscale.hinge.BarrelEnd;
+import org.hammerscale.hinge.Bore;
+import org.hammerscale.hinge.Knuckles;
+import org.hammerscale.hinge.Leaf;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.punching.DriftedHole;
 import org.hammerscale.punching.FlatEye;
@@ -80,6 +84,14 @@ class ToStringTest {
             Material.Property.FORGING_RANGE,
             Losses.NONE,
             barrel,
+            barrel.closing(),
+            barrel.centred(),
+            BarrelEnd.scarfedTo(inches("1/8")).over(inches(1)),
+            Bore.forPin(inches("3/8")),
+            Leaf.FIRST,
+            Knuckles.across(inches(2)),
+            Knuckles.across(inches(2)).all().get(0),
+            Knuckles.across(inches(2)).slotsOf(Leaf.SECOND).get(0),
             Plain.of(section, inches(1)),
             Taper.between(section, section, inches(1)),
             Hole.oval(inches(1), inches("1/2")).turned(),

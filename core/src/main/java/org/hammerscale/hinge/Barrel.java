@@ -1,13 +1,20 @@
 package org.hammerscale.hinge;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
+import org.hammerscale.bending.Bend;
+import org.hammerscale.bending.NeutralLine;
+import org.hammerscale.bending.WeldAllowance;
 import org.hammerscale.internal.Arguments;
+import org.hammerscale.internal.Inverse;
 import org.hammerscale.stock.Feature;
+import org.hammerscale.stock.Losses;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
@@ -18,43 +25,59 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * The barrel of a hinge leaf, also called its eye: the end of the strap rolled round the pin from
- * one face. Hot bending keeps the section, so the length on the middle of the thickness stays what
- * it was: L = π (d + t), the circumference of the mean diameter.
+ * The barrel of a hinge leaf, also called its eye, or knuckle when it is divided: the end of the
+ * strap rolled round the pin. It is tangent, rolled up from one face of the leaf, unless it is
+ * {@linkplain #centred() centred}, joggled so that the pin lies in the leaf's own plane.
  *
  * <pre>{@code
  * Section strap = Section.flat(inches("1 1/2"), inches("1/4"));
  * Barrel eye = Barrel.around(inches("1/2"), strap);
- * eye.outsideDiameter()                      // 1 in
- * eye.developedLength()                      // 2.3562 in
- * eye.developedLength().upTo(SIXTEENTH)      // 2 3/8 in
+ * eye.outsideDiameter()                               // 1 in
+ * eye.developedLength()                               // 2.3562 in
+ * eye.developedLength().upTo(SIXTEENTH)               // 2 3/8 in
+ * eye.developedLength(NeutralLine.DIN_6935)           // 2.0813 in
+ * eye.benchLength()                                   // 2 1/4 in
+ * eye.stock(strap)                                    // 1.9635 in (1.9635 in to 2.3562 in)
+ * eye.endedWith(BarrelEnd.tucked()).stock(strap)      // 2.0491 in (1.9635 in to 2.3562 in)
+ * eye.centred().leafStart()                           // 0.4841 in
+ * eye.using(inches(2.3562)).insideDiameter()          // 0.638 in
+ * Section thinner = Section.flat(inches("1 1/2"), inches("3/16"));
+ * eye.faceStepTo(Barrel.around(inches("1/2"), thinner))    // 1/16 in
  * }</pre>
  *
- * <p>Lengths come out in the bore's unit. They are exact as geometry of a full turn on the mean
- * line. A square-cut end meets the leaf before the turn is full, so some of this length is there to
- * be trimmed or tucked under.
+ * <p>Hot bending keeps the section, so the length on the middle of the thickness stays what it was:
+ * a full turn takes L = π (d + t). A square-cut end meets the leaf before the turn is full, and the
+ * rest is trimmed or tucked under: {@link #closing()} tells how much by the {@linkplain #endedWith
+ * end} that it has, and the stock is an estimate between the two. Lengths come out in the bore's
+ * unit. Of a half round, lying with its flat inside, the line through its centres is taken.
  *
  * <p>Source: Ilgen, <cite>Forge Work</cite>, 1912, sec. 111; American Technical Society,
- * <cite>Modern Shop Practice</cite>, vol. 1, "Eye bolt".
+ * <cite>Modern Shop Practice</cite>, vol. 1, "Eye bolt"; plane geometry for how it closes.
  */
 public final class Barrel implements Feature {
   private static final Source MEAN_LINE = Source.read("Ilgen, Forge Work, 1912", "sec. 111");
   private static final Source BENCH_RULE =
       Source.commonPractice("three times the mean diameter, up to the next eighth of an inch");
+  private static final Source ONE_PIN =
+      Source.computed("both leaves on one pin, its play in the bores not counted");
   private static final Measure<Length> EIGHTH = Measures.inches(1 / 8d);
 
   private final Measure<Length> bore;
   private final Section section;
+  private final boolean centred;
+  private final BarrelEnd end;
   private final Unit<Length> unit;
 
-  private Barrel(Measure<Length> bore, Section section) {
+  private Barrel(Measure<Length> bore, Section section, boolean centred, BarrelEnd end) {
     this.bore = bore;
     this.section = section;
+    this.centred = centred;
+    this.end = end;
     this.unit = bore.getUnit();
   }
 
   /**
-   * A barrel rolled round a bore.
+   * A tangent barrel, rolled up from one face of the leaf, its end cut square.
    *
    * @param bore the finished inside diameter, cold: the pin and its running clearance; more than
    *     zero
@@ -63,12 +86,92 @@ public final class Barrel implements Feature {
    * @throws IllegalArgumentException if the bore is not more than zero
    */
   public static Barrel around(Quantity<Length> bore, Section section) {
-    return new Barrel(Arguments.positive("bore", bore), Objects.requireNonNull(section));
+    return new Barrel(
+        Arguments.positive("bore", bore),
+        Objects.requireNonNull(section),
+        false,
+        BarrelEnd.squareCut());
+  }
+
+  /**
+   * The same round a bore that was reckoned from its pin.
+   *
+   * @param bore pin, clearance and finish
+   * @param section the strap where it is rolled
+   * @return the barrel
+   */
+  public static Barrel around(Bore bore, Section section) {
+    return around(bore.diameter(), section);
+  }
+
+  /**
+   * The same barrel centred on the leaf: the strap is joggled, set over sharply at the neck, so
+   * that the pin lies in the middle of its thickness.
+   *
+   * @return the barrel
+   * @throws IllegalArgumentException if the section is neither flat nor square, or the end a scarf
+   */
+  public Barrel centred() {
+    return checked(true, end);
+  }
+
+  /**
+   * The same barrel with another end to its curl.
+   *
+   * @param barrelEnd how the end is cut
+   * @return the barrel
+   * @throws IllegalArgumentException if the barrel cannot end so: a scarf on a centred barrel or a
+   *     section that is not flat, one thicker than the strap, or one longer than the barrel is
+   *     round
+   */
+  public Barrel endedWith(BarrelEnd barrelEnd) {
+    return checked(centred, barrelEnd);
+  }
+
+  private Barrel checked(boolean inTheMiddle, BarrelEnd barrelEnd) {
+    barrelEnd.checkOn(section, inTheMiddle);
+    Curl curl = new Curl(section, inTheMiddle, barrelEnd, unit);
+    if (curl.endAngle(bore.in(unit)) > 2 * Math.PI) {
+      throw new IllegalArgumentException(
+          "scarf length must leave some of the barrel at full thickness, was "
+              + Measure.of(curl.scarfLength(bore.in(unit)), unit)
+              + " round a bore of "
+              + bore
+              + "; shorten the scarf or leave its edge thicker");
+    }
+    return new Barrel(bore, section, inTheMiddle, barrelEnd);
+  }
+
+  /**
+   * The barrel of the same strap, kind and end that a length of strap closes on; see {@link
+   * BarrelClosing#cutLength}. A square-cut strip of a full turn closes on a wider bore.
+   *
+   * @param cut the length cut for the barrel, before thinning, with what a weld takes
+   * @return the barrel, with the bore that comes of it
+   * @throws IllegalArgumentException if the length closes on no bore
+   */
+  public Barrel using(Quantity<Length> cut) {
+    double wanted = Arguments.positive("cut", cut).in(unit);
+    BarrelClosing closing = closing();
+    double closed =
+        Inverse.solve(
+            "cut",
+            d -> closing.of(d).cutWithWeld(),
+            0,
+            2 * (wanted + section.thickness().in(unit)),
+            wanted,
+            length -> Measure.of(length, unit));
+    return around(Measure.of(closed, unit), section).checked(centred, end);
   }
 
   /** {@return the strap where it is rolled} */
   public Section section() {
     return section;
+  }
+
+  /** {@return whether the pin lies in the leaf's plane; else the barrel is tangent to a face} */
+  public boolean isCentred() {
+    return centred;
   }
 
   /** {@return the bore d, the diameter of the hole for the pin} */
@@ -77,12 +180,13 @@ public final class Barrel implements Feature {
   }
 
   /**
-   * The diameter of the middle of the strap's thickness: d + t.
+   * The diameter of the middle of the strap's thickness, d + t; of a half round that of the circle
+   * through its centres.
    *
    * @return the mean diameter, exact, in the bore's unit
    */
   public Measure<Length> meanDiameter() {
-    return bore.add(section.thickness());
+    return Measure.of(Curl.mean(Notes.NONE, bore.in(unit), section, unit), unit);
   }
 
   /**
@@ -91,16 +195,47 @@ public final class Barrel implements Feature {
    * @return the outside diameter, exact, in the bore's unit
    */
   public Measure<Length> outsideDiameter() {
-    return meanDiameter().add(section.thickness());
+    return bore.add(section.thickness()).add(section.thickness());
   }
 
   /**
-   * The strap rolled up in a full turn: L = π (d + t).
+   * Where the leaf begins, from the pin's centre: at the pin line for a tangent barrel; at the neck
+   * of a centred one, √(R² − t²/4), where the leaf's faces leave the circle of the barrel. The
+   * barrel's stock ends here, and a leaf of a wanted length from the pin's centre has so much less
+   * beyond.
+   *
+   * @return the distance, exact, in the bore's unit; zero for a tangent barrel
+   */
+  public Measure<Length> leafStart() {
+    double start = centred ? new Curl(section, true, end, unit).neck(Notes.NONE, bore.in(unit)) : 0;
+    return Measure.of(start, unit);
+  }
+
+  /** {@return how it closes: strip, cut length, what of the bore stays open, and its slots} */
+  public BarrelClosing closing() {
+    return new BarrelClosing(bore, section, centred, end);
+  }
+
+  /**
+   * The strap rolled up in a full turn: L = π (d + t). It is what smiths cut; {@link #closing}
+   * tells what is left of it to trim or to tuck.
    *
    * @return the length on the mean line, exact as geometry, in the bore's unit
    */
   public Measure<Length> developedLength() {
     return Measure.of(developed(Notes.NONE), unit);
+  }
+
+  /**
+   * The full turn by another rule, such as a K-factor or the one of DIN 6935, which are for cold
+   * bending.
+   *
+   * @param neutralLine which line keeps its length
+   * @return the length, exact as geometry of that rule, in the bore's unit
+   * @throws IllegalArgumentException if the bore is too small for the rule
+   */
+  public Measure<Length> developedLength(NeutralLine neutralLine) {
+    return fullTurn(neutralLine).developedLength();
   }
 
   /**
@@ -123,10 +258,23 @@ public final class Barrel implements Feature {
     return benchLength().subtract(developedLength());
   }
 
-  /** {@return {@code rolled barrel}} */
+  /**
+   * How flush two leaves lie that hang on one pin: how far the face of this one stands above that
+   * of the other, the face that a tangent barrel is tangent to. A tangent leaf's face lies R above
+   * the pin's centre, a centred one's t/2. Over the barrels the step is half the difference of
+   * their {@linkplain #outsideDiameter outside diameters}.
+   *
+   * @param other the other leaf's barrel
+   * @return the step, exact, in this bore's unit; negative where the other stands higher
+   */
+  public Measure<Length> faceStepTo(Barrel other) {
+    return Measure.of(faceStep(Notes.NONE, other), unit);
+  }
+
+  /** {@return {@code rolled barrel}, or {@code centred barrel}} */
   @Override
   public String name() {
-    return "rolled barrel";
+    return centred ? "centred barrel" : "rolled barrel";
   }
 
   @Override
@@ -139,45 +287,84 @@ public final class Barrel implements Feature {
     return section;
   }
 
-  /** {@return developed length × area of the strap, exact as geometry} */
+  /**
+   * {@return strip × area of the strap: low is the least that closes, its end cut square; likely
+   * that of its own end; high a full turn. A weld closes the ring, which is exact}
+   */
   @Override
   public Estimate<Volume> metalKept() {
-    return Estimate.exact(Measures.volume(developedLength(), section.area()));
+    return metal(closing().strip());
+  }
+
+  /** {@return what a forge weld takes; none with any other end} */
+  @Override
+  public Losses metalLost() {
+    WeldAllowance weld = end.weld();
+    return weld == null
+        ? Losses.NONE
+        : Losses.NONE.and("weld", metal(weld.on(section, closing().cutLength())));
+  }
+
+  /** {@return its own length of strap to the last bit if the parent has its section} */
+  @Override
+  public Estimate<Length> stock(Section parent) {
+    return section.equals(parent) ? closing().stripWithWeld() : Feature.super.stock(parent);
   }
 
   /**
-   * What it adds to the length over all: half its outside diameter, since the leaf is measured from
-   * the pin's centre, where it leaves the barrel.
+   * What it adds to the length over all: its outside radius, since a tangent leaf is measured from
+   * the pin's centre, where it leaves the barrel; centred, the {@linkplain #leafStart way to the
+   * neck} as well.
    *
-   * @return the outside radius, exact, in the bore's unit
+   * @return the reach, exact, in the bore's unit
    */
   @Override
   public Measure<Length> reach() {
-    return outsideDiameter().divide(2);
+    return outsideDiameter().divide(2).add(leafStart());
   }
 
-  /** {@return a caution if the curl is tighter than the strap is thick; else none} */
+  /** {@return cautions of its end, and one if the curl is tighter than the strap is thick} */
   @Override
   public List<Caution> cautions() {
-    return bore.isLessThan(section.thickness())
-        ? List.of(
-            Caution.limit(
-                "the bore of "
-                    + bore
-                    + " is less than the strap is thick ("
-                    + section.thickness()
-                    + "): so tight a curl thickens inside and may crack outside; bend it hot, and"
-                    + " thin the strap or take a thicker pin if you can",
-                Source.commonPractice("mean line holds for curls of a thickness inside or more")))
-        : List.of();
+    List<Caution> cautions = new ArrayList<>(closing().cautions());
+    if (bore.isLessThan(section.thickness())) {
+      cautions.add(
+          Caution.limit(
+              "the bore of "
+                  + bore
+                  + " is less than the strap is thick ("
+                  + section.thickness()
+                  + "): so tight a curl thickens inside and may crack outside; bend it hot, and"
+                  + " thin the strap or take a thicker pin if you can",
+              Source.commonPractice("mean line holds for curls of a thickness inside or more")));
+    }
+    return List.copyOf(cautions);
   }
 
-  /** {@return how the developed length was found} */
+  /** {@return how the likely strip was found, its end named and a full turn beside it} */
   @Override
   public Working working() {
+    Working closed = closing().cutWorking();
+    return closed.withCautions(
+        cautions().stream().filter(caution -> !closed.cautions().contains(caution)).toList());
+  }
+
+  /** {@return how the developed length of a full turn was found} */
+  public Working developedWorking() {
     return Notes.taken("rolled barrel, full turn on the mean line", unit, this::developed)
         .withSource(MEAN_LINE)
         .withCautions(cautions());
+  }
+
+  /**
+   * How the full turn by another rule was found.
+   *
+   * @param neutralLine which line keeps its length
+   * @return the working, with a caution where a cold rule is stretched
+   * @throws IllegalArgumentException if the bore is too small for the rule
+   */
+  public Working developedWorking(NeutralLine neutralLine) {
+    return fullTurn(neutralLine).working();
   }
 
   /** {@return how the bench rule comes to its length} */
@@ -185,6 +372,17 @@ public final class Barrel implements Feature {
     return Notes.taken("rolled barrel by the bench rule", unit, this::bench)
         .withSource(BENCH_RULE)
         .withCautions(benchCautions());
+  }
+
+  /**
+   * How the step between two leaves was found.
+   *
+   * @param other the other leaf's barrel
+   * @return the working
+   */
+  public Working faceStepWorking(Barrel other) {
+    return Notes.taken("step between two leaves", unit, n -> faceStep(n, other))
+        .withSource(ONE_PIN);
   }
 
   private List<Caution> benchCautions() {
@@ -199,15 +397,26 @@ public final class Barrel implements Feature {
         : List.of();
   }
 
+  private Bend fullTurn(NeutralLine neutralLine) {
+    return Bend.of(Measures.degrees(360), bore.divide(2), section).with(neutralLine);
+  }
+
+  private Estimate<Volume> metal(Estimate<Length> length) {
+    Measure<Area> area = section.area();
+    return length.isExact()
+        ? Estimate.exact(Measures.volume(length.likely(), area))
+        : Estimate.of(
+            Measures.volume(length.low(), area),
+            Measures.volume(length.likely(), area),
+            Measures.volume(length.high(), area));
+  }
+
   private double mean(Notes n) {
-    double d = n.given("d", "bore", bore.in(unit));
-    double t = n.given("t", "strap thickness", section.thickness().in(unit));
-    return n.length("m", "mean diameter", "d + t", d + t);
+    return Curl.mean(n, bore.in(unit), section, unit);
   }
 
   private double developed(Notes n) {
-    double m = mean(n);
-    return n.length("L", "developed length", "π m", Math.PI * m);
+    return Curl.fullTurn(n, mean(n));
   }
 
   private double bench(Notes n) {
@@ -217,9 +426,31 @@ public final class Barrel implements Feature {
     return n.length("B", "three mean diameters, up to the next eighth", "up(3 m, e)", steps * e);
   }
 
-  /** Bore and strap. */
+  private double faceStep(Notes n, Barrel other) {
+    double mine = face(n, "₁", unit);
+    double others = other.face(n, "₂", unit);
+    return n.length("s", "step from the second face up to the first", "a₁ − a₂", mine - others);
+  }
+
+  /** How far the leaf's face lies above the pin's centre. */
+  private double face(Notes n, String index, Unit<Length> in) {
+    String meaning = "face of leaf " + index + " above the pin's centre";
+    double t = n.given("t" + index, "thickness of leaf " + index, section.thickness().in(in));
+    if (centred) {
+      return n.length("a" + index, meaning, "t" + index + " / 2", t / 2);
+    }
+    double d = n.given("d" + index, "bore of leaf " + index, bore.in(in));
+    return n.length("a" + index, meaning, "d" + index + " / 2 + t" + index, d / 2 + t);
+  }
+
+  /** Bore and strap, and what is out of the ordinary. */
   @Override
   public String toString() {
-    return "barrel with a bore of " + bore + " in " + section;
+    return (centred ? "centred barrel" : "barrel")
+        + " with a bore of "
+        + bore
+        + " in "
+        + section
+        + (end.equals(BarrelEnd.squareCut()) ? "" : ", " + end);
   }
 }

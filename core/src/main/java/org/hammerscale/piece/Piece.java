@@ -15,7 +15,7 @@ import org.hammerscale.stock.Feature;
  *     Barrel.around(inches("1/2"), strap.section()),
  *     Plain.of(strap.section(), inches(9)),
  *     Taper.between(strap.section(), tip, inches(6)));
- * leaf.layout().cutLength()   // 14.8562 in
+ * leaf.layout().cutLength()   // 14.4635 in (14.4635 in to 14.8562 in)
  * }</pre>
  */
 public final class Piece {

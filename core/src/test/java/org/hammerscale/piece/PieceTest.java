@@ -44,26 +44,35 @@ class PieceTest {
   @Test
   void laysOutALeaf() {
     Layout layout = LEAF.layout();
-    // π × 3/4 for the barrel, 9 plain, 3 1/2 for the taper.
-    assertEquals(14.8562, layout.cutLength().likely().in(ShopUnits.INCH), 5e-5);
-    assertTrue(layout.cutLength().isExact());
+    // The barrel closes after 300° on 3/8 in, 1.9635 in, or is cut a full turn, π × 3/4 = 2.3562
+    // in;
+    // 9 plain, 3 1/2 for the taper.
+    assertEquals(14.4635, layout.cutLength().likely().in(ShopUnits.INCH), 5e-5);
+    assertEquals(layout.cutLength().likely(), layout.cutLength().low());
+    assertEquals(14.8562, layout.cutLength().high().in(ShopUnits.INCH), 5e-5);
     assertEquals(3, layout.marks().size());
-    assertEquals(11.3562, layout.marks().get(1).position().likely().in(ShopUnits.INCH), 5e-5);
+    assertEquals(11.3562, layout.marks().get(1).position().high().in(ShopUnits.INCH), 5e-5);
     assertEquals("plain stretch | taper", layout.marks().get(1).label());
     assertEquals("taper | cut", layout.marks().get(2).label());
     assertTrue(layout.marks().get(2).isCut());
     assertFalse(layout.marks().get(0).isCut());
-    assertEquals("2.3562 in: rolled barrel | plain stretch", layout.marks().get(0).toString());
+    assertEquals(
+        "1.9635 in (1.9635 in to 2.3562 in): rolled barrel | plain stretch",
+        layout.marks().get(0).toString());
     assertEquals(inches("15 1/2"), layout.finishedLength());
-    assertEquals("cut 14.8562 in, marks at 2.3562 in, 11.3562 in, 14.8562 in", layout.toString());
+    assertEquals(
+        "cut 14.4635 in (14.4635 in to 14.8562 in), marks at 1.9635 in (1.9635 in to 2.3562 in),"
+            + " 10.9635 in (10.9635 in to 11.3562 in), 14.4635 in (14.4635 in to 14.8562 in)",
+        layout.toString());
     assertEquals(LEAF, layout.piece());
-    assertTrue(layout.cautions().isEmpty());
+    assertEquals(1, layout.cautions().size());
+    assertTrue(layout.cautions().get(0).text().startsWith("a square-cut end"));
   }
 
   @Test
   void weighsWhatIsCut() {
-    // 14.8562 in × 0.375 in² × 0.283599 lb/in³, the last being 7850 kg/m³.
-    assertEquals(1.5800, LEAF.layout().mass().in(ShopUnits.POUND), 5e-5);
+    // 14.4635 in × 0.375 in² × 0.283599 lb/in³, the last being 7850 kg/m³.
+    assertEquals(1.5382, LEAF.layout().mass().in(ShopUnits.POUND), 5e-5);
   }
 
   @Test
@@ -78,7 +87,7 @@ class PieceTest {
     Section drawn = Section.flat(inches("3/4"), inches("1/4"));
     Piece piece = Piece.of(STRAP, Barrel.around(inches("1/2"), drawn));
     // Half the width, half the bar.
-    assertEquals(Math.PI * 0.75 / 2, piece.layout().cutLength().likely().in(ShopUnits.INCH), 1e-12);
+    assertEquals(Math.PI * 0.75 / 2, piece.layout().cutLength().high().in(ShopUnits.INCH), 1e-12);
   }
 
   @Test
@@ -102,7 +111,7 @@ class PieceTest {
   @Test
   void tellsEachCautionOfItsFeaturesOnce() {
     Barrel tight = Barrel.around(inches("1/8"), STRAP.section());
-    assertEquals(1, Piece.of(STRAP, tight, tight).layout().cautions().size());
+    assertEquals(2, Piece.of(STRAP, tight, tight).layout().cautions().size());
   }
 
   @Test

@@ -51,7 +51,8 @@ class TenFeaturesTest {
   void usesTheBarThatAnyoneCanReckonByHand() {
     Layout layout = latchBar(x -> Measures.inches(x)).layout();
     double[] stock = {
-      Math.PI * 0.75, // barrel: mean circumference
+      Math.PI * 0.75 * 5
+          / 6, // barrel: 300° of the mean circle, where its square end meets the leaf
       2,
       Math.PI / 4, // drifted hole: half the way round
       8, // twist: its own length

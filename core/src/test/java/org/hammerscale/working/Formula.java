@@ -16,6 +16,7 @@ final class Formula {
           "cos", Math::cos,
           "tan", Math::tan,
           "asin", Math::asin,
+          "acos", Math::acos,
           "atan", Math::atan,
           "ln", Math::log,
           "lg", Math::log10,

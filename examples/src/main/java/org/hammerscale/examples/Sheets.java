@@ -21,8 +21,8 @@ final class Sheets {
   private static final List<String> DANGERS =
       List.of(
           "Black-hot iron burns and does not show it. Wear eye protection; keep the place aired.",
-          "Geometry only: no scale, trim or saw kerf is counted. Cut the first strap generously,"
-              + " write down what was trimmed, then cut the rest.");
+          "Geometry only: no scale or saw kerf is counted. Cut the first strap generously, write"
+              + " down what was trimmed, then cut the rest.");
 
   private static final List<String> OVERLEAF =
       List.of(
@@ -57,7 +57,7 @@ final class Sheets {
     line("bar %s", layout.piece().bar());
     line("");
     line("    CUT   %s   ×   %d", rule.format(order.cut()), order.straps());
-    line("          exactly %s", layout.cutLength());
+    line("          expect about %s to trim off the curl", rule.format(toTrim(layout)));
     line("");
     line("Punch cold, from the barrel end, on a rule of %s:", order.graduation());
     for (Mark mark : layout.marks()) {
@@ -74,7 +74,7 @@ final class Sheets {
         "Check     pin centre to tip %s, over all %s",
         rule.format(layout.finishedLength().subtract(barrel.reach())),
         rule.format(layout.finishedLength()));
-    line("Weight    %s a strap as cut", layout.mass());
+    line("Weight    %s a strap as cut", layout.piece().bar().mass(order.cut()));
     line("");
     line("Cut ____________   trimmed ____________   found ____________");
     line("");
@@ -134,7 +134,7 @@ final class Sheets {
     List<String> labels = new ArrayList<>();
     List<String> names = new ArrayList<>();
     for (Mark mark : layout.marks()) {
-      Measure<Length> position = mark.position().likely();
+      Measure<Length> position = mark.position().high();
       positions.add(position.in(layout.cutLength().likely().getUnit()));
       labels.add(at(order, mark, rule));
     }
@@ -142,9 +142,17 @@ final class Sheets {
     return BarPicture.of(positions, labels, names);
   }
 
-  /** Where the rule is read: the nearest mark; the cut itself rounded up. */
+  /**
+   * Where the rule is read: the nearest mark; the cut itself rounded up. The bar is cut long enough
+   * for a full turn of the barrel, so every mark allows for it too: what is left over is at the
+   * marked end, and is trimmed off the curl.
+   */
   private static String at(HingeOrder order, Mark mark, LengthFormat rule) {
-    return rule.format(mark.isCut() ? order.cut() : mark.position().likely());
+    return rule.format(mark.isCut() ? order.cut() : mark.position().high());
+  }
+
+  private static Measure<Length> toTrim(Layout layout) {
+    return layout.cutLength().high().subtract(layout.cutLength().likely());
   }
 
   private static String plural(int count, String word) {

@@ -6,7 +6,7 @@ import java.util.function.DoubleUnaryOperator;
 /**
  * Evaluates the formula texts of workings, by a reader written apart from the code that prints
  * them: sums, products (× or a space), quotients, powers ² ³, roots √, π, {@code up(x, s)}, {@code
- * pow(x, y)} and the {@link #FUNCTIONS}.
+ * pow(x, y)}, {@code atan2(y, x)} and the {@link #FUNCTIONS}.
  */
 final class Formula {
   /** Functions of one argument; angles in radians, lg to base ten. */
@@ -101,6 +101,14 @@ final class Formula {
       double exponent = sum();
       expect(')');
       return Math.pow(base, exponent);
+    }
+    if (word.equals("atan2")) {
+      expect('(');
+      double opposite = sum();
+      expect(',');
+      double adjacent = sum();
+      expect(')');
+      return Math.atan2(opposite, adjacent);
     }
     DoubleUnaryOperator function = FUNCTIONS.get(word);
     if (function != null) {

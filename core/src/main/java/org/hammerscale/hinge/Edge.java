@@ -1,0 +1,116 @@
+package org.hammerscale.hinge;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.Unit;
+import javax.measure.quantity.Length;
+import org.hammerscale.working.Notes;
+
+/**
+ * Boards as stops: a corner of one slab against the face or against the end of another. A slab is a
+ * board, or the bare stretch of a leaf, with a square end some way from the pin and so wide that
+ * its other end never matters; at 180° two of them lie parallel.
+ */
+final class Edge implements Stop {
+  private final double end;
+  private final double corner;
+  private final boolean onFace;
+  private final double other;
+
+  private Edge(double end, double corner, boolean onFace, double other) {
+    this.end = end;
+    this.corner = corner;
+    this.onFace = onFace;
+    this.other = other;
+  }
+
+  /** A slab from its end outward, between two heights above the pin. */
+  private record Slab(double end, double low, double high) {}
+
+  /** All places where boards can stop these leaves; empty if neither has one. */
+  static List<Stop> of(LeafProfile one, LeafProfile other, Unit<Length> unit) {
+    List<Stop> all = new ArrayList<>();
+    List<Slab> ones = slabs(one, unit);
+    List<Slab> others = slabs(other, unit);
+    for (int i = 0; i < ones.size(); i++) {
+      for (int j = 0; j < others.size(); j++) {
+        if (i + j > 0) { // iron on iron is reckoned knuckle by knuckle
+          add(all, ones.get(i), others.get(j));
+          add(all, others.get(j), ones.get(i));
+        }
+      }
+    }
+    return all;
+  }
+
+  /**
+   * The leaf first, then its board. Where it has its knuckles a leaf runs to the pin, and there the
+   * other's board meets it.
+   */
+  private static List<Slab> slabs(LeafProfile leaf, Unit<Length> unit) {
+    double face = leaf.faceAbovePin().in(unit);
+    List<Slab> all = new ArrayList<>();
+    all.add(new Slab(0, leaf.backAbovePin().in(unit), face));
+    leaf.board()
+        .ifPresent(
+            board ->
+                all.add(
+                    new Slab(
+                        board.edgeFromPin().in(unit), face, face + board.thickness().in(unit))));
+    return all;
+  }
+
+  private static void add(List<Stop> all, Slab moving, Slab met) {
+    if (moving.high + met.high <= 0) {
+      all.add(new Edge(0, 0, true, 0));
+      return;
+    }
+    for (double corner : new double[] {moving.high, moving.low}) {
+      double along = square(moving.end, corner, met.high);
+      if (along >= met.end * met.end) {
+        all.add(new Edge(moving.end, corner, true, met.high));
+      }
+      double height = Math.sqrt(Math.max(square(corner, moving.end, met.end), 0));
+      if (met.end > 0 && height >= met.low && height <= met.high && height > 0) {
+        all.add(new Edge(moving.end, corner, false, met.end));
+      }
+    }
+  }
+
+  /** a² + b² − c². */
+  private static double square(double a, double b, double c) {
+    return a * a + (b - c) * (b + c);
+  }
+
+  @Override
+  public Swing.Contact contact() {
+    return Swing.Contact.BOARDS;
+  }
+
+  @Override
+  public double angle(Notes n) {
+    if (end == 0 && corner == 0) {
+      return Stop.inDegrees(n, "π", Math.PI); // they fold, and lie parallel
+    }
+    double w = n.given("w", "from the pin to the end of one", end);
+    double s = n.given("s", "its corner above the pin", corner);
+    if (onFace) {
+      double f = n.given("f", "face of the other above the pin", other);
+      double p =
+          n.length(
+              "p",
+              "from the pin along that face to the corner",
+              "√(w² + (s − f) (s + f))",
+              Math.sqrt(square(w, s, f)));
+      return Stop.inDegrees(n, "atan2(w, s) + atan2(p, f)", Math.atan2(w, s) + Math.atan2(p, f));
+    }
+    double v = n.given("v", "from the pin to the end of the other", other);
+    double p =
+        n.length(
+            "p",
+            "height on that end at which the corner meets it",
+            "√(s² + (w − v) (w + v))",
+            Math.sqrt(square(s, w, v)));
+    return Stop.inDegrees(n, "atan2(w, s) + atan2(v, p)", Math.atan2(w, s) + Math.atan2(v, p));
+  }
+}

@@ -1,0 +1,23 @@
+package org.hammerscale.hinge;
+
+import org.hammerscale.units.ShopUnits;
+import org.hammerscale.working.Notes;
+
+/** What can end a swing: one part of a leaf against one of the other. */
+interface Stop {
+  /** What meets what. */
+  Swing.Contact contact();
+
+  /** The angle past flat, in degrees, at which it ends. */
+  double angle(Notes n);
+
+  /** Notes an angle found in radians as degrees. */
+  static double inDegrees(Notes n, String formula, double radians) {
+    return n.value(
+        "θ",
+        "opening past flat",
+        "(" + formula + ") × 180 / π",
+        radians * 180 / Math.PI,
+        ShopUnits.DEGREE);
+  }
+}

@@ -1,0 +1,445 @@
+package org.hammerscale.hinge;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.hammerscale.internal.Arguments;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
+import org.hammerscale.working.Caution;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
+import org.hammerscale.working.Working;
+
+/**
+ * How far a hinge opens: the turn of two leaves about one pin until iron meets iron, or wood wood.
+ * Other names: opening angle, swing, throw; past flat, throw-back.
+ *
+ * <pre>{@code
+ * Section strap = Section.flat(inches("1 1/2"), inches("1/4"));
+ * LeafProfile leaf = LeafProfile.tangent(Barrel.around(inches("1/2"), strap));
+ * Swing swing = Swing.of(leaf);
+ * swing.opening()                                        // 60°
+ * swing.contact()                                        // back corner of the notch
+ * swing.backSwing()                                      // 180°
+ * swing.barrelNotch()                                    // 0.433 in
+ * swing.leastNotch(degrees(120))                         // 0.866 in
+ * swing.leastNotchContact(degrees(120))                  // face corner of the notch
+ * Swing deep = Swing.of(leaf.notchedBehindPin(inches("7/8")));
+ * deep.opening()                                         // 120.51°
+ * deep.clears(degrees(120))                              // true
+ * deep.opening(Hanging.JOINT)                            // 300.51°
+ * deep.shuts(Hanging.JOINT)                              // true
+ * deep.roomWhenFolded()                                  // 1/2 in
+ * deep.withGap(inches("1/32")).opening()                 // 117.99°
+ * }</pre>
+ *
+ * <p><b>Sense.</b> Angles count from flat, the leaves in line. {@link #opening} turns the moving
+ * leaf toward the side of the upper faces: for a tangent leaf the flush side, away from the barrel.
+ * {@link #backSwing} turns it the other way, and {@link #turnedOver} is the same hinge with the two
+ * ways exchanged, so that every question can be asked of either. {@link Hanging} counts from shut.
+ *
+ * <p><b>Rule.</b> In a section through a knuckle of one leaf, a corner of the other leaf's notch, c
+ * behind the pin and s above it, meets the face, f above the pin, when c sin θ + s cos θ = f + g.
+ * With both knuckles looked at, θ is the lesser. Equal tangent leaves give 2 atan(c/R) from c = R
+ * on, where it is 90°. Leaves with room between them fold flat, and past 180° until their tips
+ * meet. The barrel, being round, never limits the angle, but asks for a notch of √((R + g)² − d²),
+ * where d is the least distance of the plate's level from the pin.
+ *
+ * <p>Angles are in degrees, lengths in the fixed leaf's unit; both are exact as plane geometry, to
+ * 1e-9°. Behind the barrel the angle is steep in the depth of the notch: a file stroke opens it by
+ * many degrees, and {@link #cautions} says so. Not counted: play of the pin, taper of the leaves,
+ * the rounding where a rolled leaf runs into its barrel. Source: plane geometry.
+ */
+public final class Swing {
+  private static final Source GEOMETRY =
+      Source.computed("plane geometry of a corner that turns about the pin");
+  private static final double ROUNDING = 1e-9;
+  private static final double HALF_TURN = 180;
+  private static final double MOST = 360;
+  private static final double STEEP = 5;
+  private static final double FILE_STROKES = 1 / 64d;
+
+  /** What meets what, or what decides a depth. */
+  public enum Contact {
+    /** The edge of the notch and the other leaf's barrel. */
+    BARREL("barrel"),
+    /** The corner of the notch on the leaf's upper face, and the other leaf's face. */
+    FACE_CORNER("face corner of the notch"),
+    /** The corner of the notch on the leaf's lower face, and the other leaf's face. */
+    BACK_CORNER("back corner of the notch"),
+    /** The tip of the shorter leaf and the other leaf's face. */
+    TIPS("tips of the leaves"),
+    /** A board, and another board or leaf. */
+    BOARDS("boards");
+
+    private final String words;
+
+    Contact(String words) {
+      this.words = words;
+    }
+
+    /** The contact in words. */
+    @Override
+    public String toString() {
+      return words;
+    }
+  }
+
+  private final LeafProfile fixed;
+  private final LeafProfile moving;
+  private final Measure<Length> gap;
+  private final Unit<Length> unit;
+  private final Station atMoving; // where the moving leaf's knuckle stands behind the fixed notch
+  private final Station atFixed;
+
+  private Swing(LeafProfile fixed, LeafProfile moving, Measure<Length> gap) {
+    this.fixed = fixed;
+    this.moving = moving;
+    this.gap = gap;
+    this.unit = fixed.outsideDiameter().getUnit();
+    this.atMoving = Station.of(fixed, moving, gap, unit);
+    this.atFixed = fixed == moving ? atMoving : Station.of(moving, fixed, gap, unit);
+  }
+
+  /**
+   * The swing of two equal leaves, without a gap.
+   *
+   * @param leaf either of them
+   * @return the swing
+   * @throws IllegalArgumentException if the leaf's notch does not clear the barrel, or the leaf does
+   *     not reach past it
+   */
+  public static Swing of(LeafProfile leaf) {
+    return between(leaf, leaf);
+  }
+
+  /**
+   * The swing of two leaves that may differ in everything, without a gap.
+   *
+   * @param fixed the leaf on the frame
+   * @param moving the leaf on the door
+   * @return the swing
+   * @throws IllegalArgumentException if a notch does not clear the other's barrel, or a leaf does
+   *     not reach past the notch
+   */
+  public static Swing between(LeafProfile fixed, LeafProfile moving) {
+    return new Swing(fixed, moving, fixed.outsideDiameter().withValue(0));
+  }
+
+  /**
+   * The same with a running gap ("paint clearance") kept between the edge of each notch and the
+   * other's barrel and face. Tips and boards meet without one.
+   *
+   * @param runningGap zero or more
+   * @return the swing
+   * @throws IllegalArgumentException if the gap is negative, or a notch does not leave it
+   */
+  public Swing withGap(Quantity<Length> runningGap) {
+    return new Swing(fixed, moving, Arguments.notNegative("running gap", runningGap));
+  }
+
+  /**
+   * The same with a board on the upper face of either leaf. For boards that differ, or on one side
+   * only, see {@link LeafProfile#onBoard}.
+   *
+   * @param each the board
+   * @return the swing
+   */
+  public Swing withBoards(Board each) {
+    LeafProfile one = fixed.onBoard(each);
+    return new Swing(one, fixed == moving ? one : moving.onBoard(each), gap);
+  }
+
+  /**
+   * The same hinge the other way up: its opening is this one's back swing.
+   *
+   * @return the swing
+   */
+  public Swing turnedOver() {
+    LeafProfile one = fixed.turnedOver();
+    return new Swing(one, fixed == moving ? one : moving.turnedOver(), gap);
+  }
+
+  /**
+   * The same hinge with the leaves exchanged, so that {@link #leastNotch} speaks of the other one.
+   * It opens as far.
+   *
+   * @return the swing
+   */
+  public Swing exchanged() {
+    return new Swing(/* fixed= */ moving, /* moving= */ fixed, gap);
+  }
+
+  /**
+   * The opening past flat toward the side of the upper faces.
+   *
+   * @return the angle from flat, exact, in degrees
+   */
+  public Measure<Angle> opening() {
+    return Measure.of(governing().angle(Notes.NONE), ShopUnits.DEGREE);
+  }
+
+  /** {@return what meets at the full opening} */
+  public Contact contact() {
+    return governing().contact();
+  }
+
+  /** {@return how the opening was found} */
+  public Working openingWorking() {
+    Stop stop = governing();
+    return Notes.taken("opening past flat, to the " + stop.contact(), unit, stop::angle)
+        .withSource(GEOMETRY)
+        .withCautions(cautions());
+  }
+
+  /**
+   * The swing from flat the other way, toward the barrels of tangent leaves: {@link #opening} of
+   * the hinge {@link #turnedOver}, which also tells the contact and the working.
+   *
+   * @return the angle from flat, exact, in degrees
+   */
+  public Measure<Angle> backSwing() {
+    return turnedOver().opening();
+  }
+
+  /**
+   * The opening from shut of a door that opens toward the side of the upper faces.
+   *
+   * @param hanging how the door hangs
+   * @return the folding when shut and the opening past flat, exact, in degrees
+   */
+  public Measure<Angle> opening(Hanging hanging) {
+    return hanging.fromShut(opening());
+  }
+
+  /**
+   * Whether the leaves fold back far enough for the door to shut.
+   *
+   * @param hanging how the door hangs
+   * @return whether {@link #backSwing} reaches {@link Hanging#folded}
+   */
+  public boolean shuts(Hanging hanging) {
+    return turnedOver().clears(hanging.folded());
+  }
+
+  /**
+   * Whether the hinge opens past flat by an angle, but for rounding of the last digits.
+   *
+   * @param pastFlat the angle from flat, 0° to 360°
+   * @return whether nothing stops it
+   * @throws IllegalArgumentException if the angle lies outside its range
+   */
+  public boolean clears(Quantity<Angle> pastFlat) {
+    double wanted = Arguments.angle("opening past flat", pastFlat, MOST).in(ShopUnits.DEGREE);
+    if (facesMeet()) {
+      return wanted < HALF_TURN
+          && atMoving.clears(wanted)
+          && atFixed.clears(wanted)
+          && clearsWood(wanted);
+    }
+    return wanted <= tips().angle(Notes.NONE) + ROUNDING && clearsWood(wanted);
+  }
+
+  private boolean clearsWood(double wanted) {
+    return edges().stream().allMatch(edge -> wanted <= edge.angle(Notes.NONE) + ROUNDING);
+  }
+
+  /**
+   * The least depth of notch, of the fixed leaf, with which the other's barrel turns: √((R + g)² −
+   * d²), √(2 R t − t²) for equal tangent leaves without gap and R for centred ones.
+   *
+   * @return the depth behind the pin, exact, in the fixed leaf's unit; zero if the plate passes the
+   *     barrel
+   */
+  public Measure<Length> barrelNotch() {
+    return Measure.of(atMoving.barrelNotch(), unit);
+  }
+
+  /** {@return how the notch for the barrel was found} */
+  public Working barrelNotchWorking() {
+    return Notes.taken("notch that clears the barrel", unit, atMoving::barrelNotch)
+        .withSource(GEOMETRY);
+  }
+
+  /**
+   * The least depth of notch, of the fixed leaf, for a wanted opening past flat, whatever notch it
+   * has now: the greater of (f + g − s cos θ) / sin θ for its two corners, and what the barrel needs.
+   * Equal tangent leaves beyond 90° need R tan(θ/2). The moving leaf needs the same if it is equal;
+   * else ask the swing {@link #exchanged}.
+   *
+   * @param pastFlat the opening from flat, from 0° to less than 180°, or up to where the tips meet
+   *     for leaves that fold with room between
+   * @return the depth behind the pin, exact, in the fixed leaf's unit
+   * @throws IllegalArgumentException if no notch lets the leaves or their boards open so far
+   */
+  public Measure<Length> leastNotch(Quantity<Angle> pastFlat) {
+    double wanted = reachable(pastFlat);
+    return Measure.of(leastNotch(Notes.NONE, wanted), unit);
+  }
+
+  /**
+   * What decides the least notch for an opening.
+   *
+   * @param pastFlat the opening from flat, as for {@link #leastNotch}
+   * @return the barrel or a corner of the notch
+   * @throws IllegalArgumentException as {@link #leastNotch}
+   */
+  public Contact leastNotchContact(Quantity<Angle> pastFlat) {
+    double wanted = reachable(pastFlat);
+    return facesMeet() && wanted > 0 ? atMoving.notchContact(wanted) : Contact.BARREL;
+  }
+
+  /**
+   * How the least notch for an opening is found.
+   *
+   * @param pastFlat the opening from flat, as for {@link #leastNotch}
+   * @return the working
+   * @throws IllegalArgumentException as {@link #leastNotch}
+   */
+  public Working leastNotchWorking(Quantity<Angle> pastFlat) {
+    double wanted = reachable(pastFlat);
+    return Notes.taken("least notch for an opening", unit, n -> leastNotch(n, wanted))
+        .withSource(GEOMETRY);
+  }
+
+  private double leastNotch(Notes n, double wanted) {
+    return facesMeet() ? atMoving.leastNotch(n, wanted) : atMoving.barrelNotch(n);
+  }
+
+  private double reachable(Quantity<Angle> pastFlat) {
+    Measure<Angle> angle = Arguments.angle("opening past flat", pastFlat, MOST);
+    double wanted = angle.in(ShopUnits.DEGREE);
+    List<Stop> stops = edges();
+    if (!facesMeet()) {
+      stops.add(tips());
+    }
+    for (Stop stop : stops) {
+      double most = stop.angle(Notes.NONE);
+      if (wanted > most + ROUNDING) {
+        throw new IllegalArgumentException(
+            "opening past flat must be at most "
+                + Measure.of(most, ShopUnits.DEGREE)
+                + ", where the "
+                + stop.contact()
+                + " meet, was "
+                + angle
+                + "; no notch helps, set the pin further out");
+      }
+    }
+    if (facesMeet() && wanted >= HALF_TURN) {
+      throw new IllegalArgumentException(
+          "opening past flat must be less than 180° for leaves whose faces meet, was "
+              + angle
+              + "; turn the leaves over, or joggle them so that the faces lie below the pin");
+    }
+    return wanted;
+  }
+
+  /**
+   * The room between the leaves when they are folded back on each other, toward their lower faces:
+   * the sum of the backs' heights above the pin, 2 (R − t) for equal tangent leaves.
+   *
+   * @return the room, exact, in the fixed leaf's unit; negative if the leaves meet before they are
+   *     parallel
+   */
+  public Measure<Length> roomWhenFolded() {
+    return Measure.of(roomWhenFolded(Notes.NONE), unit);
+  }
+
+  /** {@return how the room between the folded leaves was found} */
+  public Working roomWhenFoldedWorking() {
+    return Notes.taken("room between folded leaves", unit, this::roomWhenFolded)
+        .withSource(GEOMETRY);
+  }
+
+  private double roomWhenFolded(Notes n) {
+    double one = n.given("a", "back of the fixed leaf above the pin", fixed.backAbovePin().in(unit));
+    double other =
+        n.given("b", "back of the moving leaf above the pin", moving.backAbovePin().in(unit));
+    return n.length("k", "room between the folded leaves", "a + b", one + other);
+  }
+
+  /**
+   * A caution where the opening is steep in the depth of the notch, with what a sixty-fourth of an
+   * inch more would give.
+   *
+   * @return the caution, or none
+   */
+  public List<Caution> cautions() {
+    if (governing().contact() != Contact.BACK_CORNER) {
+      return List.of();
+    }
+    Measure<Length> more =
+        unit.equals(ShopUnits.INCH)
+            ? Measure.of(FILE_STROKES, ShopUnits.INCH)
+            : Measure.of(0.4, ShopUnits.MILLIMETRE);
+    Measure<Angle> deeper = deepened(more).opening();
+    if (deeper.subtract(opening()).getValue() < STEEP) {
+      return List.of();
+    }
+    return List.of(
+        Caution.limit(
+            "the opening is steep in the depth of the notch here: "
+                + more
+                + " deeper gives "
+                + deeper
+                + " for "
+                + opening()
+                + "; file to the opening, not to the depth",
+            GEOMETRY));
+  }
+
+  private Swing deepened(Measure<Length> more) {
+    LeafProfile one = fixed.notchedBehindPin(fixed.notch().orElse(barrelNotch()).add(more));
+    if (fixed == moving) {
+      return new Swing(one, one, gap);
+    }
+    Measure<Length> other = Measure.of(atFixed.barrelNotch(), unit);
+    return new Swing(one, moving.notchedBehindPin(moving.notch().orElse(other).add(more)), gap);
+  }
+
+  private boolean facesMeet() {
+    return atMoving.facesMeet();
+  }
+
+  private Stop tips() {
+    return Tips.of(fixed, moving, unit);
+  }
+
+  private List<Stop> edges() {
+    return fixed.hasBoard() || moving.hasBoard()
+        ? Edge.of(fixed, moving, unit)
+        : new ArrayList<>();
+  }
+
+  /** The first stop of all. */
+  private Stop governing() {
+    Stop first = facesMeet() ? atMoving : tips();
+    if (fixed == moving && !fixed.hasBoard()) {
+      return first; // the usual case, looked at once
+    }
+    if (facesMeet()) {
+      first = lesser(first, atFixed);
+    }
+    for (Stop edge : edges()) {
+      first = lesser(first, edge);
+    }
+    return first;
+  }
+
+  private static Stop lesser(Stop one, Stop other) {
+    return other.angle(Notes.NONE) < one.angle(Notes.NONE) ? other : one;
+  }
+
+  /** The two leaves and the gap. */
+  @Override
+  public String toString() {
+    return "swing of "
+        + (fixed == moving ? "two leaves, each a " + fixed : "a " + fixed + " and a " + moving)
+        + (gap.getValue() > 0 ? ", gap " + gap : "");
+  }
+}

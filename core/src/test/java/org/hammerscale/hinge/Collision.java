@@ -69,7 +69,9 @@ final class Collision {
       return false;
     }
 
-    /** The distance of two plates that do not overlap: from a corner of one to a side of the other. */
+    /**
+     * The distance of two plates that do not overlap: from a corner of one to a side of the other.
+     */
     double distanceTo(Plate other) {
       return Math.min(cornersToSides(this, other), cornersToSides(other, this));
     }

@@ -4,10 +4,12 @@ module org.hammerscale.core {
   requires commons.math3;
   requires static org.jspecify;
 
+  exports org.hammerscale.bending;
   exports org.hammerscale.forging;
   exports org.hammerscale.heat;
   exports org.hammerscale.hinge;
   exports org.hammerscale.piece;
+  exports org.hammerscale.punching;
   exports org.hammerscale.stock;
   exports org.hammerscale.working;
 }

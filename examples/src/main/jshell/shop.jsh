@@ -1,7 +1,11 @@
+import java.util.Map;
 import javax.measure.quantity.*;
+import org.hammerscale.bending.*;
 import org.hammerscale.forging.*;
+import org.hammerscale.heat.*;
 import org.hammerscale.hinge.*;
 import org.hammerscale.piece.*;
+import org.hammerscale.punching.*;
 import org.hammerscale.stock.*;
 import org.hammerscale.units.*;
 import org.hammerscale.working.*;

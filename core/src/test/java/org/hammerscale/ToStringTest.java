@@ -1,15 +1,48 @@
 package org.hammerscale;
 
 import static org.hammerscale.units.Measures.celsius;
+import static org.hammerscale.units.Measures.degrees;
 import static org.hammerscale.units.Measures.inches;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
+import org.hammerscale.bending.Bend;
+import org.hammerscale.bending.Coil;
+import org.hammerscale.bending.Course;
+import org.hammerscale.bending.Eye;
+import org.hammerscale.bending.Hook;
+import org.hammerscale.bending.Joggle;
+import org.hammerscale.bending.Link;
+import org.hammerscale.bending.NeutralLine;
+import org.hammerscale.bending.Oval;
+import org.hammerscale.bending.Ring;
+import org.hammerscale.bending.Scroll;
+import org.hammerscale.bending.SquareCorner;
+import org.hammerscale.bending.Twist;
+import org.hammerscale.bending.UBend;
+import org.hammerscale.bending.WeldAllowance;
+import org.hammerscale.forging.BoltHead;
+import org.hammerscale.forging.DrawOut;
+import org.hammerscale.forging.End;
+import org.hammerscale.forging.HandAllowance;
+import org.hammerscale.forging.Head;
+import org.hammerscale.forging.RivetBlank;
+import org.hammerscale.forging.Shoulder;
+import org.hammerscale.forging.Spread;
+import org.hammerscale.forging.SpreadLaw;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.heat.Contraction;
 import org.hammerscale.heat.HotMetal;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.piece.Piece;
+import org.hammerscale.punching.DriftedHole;
+import org.hammerscale.punching.FlatEye;
+import org.hammerscale.punching.Hole;
+import org.hammerscale.punching.HotCut;
+import org.hammerscale.punching.PunchedHole;
+import org.hammerscale.punching.Slit;
+import org.hammerscale.punching.Slot;
+import org.hammerscale.punching.Split;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.BarSizes;
 import org.hammerscale.stock.Losses;
@@ -42,6 +75,28 @@ class ToStringTest {
             barrel,
             Plain.of(section, inches(1)),
             Taper.between(section, section, inches(1)),
+            Hole.oval(inches(1), inches("1/2")).turned(),
+            Slit.of(inches(1)),
+            DriftedHole.through(section, Hole.round(inches("3/8"))),
+            PunchedHole.through(section, Hole.round(inches("3/8"))),
+            HotCut.bevelled(degrees(30), section),
+            Split.evenly(inches(2), HotCut.ofKerf(inches(0), section), 2),
+            Slot.through(section, Hole.mortise(inches(1), inches("1/4")), inches("1/16")),
+            FlatEye.drifted(section, inches(1), inches("1/4"), Hole.round(inches("3/8"))),
+            Taper.toPoint(section, inches(1)),
+            DrawOut.edging(section, inches("3/4")),
+            Shoulder.between(section, Section.round(inches("1/4")), inches(1)),
+            HandAllowance.SMALL_WORK,
+            HandAllowance.SMALL_WORK.on(Taper.toPoint(section, inches(1))),
+            SpreadLaw.NONE,
+            End.penny(section, inches(2)),
+            End.penny(section, inches(2)).reversed(),
+            Head.snap(Section.round(inches(1))),
+            BoltHead.HALF_WIDTH,
+            BoltHead.HALF_WIDTH.square(Section.round(inches(1))),
+            RivetBlank.through(inches(1), Head.snap(Section.round(inches(1)))),
+            RivetBlank.Rule.FILLED_HOLE,
+            Spread.thinning(section, inches("3/16"), SpreadLaw.measured(0.4)),
             HotMetal.of(Material.MILD_STEEL),
             HotMetal.of(Material.COPPER),
             Contraction.from(celsius(900), Material.MILD_STEEL),
@@ -53,7 +108,23 @@ class ToStringTest {
             Notes.NONE,
             Source.computed("x"),
             Source.Kind.READ,
-            Caution.danger("x"));
+            Caution.danger("x"),
+            NeutralLine.DIN_6935,
+            NeutralLine.kFactor(0.4),
+            WeldAllowance.LINK,
+            Bend.of(degrees(90), inches(1), section),
+            SquareCorner.of(section),
+            UBend.inside(inches(1), section),
+            Ring.inside(inches(1), section),
+            Eye.turned(inches(1), section),
+            Link.inside(inches(2), inches(1), section),
+            Oval.inside(inches(2), inches(1), section),
+            Hook.open(inches(1), section),
+            Joggle.by(inches(1), degrees(30), inches(1), section),
+            Coil.around(inches(1), 2, inches(1), section),
+            Scroll.involute(inches(1), 2, section),
+            Course.from(inches(1), inches(2), section),
+            Twist.of(1, inches(6), section));
     for (Object thing : all) {
       String text = thing.toString();
       assertFalse(text.contains("@") || text.contains("["), text);

@@ -1,72 +1,150 @@
 package org.hammerscale.forging;
 
-import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
-import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.hammerscale.internal.Arguments;
+import org.hammerscale.internal.Inverse;
 import org.hammerscale.stock.Feature;
-import org.hammerscale.stock.Losses;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
-import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A straight taper from one section to a similar one: flat or square to flat or square, round to
- * round. The metal in it is V = L (A₁ + 4 Aₘ + A₂) / 6, with the areas of its two ends and of its
- * middle: the prismoidal formula, exact for straight sides.
+ * A straight taper: from one section to a similar one, to a blunt tip, a point or a chisel edge; or
+ * from any solid section to a round, as a square bar is blended into a round one. Also called
+ * drawing to a point, pointing. The metal in it is V = L A, with the mean section A = (A₁ + 4 Aₘ +
+ * A₂) / 6 of its two ends and of its middle: the prismoidal formula, exact for straight sides. A
+ * cone or pyramid has a third of A₁, a wedge the half.
  *
  * <pre>{@code
  * Section bar = Section.flat(inches("1 1/2"), inches("1/4"));
  * Section tip = Section.flat(inches("3/4"), inches("1/8"));
- * Taper.between(bar, tip, inches(6)).stock(bar)   // 3 1/2 in
+ * Taper.between(bar, tip, inches(6)).stock(bar)                    // 3 1/2 in
+ * Taper.toPoint(bar, inches(6)).stock(bar)                         // 2 in
+ * Taper.using(inches("3 1/2"), bar, tip).reach()                   // 6 in
+ * Taper.toPoint(bar, inches(6)).bluntedFor(inches("3 1/2")).end()  // 3/4 in × 1/8 in flat
  * }</pre>
  *
  * <p>Exact as geometry. Hand-forged tapers that are trimmed or shouldered come out shorter than
- * this; leave something to trim on the first piece.
+ * this: {@link HandAllowance#on} makes an estimate of it.
  *
- * <p>Source: prismoidal formula (solid geometry).
+ * <p>Source: prismoidal formula; for blends the area of a figure and a disc added point by point
+ * (Steiner), solid geometry.
  */
 public final class Taper implements Feature {
   private final Section from;
   private final Section to;
+  private final Prismoid solid;
+  private final Unit<Length> unit;
+  private final @Nullable Measure<Length> used;
   private final Measure<Length> length;
 
-  private Taper(Section from, Section to, Measure<Length> length) {
+  /** Either the finished length is given, or the bar used. */
+  private Taper(
+      Section from, Section to, @Nullable Measure<Length> length, @Nullable Measure<Length> used) {
+    Measure<Length> given = length != null ? length : Objects.requireNonNull(used);
     this.from = from;
     this.to = to;
-    this.length = length;
+    this.unit = given.getUnit();
+    this.solid = Prismoid.between(from, to, unit);
+    this.used = used;
+    this.length =
+        length != null ? length : Measure.of(drawn(Notes.NONE, solid.meanArea(Notes.NONE)), unit);
   }
 
   /**
    * A straight taper.
    *
    * @param from the section where it begins
-   * @param to the section where it ends, similar to the first
+   * @param to the section where it ends, a blunt tip or not; similar to the first, or one of the
+   *     two a round and the other solid
    * @param length its finished length, more than zero
    * @return the taper
-   * @throws IllegalArgumentException if the sections are not similar, or the length is not more
-   *     than zero
+   * @throws IllegalArgumentException if no straight taper leads between the sections, or the length
+   *     is not more than zero
    */
   public static Taper between(Section from, Section to, Quantity<Length> length) {
-    Objects.requireNonNull(to);
-    if (!from.isSimilarTo(to)) {
-      throw new IllegalArgumentException(
-          "taper must lead between similar sections, was from "
-              + from
-              + " to "
-              + to
-              + "; forge the change of shape as a stretch of its own");
+    return new Taper(from, to, Arguments.positive("length", length), null);
+  }
+
+  /**
+   * A taper to a sharp point: a cone of a round, a pyramid of a square or flat.
+   *
+   * @param from the section where it begins
+   * @param length its finished length, more than zero
+   * @return the taper, which holds a third of a plain stretch
+   * @throws IllegalArgumentException if the length is not more than zero
+   */
+  public static Taper toPoint(Section from, Quantity<Length> length) {
+    return between(from, from.point(), length);
+  }
+
+  /**
+   * A taper in thickness to a chisel edge of the same width: a wedge, a feather edge.
+   *
+   * @param from the flat or square where it begins
+   * @param length its finished length, more than zero
+   * @return the taper, which holds half of a plain stretch
+   * @throws IllegalArgumentException if the section is neither flat nor square, or the length not
+   *     more than zero
+   */
+  public static Taper toEdge(Section from, Quantity<Length> length) {
+    return between(from, from.edge(), length);
+  }
+
+  /**
+   * The taper that a length of bar at hand gives: L = s A₁ / A.
+   *
+   * @param stock the length of bar to draw, more than zero
+   * @param bar its section, where the taper begins
+   * @param to the section where it ends, of no more area than the bar; {@link Section#point} and
+   *     {@link Section#edge} are sharp
+   * @return the taper; its {@link #reach} is the finished length, in the stock's unit
+   * @throws IllegalArgumentException if no straight taper leads between the sections, the tip is
+   *     larger than the bar, or the stock is not more than zero
+   */
+  public static Taper using(Quantity<Length> stock, Section bar, Section to) {
+    DrawOut.checkSmaller("tip", bar, to);
+    return new Taper(bar, to, null, Arguments.positive("stock", stock));
+  }
+
+  /**
+   * A taper of the same length and direction that stops at a larger tip, so that it uses a given
+   * length of its first section: the tip that the stock at hand allows.
+   *
+   * @param stock the length of bar to use, between what this taper uses and its own length
+   * @return the taper; its {@link #end} is the tip
+   * @throws IllegalArgumentException if the stock is outside that range, or the taper is a blend of
+   *     unlike sections
+   */
+  public Taper bluntedFor(Quantity<Length> stock) {
+    Measure<Length> wanted = Arguments.positive("stock", stock);
+    if (wanted.isEquivalentTo(Measure.of(stockUsed(), unit))) {
+      return this;
     }
-    return new Taper(from, to, Arguments.positive("length", length));
+    if (wanted.isEquivalentTo(length)) {
+      return stopped(0);
+    }
+    double share =
+        Inverse.solve(
+            "stock", x -> stopped(x).stockUsed(), 0, 1, wanted.in(unit), x -> Measure.of(x, unit));
+    return stopped(share);
+  }
+
+  private Taper stopped(double share) {
+    return between(from, from.towards(to, share), length);
+  }
+
+  private double stockUsed() {
+    return volume(Notes.NONE) / solid.firstArea();
   }
 
   /** {@return {@code taper}} */
@@ -85,17 +163,11 @@ public final class Taper implements Feature {
     return to;
   }
 
-  /** {@return the prismoidal volume, exact, in the cube of the length's unit} */
+  /** {@return mean section × length, exact, in the cube of the length's unit} */
   @Override
   public Estimate<Volume> metalKept() {
     double volume = volume(Notes.NONE);
     return Estimate.exact(Measures.volume(length, Measures.area(length, length)).withValue(volume));
-  }
-
-  /** {@return nothing} */
-  @Override
-  public Losses metalLost() {
-    return Losses.NONE;
   }
 
   /** {@return its finished length} */
@@ -104,27 +176,23 @@ public final class Taper implements Feature {
     return length;
   }
 
-  /** {@return none} */
-  @Override
-  public List<Caution> cautions() {
-    return List.of();
-  }
-
-  /** {@return how the volume was found} */
+  /** {@return how the volume was found, and the length if the bar was given} */
   @Override
   public Working working() {
-    return Notes.taken("taper from " + from + " to " + to, length.getUnit(), this::volume)
+    return Notes.taken("taper from " + from + " to " + to, unit, this::volume)
         .withSource(Source.computed("prismoidal formula, exact for straight sides"));
   }
 
   /** Works in the length's unit, its square and its cube. */
   private double volume(Notes n) {
-    Unit<Area> square = Measures.area(length, length).getUnit();
-    double a1 = n.givenArea("A₁", "section where it begins", from.area().in(square));
-    double am = n.givenArea("Aₘ", "section half-way", from.halfwayTo(to).area().in(square));
-    double a2 = n.givenArea("A₂", "section where it ends", to.area().in(square));
-    double l = n.given("L", "finished length", length.in(length.getUnit()));
-    return n.volume("V", "metal kept", "L (A₁ + 4 Aₘ + A₂) / 6", l * (a1 + 4 * am + a2) / 6);
+    double a = solid.meanArea(n);
+    double l = used == null ? n.given("L", "finished length", length.in(unit)) : drawn(n, a);
+    return n.volume("V", "metal kept", "L A", l * a);
+  }
+
+  private double drawn(Notes n, double a) {
+    double s = n.given("s", "bar used", used == null ? 0 : used.in(unit));
+    return n.length("L", "finished length", "s A₁ / A", s * solid.firstArea() / a);
   }
 
   /** Sections and length. */

@@ -1,4 +1,8 @@
-/** Change of section: what is drawn out thinner and longer, or jumped up thicker and shorter. */
+/**
+ * Change of section: what is drawn out thinner and longer, spread, or jumped up thicker and
+ * shorter. Volume is conserved throughout; what the hand takes beyond that is a {@link
+ * org.hammerscale.forging.HandAllowance}.
+ */
 @NullMarked
 package org.hammerscale.forging;
 

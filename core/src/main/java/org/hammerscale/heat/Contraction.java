@@ -2,6 +2,7 @@ package org.hammerscale.heat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
@@ -208,8 +209,7 @@ public final class Contraction {
     return metal.curve().elongation(n, t);
   }
 
-  private Estimate<Length> byEye(
-      Measure<Length> unit, java.util.function.DoubleUnaryOperator size) {
+  private Estimate<Length> byEye(Measure<Length> unit, DoubleUnaryOperator size) {
     double likely = size.applyAsDouble(celsius);
     double cooler = size.applyAsDouble(Math.max(celsius - BY_EYE, 20));
     double hotter = size.applyAsDouble(Math.min(celsius + BY_EYE, metal.curve().hottest()));

@@ -2,6 +2,7 @@ package org.hammerscale.internal;
 
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -126,6 +127,62 @@ public final class Arguments {
    */
   public static Measure<Volume> notNegativeVolume(String name, Quantity<Volume> volume) {
     return notNegative(name, volume, ShopUnits.CUBIC_METRE, "a volume", "in³ or mm³");
+  }
+
+  /**
+   * Any length.
+   *
+   * @param name the parameter's name, for the message
+   * @param length its value
+   * @return the value
+   * @throws IllegalArgumentException if it is no length
+   */
+  public static Measure<Length> length(String name, Quantity<Length> length) {
+    return measured(name, length, ShopUnits.METRE, "a length", "inches or millimetres");
+  }
+
+  /**
+   * An angle from zero up to a limit.
+   *
+   * @param name the parameter's name, for the message
+   * @param angle its value
+   * @param most the most allowed, in degrees
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Angle> angle(String name, Quantity<Angle> angle, double most) {
+    Measure<Angle> measure = measured(name, angle, ShopUnits.RADIAN, "an angle", "degrees");
+    double degrees = measure.in(ShopUnits.DEGREE);
+    if (!(degrees >= 0 && degrees <= most)) {
+      throw new IllegalArgumentException(
+          name
+              + " must lie between "
+              + Measure.of(0, ShopUnits.DEGREE)
+              + " and "
+              + Measure.of(most, ShopUnits.DEGREE)
+              + ", was "
+              + measure
+              + "; give the angle turned through from straight");
+    }
+    return measure;
+  }
+
+  /**
+   * A plain number of more than zero, up to a limit.
+   *
+   * @param name the parameter's name, for the message
+   * @param number its value
+   * @param most the most allowed
+   * @param advice what to do, for the message
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static double number(String name, double number, double most, String advice) {
+    if (!(number > 0 && number <= most)) {
+      throw new IllegalArgumentException(
+          name + " must be more than 0 and at most " + most + ", was " + number + "; " + advice);
+    }
+    return number;
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.List;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import org.hammerscale.internal.Subscripts;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.units.Estimate;
@@ -112,7 +113,7 @@ public final class Layout {
     double total = 0;
     StringBuilder formula = new StringBuilder();
     for (int i = 0; i < stocks.size(); i++) {
-      String symbol = "s" + subscript(i + 1);
+      String symbol = "s" + Subscripts.of(i + 1);
       String meaning = "bar used by the " + piece.features().get(i).name();
       total += n.given(symbol, meaning, stocks.get(i).likely().in(unit(piece.bar())));
       formula.append(i == 0 ? "" : " + ").append(symbol);
@@ -140,14 +141,6 @@ public final class Layout {
 
   private static Unit<Length> unit(Bar bar) {
     return bar.section().width().getUnit();
-  }
-
-  private static String subscript(int number) {
-    StringBuilder digits = new StringBuilder();
-    for (char digit : Integer.toString(number).toCharArray()) {
-      digits.append((char) ('₀' + digit - '0'));
-    }
-    return digits.toString();
   }
 
   /** Cut length and marks. */

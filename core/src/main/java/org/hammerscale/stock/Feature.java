@@ -63,4 +63,14 @@ public interface Feature {
         : Estimate.of(
             Measures.length(used.low(), area), likely, Measures.length(used.high(), area));
   }
+
+  /**
+   * The same feature the other way round: a head or a decorative end at the marked end of a piece
+   * begins where it would end at the other.
+   *
+   * @return the feature with {@link #start} and {@link #end} exchanged
+   */
+  default Feature reversed() {
+    return new Reversed(this);
+  }
 }

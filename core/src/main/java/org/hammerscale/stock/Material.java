@@ -258,8 +258,8 @@ public final class Material {
 
   /**
    * The part of its length that it grows by for each kelvin, a mean over the range that the source
-   * names. The shrinkage of steel from forging heat does not follow from it, since the coefficient
-   * rises with heat and the steel shrinks on itself on the way.
+   * names. It does not tell how much steel shrinks from forging heat: the coefficient rises with
+   * heat, and steel changes its structure on the way.
    *
    * @return the coefficient in 1/K, a bare number since the unit API has no type for it
    * @throws IllegalArgumentException if it is not known

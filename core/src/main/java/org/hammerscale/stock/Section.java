@@ -291,6 +291,63 @@ public final class Section {
    * @throws IllegalArgumentException if the sections are not similar
    */
   public Section halfwayTo(Section other) {
+    checkSimilar(other);
+    // In this order the compiler at run time needs no objects for what lies between.
+    Measure<Length> middleFirst = first.add(other.first).divide(2);
+    Measure<Length> middleSecond = second.add(other.second).divide(2);
+    Shape middle = shape == other.shape ? shape : Shape.FLAT;
+    return new Section(middle, middleFirst, middleSecond);
+  }
+
+  /**
+   * The section part of the way along a straight taper to another one.
+   *
+   * @param other a similar section
+   * @param share how far along, from 0 at this section to 1 at the other
+   * @return the section between, in this one's unit
+   * @throws IllegalArgumentException if the sections are not similar, or the share is not from 0 to
+   *     1
+   */
+  public Section towards(Section other, double share) {
+    checkSimilar(other);
+    if (!(share >= 0 && share <= 1)) {
+      throw new IllegalArgumentException(
+          "share must be from 0 to 1, was " + share + "; give the part of the taper's length");
+    }
+    return new Section(
+        shape == other.shape ? shape : Shape.FLAT,
+        first.add(other.first.subtract(first).multiply(share)),
+        second.add(other.second.subtract(second).multiply(share)));
+  }
+
+  /**
+   * What is left of it at a sharp point: the same shape with sizes of zero. Only a taper or an end
+   * can have it.
+   *
+   * @return the section, without area
+   */
+  public Section point() {
+    return new Section(shape, first.withValue(0), second.withValue(0));
+  }
+
+  /**
+   * What is left of it at a chisel edge: the width without the thickness. Only a taper or an end
+   * can have it.
+   *
+   * @return the section, without area
+   * @throws IllegalArgumentException if it is neither a flat nor a square
+   */
+  public Section edge() {
+    if (!shape.isSimilarTo(Shape.FLAT)) {
+      throw new IllegalArgumentException(
+          "section must be a flat or a square to end in an edge, was "
+              + this
+              + "; forge it flat first, as a stretch of its own");
+    }
+    return new Section(Shape.FLAT, first, second.withValue(0));
+  }
+
+  private void checkSimilar(Section other) {
     if (!isSimilarTo(other)) {
       throw new IllegalArgumentException(
           "section must be similar to "
@@ -299,10 +356,6 @@ public final class Section {
               + other
               + "; forge the change of shape as a feature of its own");
     }
-    return new Section(
-        shape.between(other.shape),
-        first.add(other.first).divide(2),
-        second.add(other.second).divide(2));
   }
 
   /** Same shape and sizes, each by {@link Measure#equals}. */
@@ -322,6 +375,9 @@ public final class Section {
   /** The sizes and the shape, such as {@code 1 1/2 in × 1/4 in flat}. */
   @Override
   public String toString() {
+    if (second.getValue() == 0) {
+      return first.getValue() == 0 ? "point" : first + " edge";
+    }
     return shape.print(first, second);
   }
 }

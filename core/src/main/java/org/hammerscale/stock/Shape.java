@@ -42,21 +42,11 @@ enum Shape {
   },
   ROUND_TUBE("round tube", Math.PI / 4) {
     @Override
-    Measure<Area> area(Measure<Length> outside, Measure<Length> wall) {
-      return tubeArea(outside, wall);
-    }
-
-    @Override
     Measure<Length> thickness(Measure<Length> outside, Measure<Length> wall) {
       return outside;
     }
   },
   SQUARE_TUBE("square tube", 1) {
-    @Override
-    Measure<Area> area(Measure<Length> outside, Measure<Length> wall) {
-      return tubeArea(outside, wall);
-    }
-
     @Override
     Measure<Length> thickness(Measure<Length> outside, Measure<Length> wall) {
       return outside;
@@ -87,7 +77,10 @@ enum Shape {
   }
 
   /** The metal, in the square of the first size's unit. */
-  Measure<Area> area(Measure<Length> first, Measure<Length> second) {
+  final Measure<Area> area(Measure<Length> first, Measure<Length> second) {
+    if (isTube()) { // outside less inside: f (D² − (D − 2 t)²) = 4 f t (D − t)
+      return Measures.area(first.subtract(second), second).multiply(4 * fill);
+    }
     Measure<Area> box = Measures.area(first, second);
     return fill == 1 ? box : box.multiply(fill);
   }
@@ -106,18 +99,8 @@ enum Shape {
     return family() == other.family();
   }
 
-  /** The shape between this and a similar one. */
-  Shape between(Shape other) {
-    return this == other ? this : family();
-  }
-
   String print(Measure<Length> first, Measure<Length> second) {
     return this == FLAT || isTube() ? first + " × " + second + " " + word : first + " " + word;
-  }
-
-  /** Outside less inside: f (D² − (D − 2 t)²) = 4 f t (D − t). */
-  final Measure<Area> tubeArea(Measure<Length> outside, Measure<Length> wall) {
-    return Measures.area(outside.subtract(wall), wall).multiply(4 * fill);
   }
 
   private Shape family() {

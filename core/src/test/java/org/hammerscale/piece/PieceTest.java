@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
+import org.hammerscale.forging.Head;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.stock.Bar;
@@ -171,5 +172,23 @@ class PieceTest {
       return Notes.taken("stub", ShopUnits.INCH, n -> n.volume("V", "metal", "0.375", 0.375))
           .withSource(Source.computed("test"));
     }
+  }
+
+  @Test
+  void aHeadAtTheMarkedEndIsTurnedRound() {
+    Section shank = Section.round(inches("1/2"));
+    Bar bar = Bar.of(shank, Material.MILD_STEEL);
+    Feature head = Head.snap(shank);
+    Plain plain = Plain.of(shank, inches(3));
+    Feature point = Taper.toPoint(shank, inches(1));
+    assertFalse(Piece.of(bar, head, plain, point).layout().cautions().isEmpty());
+    Layout layout = Piece.of(bar, head.reversed(), plain, point).layout();
+    assertTrue(layout.cautions().isEmpty(), layout::toString);
+    assertEquals(head.stock(shank), head.reversed().stock(shank));
+    assertEquals(head.working().result(), head.reversed().working().result());
+    assertEquals(head.name(), head.reversed().name());
+    assertEquals(head.metalLost(), head.reversed().metalLost());
+    assertEquals(head, head.reversed().reversed());
+    assertEquals(head.reach().add(inches(4)), layout.finishedLength());
   }
 }

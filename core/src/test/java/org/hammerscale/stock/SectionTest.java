@@ -193,4 +193,27 @@ class SectionTest {
     assertTrue(Section.hexagon(inches(1)).meets(Section.hexagon(millimetres(25.4))));
     assertNotEquals(TUBE, Section.squareTube(millimetres(25), millimetres(2)));
   }
+
+  @Test
+  void isLeftOverAtAPointOrAnEdge() {
+    assertEquals(0, FLAT.point().area().getValue());
+    assertEquals("point", FLAT.point().toString());
+    assertEquals(0, FLAT.edge().area().getValue());
+    assertEquals(FLAT.width(), FLAT.edge().width());
+    assertEquals("1 1/2 in edge", FLAT.edge().toString());
+    assertThrows(IllegalArgumentException.class, () -> Section.halfRound(inches(1)).edge());
+  }
+
+  @Test
+  void growsInStraightLinesTowardsAnother() {
+    Section tip = Section.flat(inches("3/4"), inches("1/8"));
+    assertEquals(FLAT, FLAT.towards(tip, 0));
+    assertEquals(tip, FLAT.towards(tip, 1));
+    assertEquals(FLAT.halfwayTo(tip), FLAT.towards(tip, 0.5));
+    assertEquals(
+        "share must be from 0 to 1, was 1.5; give the part of the taper's length",
+        assertThrows(IllegalArgumentException.class, () -> FLAT.towards(tip, 1.5)).getMessage());
+    assertThrows(IllegalArgumentException.class, () -> FLAT.towards(tip, Double.NaN));
+    assertThrows(IllegalArgumentException.class, () -> FLAT.towards(TUBE, 0.5));
+  }
 }

@@ -62,7 +62,7 @@ class ValidationPageTest {
           page.append(row(topic, c));
         }
         if (!c.text("note").isEmpty()) {
-          notes.append("- *").append(c.text("case")).append("*: ").append(c.text("note"));
+          notes.append("- *").append(name(c)).append("*: ").append(c.text("note"));
           notes.append("\n");
         }
       }
@@ -90,11 +90,10 @@ class ValidationPageTest {
   private static String row(ValidationTopic topic, ValidationCase c) {
     double computed = topic.answer().applyAsDouble(c);
     double difference = computed - c.expected();
-    String what = c.row().containsKey("quantity") ? ", " + c.text("quantity") : "";
     String locator = c.text("locator").isEmpty() ? "" : ", " + c.text("locator");
     return String.join(
             " | ",
-            "| " + c.text("case") + what,
+            "| " + name(c),
             c.text("expected") + " " + c.text("unit"),
             digits(computed, 10),
             Math.abs(difference) < 1e-9 ? "0" : digits(difference, 2),
@@ -102,6 +101,10 @@ class ValidationPageTest {
             c.text("source") + locator,
             c.text("kind"))
         + " |\n";
+  }
+
+  private static String name(ValidationCase c) {
+    return c.text("case") + (c.row().containsKey("quantity") ? ", " + c.text("quantity") : "");
   }
 
   private static String digits(double value, int digits) {

@@ -11,7 +11,13 @@ import java.util.stream.Stream;
 record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCase> answer) {
   /** The topics of all rooms, in the order of the page. */
   static List<ValidationTopic> all() {
-    return Stream.of(StockTopics.all(), HeatTopics.all(), ForgingTopics.all(), HingeTopics.all())
+    return Stream.of(
+            StockTopics.all(),
+            HeatTopics.all(),
+            ForgingTopics.all(),
+            BendingTopics.all(),
+            PunchingTopics.all(),
+            HingeTopics.all())
         .flatMap(List::stream)
         .toList();
   }

@@ -1,12 +1,26 @@
 package org.hammerscale.working;
 
 import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Evaluates the formula texts of workings, by a reader written apart from the code that prints
- * them: sums, products (× or a space), quotients, powers ² ³, roots √, π and {@code up(x, s)}.
+ * them: sums, products (× or a space), quotients, powers ² ³, roots √, π, {@code up(x, s)}, {@code
+ * pow(x, y)} and the {@link #FUNCTIONS}.
  */
 final class Formula {
+  /** Functions of one argument; angles in radians, lg to base ten. */
+  private static final Map<String, DoubleUnaryOperator> FUNCTIONS =
+      Map.of(
+          "sin", Math::sin,
+          "cos", Math::cos,
+          "tan", Math::tan,
+          "asin", Math::asin,
+          "atan", Math::atan,
+          "ln", Math::log,
+          "lg", Math::log10,
+          "E", Formula::ellipticE);
+
   private final String text;
   private final Map<String, Double> values;
   private int at;
@@ -79,6 +93,21 @@ final class Formula {
       expect(')');
       return Math.ceil(value / step - 1e-9) * step;
     }
+    if (word.equals("pow")) {
+      expect('(');
+      double base = sum();
+      expect(',');
+      double exponent = sum();
+      expect(')');
+      return Math.pow(base, exponent);
+    }
+    DoubleUnaryOperator function = FUNCTIONS.get(word);
+    if (function != null) {
+      expect('(');
+      double value = sum();
+      expect(')');
+      return function.applyAsDouble(value);
+    }
     if (word.equals("π")) {
       return Math.PI;
     }
@@ -90,6 +119,24 @@ final class Formula {
       throw new IllegalArgumentException("no earlier symbol " + word + " in " + text);
     }
     return value;
+  }
+
+  /**
+   * Complete elliptic integral of the second kind of the parameter m: the trapezium rule, which is
+   * as good as exact for a periodic integrand.
+   */
+  private static double ellipticE(double m) {
+    int steps = 4096;
+    double sum = 0;
+    double lost = 0; // what rounding dropped from the sum
+    for (int i = 0; i < steps; i++) {
+      double sine = Math.sin(Math.PI * (i + 0.5) / (2 * steps));
+      double term = Math.sqrt(1 - m * sine * sine) - lost;
+      double next = sum + term;
+      lost = (next - sum) - term;
+      sum = next;
+    }
+    return Math.PI / 2 * (sum / steps);
   }
 
   private String word() {

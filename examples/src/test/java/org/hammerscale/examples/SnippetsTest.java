@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import java.io.File;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -22,18 +23,8 @@ import org.junit.jupiter.api.TestFactory;
  * line stands what it prints, after {@code //}; a remark may follow after two spaces.
  */
 class SnippetsTest {
-  private static final List<String> IMPORTS =
-      List.of(
-          "import org.hammerscale.forging.*;",
-          "import org.hammerscale.heat.*;",
-          "import org.hammerscale.hinge.*;",
-          "import org.hammerscale.piece.*;",
-          "import org.hammerscale.stock.*;",
-          "import org.hammerscale.units.*;",
-          "import org.hammerscale.working.*;",
-          "import javax.measure.quantity.*;",
-          "import static org.hammerscale.units.Graduation.*;",
-          "import static org.hammerscale.units.Measures.*;");
+  /** What JShell is started with, so that the examples need no imports of their own. */
+  private static final Path STARTUP = Path.of("src/main/jshell/shop.jsh");
 
   @TestFactory
   Stream<DynamicTest> examplesPrintWhatTheySay() throws IOException {
@@ -46,12 +37,14 @@ class SnippetsTest {
         .map(snippet -> DynamicTest.dynamicTest(snippet.where(), () -> run(snippet)));
   }
 
-  private static void run(Snippets.Snippet snippet) {
+  private static void run(Snippets.Snippet snippet) throws IOException {
     try (JShell shell = JShell.builder().executionEngine("local").build()) {
       String classPath =
           System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
       Stream.of(classPath.split(File.pathSeparator, -1)).forEach(shell::addToClasspath);
-      IMPORTS.forEach(line -> evaluate(shell, snippet, line, ""));
+      for (String line : Files.readAllLines(STARTUP)) {
+        evaluate(shell, snippet, line, "");
+      }
       StringBuilder statement = new StringBuilder();
       int compared = 0;
       for (String line : snippet.lines()) {

@@ -70,13 +70,17 @@ final class Dimensions {
   private Dimensions() {}
 
   /**
-   * The dimension of any JSR 385 unit.
+   * The dimension of any JSR 385 unit: of the reference implementation's by its dimensions, of
+   * another's by the symbols of its base units, since dimensions of two makers are never equal.
    *
    * @throws IllegalArgumentException if it has a root or a huge power of a base dimension
    */
   static long of(Unit<?> unit) {
-    long packed = packed(unit);
     Dimension dimension = unit.getDimension();
+    if (!(dimension instanceof UnitDimension)) {
+      return bySymbols(unit.getSystemUnit());
+    }
+    long packed = packed(dimension);
     if (!dimension.equals(product(packed))) { // roots are lost in the base dimensions
       throw new IllegalArgumentException(
           "unit must be made of whole powers of the SI base units, was " + unit);
@@ -95,14 +99,25 @@ final class Dimensions {
     return product;
   }
 
-  private static long packed(Unit<?> unit) {
-    Dimension dimension = unit.getDimension();
+  private static long packed(Dimension dimension) {
     Map<? extends Dimension, Integer> factors = dimension.getBaseDimensions();
     if (factors == null) {
       return dimension.equals(UnitDimension.NONE) ? NONE : base(dimension);
     }
     long sum = 0;
     for (Map.Entry<? extends Dimension, Integer> factor : factors.entrySet()) {
+      sum += base(factor.getKey()) * factor.getValue();
+    }
+    return sum;
+  }
+
+  private static long bySymbols(Unit<?> systemUnit) {
+    Map<? extends Unit<?>, Integer> factors = systemUnit.getBaseUnits();
+    if (factors == null) {
+      return base(systemUnit);
+    }
+    long sum = 0;
+    for (Map.Entry<? extends Unit<?>, Integer> factor : factors.entrySet()) {
       sum += base(factor.getKey()) * factor.getValue();
     }
     return sum;
@@ -147,6 +162,22 @@ final class Dimensions {
       return "a pressure";
     }
     return "a quantity of another kind";
+  }
+
+  private static long base(Unit<?> baseUnit) {
+    String symbol = String.valueOf(baseUnit.getSymbol());
+    return switch (symbol) {
+      case "m" -> LENGTH;
+      case "kg" -> MASS;
+      case "s" -> TIME;
+      case "A" -> CURRENT;
+      case "K" -> TEMPERATURE;
+      case "mol" -> AMOUNT;
+      case "cd" -> LUMINOUS;
+      default ->
+          throw new IllegalArgumentException(
+              "unit must be made of the seven SI base units, was of " + baseUnit);
+    };
   }
 
   private static long base(Dimension dimension) {

@@ -380,6 +380,16 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
   }
 
   /**
+   * Whether this is at least as much as another, by {@link #compareTo}.
+   *
+   * @param that a quantity of the same kind
+   * @return whether it is
+   */
+  public boolean isGreaterThanOrEqualTo(Quantity<Q> that) {
+    return compareTo(that) >= 0;
+  }
+
+  /**
    * Whether this is less than another, by {@link #compareTo}.
    *
    * @param that a quantity of the same kind
@@ -387,6 +397,16 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    */
   public boolean isLessThan(Quantity<Q> that) {
     return compareTo(that) < 0;
+  }
+
+  /**
+   * Whether this is at most as much as another, by {@link #compareTo}.
+   *
+   * @param that a quantity of the same kind
+   * @return whether it is
+   */
+  public boolean isLessThanOrEqualTo(Quantity<Q> that) {
+    return compareTo(that) <= 0;
   }
 
   /**

@@ -138,7 +138,7 @@ final class UnitScale<Q extends Quantity<Q>> {
 
   /** A printed number with this unit's symbol behind it. */
   String label(String number) {
-    return symbol.isEmpty() ? number : number + " " + symbol;
+    return symbol.isEmpty() || symbol.equals("°") ? number + symbol : number + " " + symbol;
   }
 
   /** For a unit of length: the unit of area that goes with it. */

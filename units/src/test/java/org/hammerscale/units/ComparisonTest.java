@@ -88,4 +88,16 @@ class ComparisonTest {
     assertEquals(1.0, millimetres(25.4).in(INCH));
     assertTrue(!inch.equals(millimetres(25.4)));
   }
+
+  @Test
+  void hasAWordForEachSideAndForTheLimit() {
+    Measure<Length> inch = inches(1);
+    assertTrue(inch.isGreaterThanOrEqualTo(millimetres(25.4)));
+    assertTrue(inch.isLessThanOrEqualTo(millimetres(25.4)));
+    assertTrue(inch.isGreaterThanOrEqualTo(millimetres(25)));
+    assertTrue(inch.isLessThanOrEqualTo(millimetres(26)));
+    assertTrue(!inch.isGreaterThanOrEqualTo(millimetres(26)));
+    assertTrue(!inch.isLessThanOrEqualTo(millimetres(25)));
+    assertTrue(!inch.isGreaterThan(millimetres(25.4)) && !inch.isLessThan(millimetres(25.4)));
+  }
 }

@@ -16,8 +16,14 @@ import net.jqwik.api.constraints.IntRange;
 
 /** Laws of rounding, for every rule and values in every unit. */
 class GraduationPropertyTest {
-  /** What may be taken for noise, as a part of a step. */
-  private static final double NOISE = 1.01e-9;
+  /**
+   * What may be taken for noise, in steps: a billionth or eight units in the last place of their
+   * count, and as much again for the roundings of this test.
+   */
+  private static double noise(Measure<Length> length, Graduation<Length> rule) {
+    double count = Math.abs(length.ratio(rule.step()));
+    return Math.max(1.01e-9, 16 * Math.ulp(count));
+  }
 
   @Provide
   Arbitrary<Graduation<Length>> rules() {
@@ -65,7 +71,7 @@ class GraduationPropertyTest {
       @ForAll("lengths") Measure<Length> length, @ForAll("rules") Graduation<Length> rule) {
     Measure<Length> mark = rule.upTo(length);
     double up = steps(mark, length, rule);
-    assertTrue(up >= -NOISE && up < 1, () -> length + " up to " + mark);
+    assertTrue(up >= -noise(length, rule) && up < 1, () -> length + " up to " + mark);
     assertTrue(rule.isOnMark(mark), () -> mark + " on " + rule);
     assertSame(length.getUnit(), mark.getUnit());
   }
@@ -75,7 +81,7 @@ class GraduationPropertyTest {
       @ForAll("lengths") Measure<Length> length, @ForAll("rules") Graduation<Length> rule) {
     Measure<Length> mark = rule.downTo(length);
     double down = steps(length, mark, rule);
-    assertTrue(down >= -NOISE && down < 1, () -> length + " down to " + mark);
+    assertTrue(down >= -noise(length, rule) && down < 1, () -> length + " down to " + mark);
     assertTrue(rule.isOnMark(mark), () -> mark + " on " + rule);
     assertSame(length.getUnit(), mark.getUnit());
   }
@@ -85,7 +91,7 @@ class GraduationPropertyTest {
       @ForAll("lengths") Measure<Length> length, @ForAll("rules") Graduation<Length> rule) {
     Measure<Length> mark = rule.nearest(length);
     double off = Math.abs(steps(length, mark, rule));
-    assertTrue(off <= 0.5 + NOISE, () -> length + " nearest " + mark);
+    assertTrue(off <= 0.5 + noise(length, rule), () -> length + " nearest " + mark);
     assertTrue(mark.equals(rule.upTo(length)) || mark.equals(rule.downTo(length)));
     assertSame(length.getUnit(), mark.getUnit());
   }

@@ -64,7 +64,7 @@ class MeasureTextTest {
         Arguments.of(
             "0.785 kg/m",
             massPerLength(area(millimetres(10), millimetres(10)), kilogramsPerCubicMetre(7850))),
-        Arguments.of("45 °", degrees(45)),
+        Arguments.of("45°", degrees(45)),
         Arguments.of("30 s", seconds(30)),
         Arguments.of("1.5 min", minutes(1.5)),
         Arguments.of("0.5 h", minutes(30).to(ShopUnits.HOUR)),
@@ -79,9 +79,9 @@ class MeasureTextTest {
 
   @Test
   void keepsFourSignificantDigitsAndEveryWholeOne() {
-    assertEquals("123457 °", degrees(123456.7).toString());
-    assertEquals("1235 °", degrees(1234.567).toString());
-    assertEquals("12.35 °", degrees(12.34567).toString());
+    assertEquals("123457°", degrees(123456.7).toString());
+    assertEquals("1235°", degrees(1234.567).toString());
+    assertEquals("12.35°", degrees(12.34567).toString());
     assertEquals("0.00001235 mm", millimetres(0.0000123456).toString());
     assertEquals("-0.00001235 mm", millimetres(-0.0000123456).toString());
   }

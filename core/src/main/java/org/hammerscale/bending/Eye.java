@@ -1,0 +1,133 @@
+package org.hammerscale.bending;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.hammerscale.internal.Arguments;
+import org.hammerscale.stock.Section;
+import org.hammerscale.units.Measure;
+import org.hammerscale.working.Notes;
+
+/**
+ * An eye at the end of a bar, centred on it: turned (bent round until it closes, not welded), or
+ * welded. A turned eye uses the circumference of the mean diameter, π (d + t). Other names: loop,
+ * ring end, eye bolt.
+ *
+ * <pre>{@code
+ * Section rod = Section.round(inches("1/2"));
+ * Eye eye = Eye.turned(inches(1), rod);
+ * eye.developedLength()                                    // 4.7124 in
+ * Eye.scarfed(inches(1), rod).developedLength()            // 4.2124 in
+ * eye.welded(WeldAllowance.ONE_THICKNESS).cutLength()      // 5.2124 in (4.8999 in to 5.4624 in)
+ * }</pre>
+ *
+ * <p>Lengths come out in the diameter's unit. For the barrel of a hinge, rolled to one face of its
+ * leaf, see {@code Barrel}.
+ *
+ * <p>Source: Ilgen, <cite>Forge Work</cite>, 1912, sec. 109 and 111; American Technical Society,
+ * <cite>Modern Shop Practice</cite>, vol. 1, "Eye bolt".
+ */
+public final class Eye extends ClosedBar {
+  private final Measure<Length> diameter;
+
+  private Eye(Measure<Length> diameter, Section section, Joint joint) {
+    super(section, diameter.getUnit(), joint);
+    this.diameter = diameter;
+  }
+
+  /**
+   * An eye turned until its end meets the bar.
+   *
+   * @param diameter the finished inside diameter, more than zero
+   * @param section the bar where it is turned
+   * @return the eye
+   * @throws IllegalArgumentException if the diameter is not more than zero
+   */
+  public static Eye turned(Quantity<Length> diameter, Section section) {
+    return new Eye(Arguments.positive("diameter", diameter), section, Joint.TURNED);
+  }
+
+  /**
+   * An eye whose end is scarfed and welded across the neck. The bar is bent sharply at a mark π (d
+   * + t) − t from the scarfed end: the neck itself fills one thickness of the ring. That length is
+   * the {@link #developedLength}; weld and scarf are within it.
+   *
+   * <p>Source: Ilgen, <cite>Forge Work</cite>, 1912, sec. 109.
+   *
+   * @param diameter the finished inside diameter, more than zero
+   * @param section the bar where it is bent
+   * @return the eye
+   * @throws IllegalArgumentException if the diameter is not more than zero
+   */
+  public static Eye scarfed(Quantity<Length> diameter, Section section) {
+    return new Eye(Arguments.positive("diameter", diameter), section, Joint.SCARFED);
+  }
+
+  /**
+   * The same eye as a full ring that is upset and welded to the neck, such as with a butterfly
+   * scarf.
+   *
+   * @param allowance what upsetting and welding take
+   * @return the eye
+   */
+  public Eye welded(WeldAllowance allowance) {
+    return new Eye(diameter, section(), Joint.welded(allowance));
+  }
+
+  /**
+   * The same kind of eye in the size that uses up a length of bar.
+   *
+   * @param length the length of bar of the eye's section
+   * @return the eye
+   * @throws IllegalArgumentException if the length is too short to close an eye of this section
+   */
+  public Eye using(Quantity<Length> length) {
+    double t = thickness();
+    double line = meanLineOf(length, Math.PI * t);
+    return new Eye(measure(line / Math.PI - t), section(), joint());
+  }
+
+  /** {@return the inside diameter d} */
+  public Measure<Length> insideDiameter() {
+    return diameter;
+  }
+
+  /** {@return the mean diameter d + t, exact} */
+  public Measure<Length> meanDiameter() {
+    return diameter.add(section().thickness());
+  }
+
+  /** {@return the outside diameter d + 2 t, exact} */
+  public Measure<Length> outsideDiameter() {
+    return meanDiameter().add(section().thickness());
+  }
+
+  /** {@return its outside diameter, from where the straight bar ends to the top of the eye} */
+  @Override
+  public Measure<Length> reach() {
+    return outsideDiameter();
+  }
+
+  @Override
+  double meanLine(Notes n) {
+    double d = n.given("d", "inside diameter", diameter.in(unit()));
+    double t = t(n);
+    double m = n.length("m", "mean diameter", "d + t", d + t);
+    return n.length("L", "circumference of the mean diameter", "π m", Math.PI * m);
+  }
+
+  @Override
+  Measure<Length> tightest() {
+    return diameter;
+  }
+
+  @Override
+  String noun() {
+    return "eye";
+  }
+
+  /** How it is closed, its inside diameter and its bar. */
+  @Override
+  public String toString() {
+    return name() + ", " + diameter + " inside, in " + section();
+  }
+}

@@ -1,0 +1,149 @@
+package org.hammerscale.bending;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.hammerscale.internal.Arguments;
+import org.hammerscale.internal.Ellipse;
+import org.hammerscale.internal.Inverse;
+import org.hammerscale.stock.Section;
+import org.hammerscale.units.Measure;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
+import org.hammerscale.working.Working;
+
+/**
+ * An oval: a bar whose mean line is an ellipse. L = 4 a E(m), with the half axes a = (l + t)/2 and
+ * b = (v + t)/2 of the mean line, m = 1 − b²/a², and E the complete elliptic integral of the second
+ * kind. Its ends butt, unless it is asked for welded or lapped. Other names: elliptical link, oval
+ * ring.
+ *
+ * <pre>{@code
+ * Oval oval = Oval.inside(inches(3), inches(1), Section.round(inches("1/2")));
+ * oval.developedLength()                      // 8.1714 in
+ * oval.using(inches(9)).insideLength()        // 3.4505 in
+ * }</pre>
+ *
+ * <p>Exact as geometry but for the weld: the integral is found by the arithmetic-geometric mean,
+ * which doubles its correct digits at each of a handful of steps, to the last digits of a double.
+ * Lengths come out in the unit of the inside length.
+ *
+ * <p>Source: ellipse perimeter 4 a E(e²), standard mathematics; method of Gauss and Legendre.
+ */
+public final class Oval extends ClosedBar {
+  private static final Source ELLIPSE =
+      Source.computed("perimeter of an ellipse by the arithmetic-geometric mean");
+
+  private final Measure<Length> length;
+  private final Measure<Length> width;
+
+  private Oval(Measure<Length> length, Measure<Length> width, Section section, Joint joint) {
+    super(section, length.getUnit(), joint);
+    this.length = length;
+    this.width = width;
+  }
+
+  /**
+   * An oval with butted ends: the long way first.
+   *
+   * @param length the finished inside length, at least the width
+   * @param width the finished inside width, more than zero
+   * @param section the bar
+   * @return the oval
+   * @throws IllegalArgumentException if a size is not more than zero, or the two are swapped
+   */
+  public static Oval inside(Quantity<Length> length, Quantity<Length> width, Section section) {
+    Measure<Length> along = Arguments.positive("length", length);
+    Measure<Length> across = Arguments.positive("width", width);
+    notSwapped(along, across);
+    return new Oval(along, across, section, Joint.BUTTED);
+  }
+
+  /**
+   * The same oval forge-welded.
+   *
+   * @param allowance what the weld takes
+   * @return the oval
+   */
+  public Oval welded(WeldAllowance allowance) {
+    return new Oval(length, width, section(), Joint.welded(allowance));
+  }
+
+  /**
+   * The same oval with its ends lapped.
+   *
+   * @param lap the length of the lap on the mean line, more than zero
+   * @return the oval
+   * @throws IllegalArgumentException if the lap is not more than zero
+   */
+  public Oval lapped(Quantity<Length> lap) {
+    return new Oval(length, width, section(), Joint.lapped(lap));
+  }
+
+  /**
+   * The same kind of oval, as wide, in the length that uses up a length of bar.
+   *
+   * @param bar the length of bar of the oval's section
+   * @return the oval
+   * @throws IllegalArgumentException if the bar is too short to close a ring of this width
+   */
+  public Oval using(Quantity<Length> bar) {
+    double b = (width.in(unit()) + thickness()) / 2;
+    double line = meanLineOf(bar, 2 * Math.PI * b);
+    double a =
+        Inverse.solve(
+            "mean line", x -> Ellipse.perimeter(x, b), b, line / 4, line, x -> measure(x));
+    return new Oval(measure(2 * a - thickness()), width, section(), joint());
+  }
+
+  /** {@return the inside length} */
+  public Measure<Length> insideLength() {
+    return length;
+  }
+
+  /** {@return the inside width} */
+  public Measure<Length> insideWidth() {
+    return width;
+  }
+
+  /** {@return the length over all, exact} */
+  @Override
+  public Measure<Length> reach() {
+    return length.add(section().thickness().multiply(2));
+  }
+
+  /** {@return how the length of bar that stays in it was found} */
+  @Override
+  public Working working() {
+    return super.working().withSource(ELLIPSE);
+  }
+
+  @Override
+  double meanLine(Notes n) {
+    double l = n.given("l", "inside length", length.in(unit()));
+    double w = n.given("v", "inside width", width.in(unit()));
+    double t = t(n);
+    double a = n.length("a", "long half axis of the mean line", "(l + t) / 2", (l + t) / 2);
+    double b = n.length("b", "short half axis", "(v + t) / 2", (w + t) / 2);
+    n.number("m", "parameter of the ellipse", "1 − b² / a²", 1 - b * b / (a * a));
+    return n.length("L", "perimeter of the ellipse", "4 a E(m)", Ellipse.perimeter(a, b));
+  }
+
+  /** The tightest curl lies at the ends of the long way: mean radius b²/a. */
+  @Override
+  Measure<Length> tightest() {
+    double a = (length.in(unit()) + thickness()) / 2;
+    double b = (width.in(unit()) + thickness()) / 2;
+    return measure(Math.max(2 * b * b / a - thickness(), 0));
+  }
+
+  @Override
+  String noun() {
+    return "oval";
+  }
+
+  /** How it is joined, its inside sizes and its bar. */
+  @Override
+  public String toString() {
+    return name() + ", " + length + " × " + width + " inside, of " + section();
+  }
+}

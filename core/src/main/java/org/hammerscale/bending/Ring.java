@@ -1,0 +1,204 @@
+package org.hammerscale.bending;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
+import org.hammerscale.internal.Arguments;
+import org.hammerscale.stock.Section;
+import org.hammerscale.units.Estimate;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.Measures;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
+import org.hammerscale.working.Working;
+
+/**
+ * A round ring, also called a hoop, band or tyre: L = π (d + t), the circumference of the mean
+ * diameter. Its ends butt, unless it is asked for welded, lapped or weldless.
+ *
+ * <pre>{@code
+ * Section bar = Section.round(inches(1));
+ * Ring ring = Ring.inside(inches(10), bar);
+ * ring.developedLength()                                    // 34.5575 in
+ * ring.welded(WeldAllowance.THREE_EIGHTHS).cutLength()      // 34.9325 in (34.9325 in to 36.0575 in)
+ * ring.using(inches(36)).insideDiameter()                   // 10.4592 in
+ * }</pre>
+ *
+ * <p>Lengths come out in the diameter's unit. The thickness of the section lies across the bend,
+ * along the ring's radius. Exact as geometry but for the weld.
+ *
+ * <p>Source: Ilgen, <cite>Forge Work</cite>, 1912, sec. 111; Googerty, <cite>Hand-Forging and
+ * Wrought-Iron Ornamental Work</cite>, 1911, p. 69.
+ */
+public final class Ring extends ClosedBar {
+  private final Measure<Length> diameter;
+
+  private Ring(Measure<Length> diameter, Section section, Joint joint) {
+    super(section, diameter.getUnit(), joint);
+    this.diameter = diameter;
+  }
+
+  /**
+   * A ring with butted ends.
+   *
+   * @param diameter the finished inside diameter, more than zero
+   * @param section the bar
+   * @return the ring
+   * @throws IllegalArgumentException if the diameter is not more than zero
+   */
+  public static Ring inside(Quantity<Length> diameter, Section section) {
+    return new Ring(Arguments.positive("diameter", diameter), section, Joint.BUTTED);
+  }
+
+  /**
+   * The same ring forge-welded.
+   *
+   * @param allowance what the weld takes
+   * @return the ring
+   */
+  public Ring welded(WeldAllowance allowance) {
+    return new Ring(diameter, section(), Joint.welded(allowance));
+  }
+
+  /**
+   * The same ring with its ends lapped side by side, to be riveted or left so.
+   *
+   * @param lap the length of the lap on the mean line, more than zero
+   * @return the ring
+   * @throws IllegalArgumentException if the lap is not more than zero
+   */
+  public Ring lapped(Quantity<Length> lap) {
+    return new Ring(diameter, section(), Joint.lapped(lap));
+  }
+
+  /**
+   * The same ring without a joint: slit in wider stock and opened. Its metal is that of the
+   * {@linkplain #annulus annulus}; ask {@link #stock} for the length of the {@linkplain #stockWidth
+   * wider bar}.
+   *
+   * @return the ring
+   */
+  public Ring weldless() {
+    return new Ring(diameter, section(), Joint.WELDLESS);
+  }
+
+  /**
+   * The same kind of ring in the size that uses up a length of bar: d = L / π − t, after lap or
+   * likely weld.
+   *
+   * @param length the length of bar of the ring's section
+   * @return the ring
+   * @throws IllegalArgumentException if the length is too short to close a ring of this section
+   */
+  public Ring using(Quantity<Length> length) {
+    double line = meanLineOf(length, Math.PI * thickness());
+    return new Ring(measure(line / Math.PI - thickness()), section(), joint());
+  }
+
+  /** {@return the inside diameter d} */
+  public Measure<Length> insideDiameter() {
+    return diameter;
+  }
+
+  /** {@return the mean diameter d + t, exact} */
+  public Measure<Length> meanDiameter() {
+    return diameter.add(section().thickness());
+  }
+
+  /** {@return the outside diameter d + 2 t, exact} */
+  public Measure<Length> outsideDiameter() {
+    return meanDiameter().add(section().thickness());
+  }
+
+  /**
+   * The area of the ring's face as it lies flat, between two circles: π (d + t) t.
+   *
+   * @return the area, exact, in the square of the diameter's unit
+   */
+  public Measure<Area> annulus() {
+    return Measures.area(measure(meanLine(Notes.NONE)), section().thickness());
+  }
+
+  /**
+   * How wide a bar to slit for the weldless ring: two faces and 1/4 to 1/2 in, as a face is the
+   * thickness from inside to outside.
+   *
+   * <p>Source: American Technical Society, <cite>Modern Shop Practice</cite>, vol. 2, "Weldless
+   * rings"; the spread is that of the rule.
+   *
+   * @return the width, in the diameter's unit
+   */
+  public Estimate<Length> stockWidth() {
+    Measure<Length> faces = section().thickness().to(unit()).multiply(2);
+    return Estimate.of(
+        faces.add(Measures.inches(1 / 4d)),
+        faces.add(Measures.inches(3 / 8d)),
+        faces.add(Measures.inches(1 / 2d)));
+  }
+
+  /**
+   * The length by the old tyre rule: three inside diameters and half an inch for each foot of
+   * these, three thicknesses, and a third of one for the weld. {@link #benchError} tells how far it
+   * is off.
+   *
+   * @return the rule's length, in the diameter's unit
+   */
+  public Measure<Length> benchLength() {
+    return measure(bench(Notes.NONE));
+  }
+
+  /**
+   * How much the {@linkplain #benchLength old rule} gives beyond the circumference of the mean
+   * diameter.
+   *
+   * @return the difference, in the diameter's unit; negative where the rule leaves the ring short
+   */
+  public Measure<Length> benchError() {
+    return benchLength().subtract(measure(meanLine(Notes.NONE)));
+  }
+
+  /** {@return how the old rule comes to its length} */
+  public Working benchWorking() {
+    return Notes.taken("ring by the old tyre rule", unit(), this::bench)
+        .withSource(
+            Source.commonPractice("3 diameters + 1/2 in a foot + 3 thicknesses + 1/3 thickness"));
+  }
+
+  /** {@return the outside diameter} */
+  @Override
+  public Measure<Length> reach() {
+    return outsideDiameter();
+  }
+
+  private double bench(Notes n) {
+    double d = n.given("d", "inside diameter", diameter.in(unit()));
+    double t = t(n);
+    double a = n.length("a", "three inside diameters", "3 d", 3 * d);
+    double h = n.length("h", "half an inch in a foot of these", "a / 24", a / 24);
+    return n.length("L", "bar by the old rule", "a + h + 3 t + t / 3", a + h + 3 * t + t / 3);
+  }
+
+  @Override
+  double meanLine(Notes n) {
+    double d = n.given("d", "inside diameter", diameter.in(unit()));
+    double t = t(n);
+    double m = n.length("m", "mean diameter", "d + t", d + t);
+    return n.length("L", "circumference of the mean diameter", "π m", Math.PI * m);
+  }
+
+  @Override
+  Measure<Length> tightest() {
+    return diameter;
+  }
+
+  @Override
+  String noun() {
+    return "ring";
+  }
+
+  /** How it is joined, its inside diameter and its bar. */
+  @Override
+  public String toString() {
+    return name() + ", " + diameter + " inside, of " + section();
+  }
+}

@@ -1,0 +1,139 @@
+package org.hammerscale.bending;
+
+import javax.measure.quantity.Length;
+import org.hammerscale.stock.Section;
+import org.hammerscale.units.Measure;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
+import org.hammerscale.working.Working;
+
+/**
+ * A right-angled corner forged sharp, outside and inside: the metal of its outer corner must come
+ * from somewhere, so the bar is upset there first. By volume it uses one thickness between the two
+ * inside faces. Other names: forged corner, mitred corner, upset corner.
+ *
+ * <pre>{@code
+ * SquareCorner corner = SquareCorner.of(Section.flat(millimetres(40), millimetres(12)));
+ * corner.developedLength()     // 12 mm
+ * corner.outsideDeduction()    // 12 mm
+ * corner.markAllowance()       // 3 mm
+ * }</pre>
+ *
+ * <p>Two rules answer two questions, and must not be mixed up. By volume: inside legs + t = outside
+ * dimensions − t = bar. By the bench: the centre-punch marks on which the corners of a piece are
+ * bent lie its outside dimension apart, and a quarter thickness more for each corner.
+ *
+ * <p>Source: conservation of volume; FAO, <cite>Basic Blacksmithing</cite>, AH635E, job 8.
+ */
+public final class SquareCorner extends BentBar {
+  private static final Source BENCH =
+      Source.read("FAO, Basic Blacksmithing, AH635E", "AH635E09, job 8");
+
+  private SquareCorner(Section section) {
+    super(section, section.thickness().getUnit());
+  }
+
+  /**
+   * A sharp corner.
+   *
+   * @param section the bar, its thickness across the bend
+   * @return the corner
+   */
+  public static SquareCorner of(Section section) {
+    return new SquareCorner(section);
+  }
+
+  /**
+   * What to take off the sum of the two outside dimensions, by volume: one thickness.
+   *
+   * @return the deduction, exact, in the thickness' unit
+   */
+  public Measure<Length> outsideDeduction() {
+    return measure(deduction(Notes.NONE));
+  }
+
+  /**
+   * What to add, for each corner, to an outside dimension to get the distance between the marks
+   * that the corners are bent on: a quarter thickness, by the published bench rule.
+   *
+   * @return the allowance, in the thickness' unit
+   */
+  public Measure<Length> markAllowance() {
+    return measure(mark(Notes.NONE));
+  }
+
+  /**
+   * How thick to upset the bar at the mark before bending: one and a half thicknesses, by the same
+   * bench rule.
+   *
+   * @return the thickness, in the thickness' unit
+   */
+  public Measure<Length> upsetThickness() {
+    return measure(upset(Notes.NONE));
+  }
+
+  /** {@return {@code square corner}} */
+  @Override
+  public String name() {
+    return "square corner";
+  }
+
+  /** {@return one thickness: half of it on the middle of either leg} */
+  @Override
+  public Measure<Length> reach() {
+    return measure(thickness());
+  }
+
+  /** {@return how the bar between the inside faces of the legs was found} */
+  @Override
+  public Working working() {
+    return Notes.taken("square corner, between the inside faces", unit(), this::developed)
+        .withSource(Source.computed("conservation of volume"));
+  }
+
+  /** {@return how the deduction from the outside dimensions was found} */
+  public Working deductionWorking() {
+    return Notes.taken("square corner, deduction from outside dimensions", unit(), this::deduction)
+        .withSource(Source.computed("conservation of volume"));
+  }
+
+  /** {@return how the bench rule comes to its allowance between marks} */
+  public Working markWorking() {
+    return Notes.taken("square corner, allowance from mark to mark", unit(), this::mark)
+        .withSource(BENCH);
+  }
+
+  /** {@return how the bench rule comes to its upset} */
+  public Working upsetWorking() {
+    return Notes.taken("square corner, upset before bending", unit(), this::upset)
+        .withSource(BENCH);
+  }
+
+  @Override
+  double developed(Notes n) {
+    double t = t(n);
+    return n.length("L", "bar that fills the corner of t × t", "t", t);
+  }
+
+  private double deduction(Notes n) {
+    double l = developed(n);
+    double t = thickness();
+    return n.length("D", "both outside dimensions hold the corner", "2 t − L", 2 * t - l);
+  }
+
+  private double mark(Notes n) {
+    double t = t(n);
+    return n.length("M", "to add between marks, for each corner", "t / 4", t / 4);
+  }
+
+  private double upset(Notes n) {
+    double t = t(n);
+    return n.length("U", "thickness to upset to", "1.5 t", 1.5 * t);
+  }
+
+  /** The bar. */
+  @Override
+  public String toString() {
+    return "square corner in " + section();
+  }
+}

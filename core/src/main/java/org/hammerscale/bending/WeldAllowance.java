@@ -1,0 +1,164 @@
+package org.hammerscale.bending;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.hammerscale.internal.Arguments;
+import org.hammerscale.stock.Section;
+import org.hammerscale.units.Estimate;
+import org.hammerscale.units.Measure;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
+
+/**
+ * How much bar a forge weld takes beyond the finished length: what is upset, scarfed, scaled away
+ * and dressed off. Other names: weld waste, scarf allowance, lap allowance.
+ *
+ * <p>The published rules run from three eighths of the thickness to one and a half. Each rule here
+ * gives its own value as the likely one, and the range of all of them as low and high, since the
+ * hand decides more than the rule.
+ *
+ * <pre>{@code
+ * Section bar = Section.round(inches("1/2"));
+ * WeldAllowance.ONE_THICKNESS.on(bar, inches(10))   // 1/2 in (3/16 in to 3/4 in)
+ * WeldAllowance.LINK.on(bar, inches(10))            // 1 1/2 in (1 in to 2 in)
+ * }</pre>
+ */
+public final class WeldAllowance {
+  private static final double LEAST = 0.375;
+  private static final double MOST = 1.5;
+
+  /**
+   * About one thickness, for upsetting and welding; the usual rule.
+   *
+   * <p>Source: Ilgen, <cite>Forge Work</cite>, 1912, sec. 109 (about one diameter for an eye).
+   */
+  public static final WeldAllowance ONE_THICKNESS =
+      published(1, "one thickness", Source.read("Ilgen, Forge Work, 1912", "sec. 109"));
+
+  /**
+   * Three eighths of the thickness: 3/8 in on a ring of 1 in bar, the least that is published.
+   *
+   * <p>Source: Googerty, <cite>Hand-Forging and Wrought-Iron Ornamental Work</cite>, 1911, p. 69.
+   */
+  public static final WeldAllowance THREE_EIGHTHS =
+      published(
+          LEAST,
+          "three eighths of the thickness",
+          Source.read(
+              "Googerty, Hand-Forging and Wrought-Iron Ornamental Work, 1911",
+              "p. 69, for 1 in bar"));
+
+  /**
+   * 0.78 of the diameter: what a chain ring of 7/16 in round, cut 8 in long, leaves for its weld.
+   *
+   * <p>Source: Ilgen, <cite>Forge Work</cite>, 1912, sec. 81; the ratio is computed from its sizes.
+   */
+  public static final WeldAllowance CHAIN_RING =
+      published(0.78, "0.78 of the thickness", Source.read("Ilgen, Forge Work, 1912", "sec. 81"));
+
+  /** One to one and a half thicknesses, as is customary. Source: common practice. */
+  public static final WeldAllowance CUSTOMARY =
+      new WeldAllowance(
+          false,
+          1,
+          1.25,
+          MOST,
+          "one to one and a half thicknesses",
+          Source.commonPractice("1 to 1 1/2 thicknesses for a forge weld"));
+
+  /**
+   * A tenth to a fifth of the finished length, as one page gives for forged links and rings.
+   *
+   * <p>Source: "How to forge iron chain link", mechinopedia.com, 2022.
+   */
+  public static final WeldAllowance LINK =
+      new WeldAllowance(
+          true,
+          0.10,
+          0.15,
+          0.20,
+          "a tenth to a fifth of the length",
+          Source.read("How to forge iron chain link, mechinopedia.com, 2022", "10 to 20 %"));
+
+  private final boolean ofLength;
+  private final double low;
+  private final double likely;
+  private final double high;
+  private final String words;
+  private final Source source;
+
+  private WeldAllowance(
+      boolean ofLength, double low, double likely, double high, String words, Source source) {
+    this.ofLength = ofLength;
+    this.low = low;
+    this.likely = likely;
+    this.high = high;
+    this.words = words;
+    this.source = source;
+  }
+
+  private static WeldAllowance published(double likely, String words, Source source) {
+    return new WeldAllowance(false, LEAST, likely, MOST, words, source);
+  }
+
+  /**
+   * What a shop has measured on its own welds.
+   *
+   * @param low thicknesses that nineteen welds of twenty take at least, more than 0
+   * @param likely thicknesses that half of them take, not less than low
+   * @param high thicknesses that one weld of twenty exceeds, not less than likely
+   * @return the allowance
+   * @throws IllegalArgumentException unless 0 &lt; low ≤ likely ≤ high ≤ 10
+   */
+  public static WeldAllowance thicknesses(double low, double likely, double high) {
+    String what = "give thicknesses, the least first";
+    Arguments.number("high", high, 10, what);
+    Arguments.number("likely", likely, high, what);
+    Arguments.number("low", low, likely, what);
+    return new WeldAllowance(
+        false,
+        low,
+        likely,
+        high,
+        likely + " thicknesses",
+        Source.commonPractice("measured in the shop"));
+  }
+
+  /**
+   * The bar that a weld takes.
+   *
+   * @param section the bar that is welded
+   * @param finishedLength the length on the mean line without the weld, not negative
+   * @return the allowance, in the finished length's unit
+   * @throws IllegalArgumentException if the length is negative
+   */
+  public Estimate<Length> on(Section section, Quantity<Length> finishedLength) {
+    Measure<Length> length = Arguments.notNegative("finished length", finishedLength);
+    Measure<Length> base = ofLength ? length : section.thickness().to(length.getUnit());
+    return Estimate.of(base.multiply(low), base.multiply(likely), base.multiply(high));
+  }
+
+  /** {@return where the rule comes from} */
+  public Source source() {
+    return source;
+  }
+
+  /** The likely value; thickness t and length L must have been noted. */
+  double likely(Notes n, double t, double length) {
+    double f = n.number("f", ofLength ? "part of the length" : "thicknesses", "", likely);
+    return ofLength
+        ? n.length("w", "likely taken by the weld", "f L", f * length)
+        : n.length("w", "likely taken by the weld", "f t", f * t);
+  }
+
+  /** The finished length that a bar of this length leaves. */
+  double finished(double used, double t) {
+    return ofLength ? used / (1 + likely) : used - likely * t;
+  }
+
+  /** The rule in words. */
+  @Override
+  public String toString() {
+    return words;
+  }
+}

@@ -1,0 +1,250 @@
+package org.hammerscale.punching;
+
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Volume;
+import org.hammerscale.internal.Arguments;
+import org.hammerscale.stock.Feature;
+import org.hammerscale.stock.Losses;
+import org.hammerscale.stock.Section;
+import org.hammerscale.units.Estimate;
+import org.hammerscale.units.Measure;
+import org.hammerscale.working.Caution;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
+import org.hammerscale.working.Working;
+
+/**
+ * A flat round eye at the end of a bar: the end is forged to a disc, which is slit and drifted or
+ * punched, and finishes with a round rim. The metal in it is that of the disc less the hole, V = (π
+ * D²/4 − H) t. Drifted without a slug, the disc must be forged smaller before, to √(D² − 4 H/π);
+ * for a round hole, √(D² − d²).
+ *
+ * <pre>{@code
+ * Section bar = Section.square(inches("3/8"));
+ * FlatEye eye = FlatEye.drifted(bar, inches(1), inches("3/16"), Hole.round(inches("5/16")));
+ * eye.metalKept()       // 0.1329 in³
+ * eye.discBefore()      // 0.9499 in
+ * eye.stock(bar)        // 0.9449 in
+ * FlatEye punched = FlatEye.punched(bar, inches(1), inches("3/16"), eye.hole());
+ * punched.stock(bar)    // 0.979 in (0.9449 in to 1.0472 in)
+ * }</pre>
+ *
+ * <p>The disc counts from where its rim meets the bar. Exact as geometry for the finished eye; a
+ * slug's thickness is an estimate unless it is measured. Also called a penny end with a hole.
+ *
+ * <p>Source: conservation of volume.
+ */
+public final class FlatEye implements Feature {
+  private static final Source RIM =
+      Source.commonPractice("rim of a flat eye at least as wide as it is thick");
+
+  private final Section neck;
+  private final Measure<Length> outside;
+  private final Measure<Length> thickness;
+  private final Hole hole;
+  private final Slug slug;
+  private final Unit<Length> unit;
+
+  private FlatEye(
+      Section neck, Measure<Length> outside, Measure<Length> thickness, Hole hole, Slug slug) {
+    this.neck = neck;
+    this.outside = outside;
+    this.thickness = thickness;
+    this.hole = hole;
+    this.slug = slug;
+    this.unit = outside.getUnit();
+  }
+
+  /**
+   * An eye slit and drifted in a disc, without loss.
+   *
+   * @param neck the bar that it ends
+   * @param outside the finished diameter over the rim, more than zero
+   * @param thickness the finished thickness, more than zero and at most the diameter
+   * @param hole the finished hole, inside the disc
+   * @return the eye
+   * @throws IllegalArgumentException if a size is not more than zero, the eye is thicker than it is
+   *     wide, or the hole breaks through its rim
+   */
+  public static FlatEye drifted(
+      Section neck, Quantity<Length> outside, Quantity<Length> thickness, Hole hole) {
+    return punched(neck, outside, thickness, hole).withSlugThickness(hole.length().withValue(0));
+  }
+
+  /**
+   * An eye punched in a disc, with its slug knocked out. The slug is estimated as {@link
+   * PunchedHole} does.
+   *
+   * @param neck the bar that it ends
+   * @param outside the finished diameter over the rim, more than zero
+   * @param thickness the finished thickness, more than zero and at most the diameter
+   * @param hole the finished hole, inside the disc
+   * @return the eye
+   * @throws IllegalArgumentException if a size is not more than zero, the eye is thicker than it is
+   *     wide, or the hole breaks through its rim
+   */
+  public static FlatEye punched(
+      Section neck, Quantity<Length> outside, Quantity<Length> thickness, Hole hole) {
+    Measure<Length> over = Arguments.positive("outside", outside);
+    Measure<Length> thick = Arguments.positive("thickness", thickness);
+    if (thick.isGreaterThan(over)) {
+      throw new IllegalArgumentException(
+          "thickness must be at most the outside diameter of "
+              + over
+              + ", was "
+              + thick
+              + "; name the diameter first");
+    }
+    if (!hole.span().isLessThan(over)) {
+      throw new IllegalArgumentException(
+          "hole must lie inside the outside diameter of "
+              + over
+              + ", was a "
+              + hole
+              + ", "
+              + hole.span()
+              + " at its widest; forge a larger eye");
+    }
+    return new FlatEye(Objects.requireNonNull(neck), over, thick, hole, Slug.of(hole, thick));
+  }
+
+  /**
+   * The same eye with the slug that was found at the anvil.
+   *
+   * @param slugThickness from zero to the thickness of the eye; that of the eye for a drilled hole
+   * @return the eye
+   * @throws IllegalArgumentException if it is negative or more than the thickness of the eye
+   */
+  public FlatEye withSlugThickness(Quantity<Length> slugThickness) {
+    return new FlatEye(neck, outside, thickness, hole, slug.measured(slugThickness));
+  }
+
+  /** {@return the finished diameter over the rim} */
+  public Measure<Length> outsideDiameter() {
+    return outside;
+  }
+
+  /** {@return the finished hole} */
+  public Hole hole() {
+    return hole;
+  }
+
+  /** {@return the width left beside the hole, (D − h)/2, exact, in the unit of the diameter} */
+  public Measure<Length> rim() {
+    return outside.subtract(hole.width()).divide(2);
+  }
+
+  /**
+   * The disc to forge before it is opened, of the eye's own thickness: Z = √(D² − 4 H (t − q)/(π
+   * t)), q being the slug's thickness.
+   *
+   * @return the diameter, in the unit of the diameter over the rim; exact if there is no slug or a
+   *     measured one
+   */
+  public Estimate<Length> discBefore() {
+    Measure<Length> likely = Measure.of(disc(Notes.NONE), unit);
+    return slug.isKnown()
+        ? Estimate.exact(likely)
+        : Estimate.of(disc(slug.leastPart()), likely, disc(slug.mostPart()));
+  }
+
+  private Measure<Length> disc(double part) {
+    double d = outside.getValue();
+    double opened = 4 * hole.area(Notes.NONE, unit) * (1 - part) / Math.PI;
+    return Measure.of(Math.sqrt(d * d - opened), unit);
+  }
+
+  /** {@return {@code flat eye}} */
+  @Override
+  public String name() {
+    return "flat eye";
+  }
+
+  @Override
+  public Section start() {
+    return neck;
+  }
+
+  @Override
+  public Section end() {
+    return neck;
+  }
+
+  /** {@return the disc less the hole, exact, in the cube of the diameter's unit} */
+  @Override
+  public Estimate<Volume> metalKept() {
+    return Estimate.exact(Slug.cubic(metal(Notes.NONE), unit));
+  }
+
+  /** {@return the slug; nothing if it is drifted} */
+  @Override
+  public Losses metalLost() {
+    return slug.mostPart() == 0 ? Losses.NONE : Losses.NONE.and("slug", slug.estimate(unit));
+  }
+
+  /** {@return its outside diameter} */
+  @Override
+  public Measure<Length> reach() {
+    return outside;
+  }
+
+  /** {@return a caution if the rim is narrower than it is thick; else none} */
+  @Override
+  public List<Caution> cautions() {
+    return rim().isLessThan(thickness.multiply(1 - Rim.SLACK))
+        ? List.of(
+            Caution.limit(
+                "the rim of "
+                    + rim()
+                    + " is narrower than the eye is thick ("
+                    + thickness
+                    + "): it bulges when the hole is opened; forge the eye thinner or larger",
+                RIM))
+        : List.of();
+  }
+
+  /** {@return how the metal kept was found} */
+  @Override
+  public Working working() {
+    return Notes.taken("flat round eye", unit, this::metal)
+        .withSource(Source.computed("volume of a disc less its hole"))
+        .withCautions(cautions());
+  }
+
+  /** {@return how the likely disc before opening was found} */
+  public Working discWorking() {
+    return Notes.taken("disc for a flat round eye", unit, this::disc)
+        .withSource(Source.computed("conservation of volume at the same thickness"))
+        .withSource(slug.source())
+        .withCautions(cautions());
+  }
+
+  private double metal(Notes n) {
+    double h = hole.area(n, unit);
+    double d = n.given("D", "diameter over the rim", outside.getValue());
+    double t = n.given("t", "thickness of the eye", thickness.in(unit));
+    return n.volume("V", "metal kept", "(π D² / 4 − H) t", (Math.PI * (d * d) / 4 - h) * t);
+  }
+
+  private double disc(Notes n) {
+    double h = hole.area(n, unit);
+    double d = n.given("D", "diameter over the rim", outside.getValue());
+    double t = n.given("t", "thickness of the eye", thickness.in(unit));
+    double q = slug.thickness(n, t, unit);
+    return n.length(
+        "Z",
+        "disc before opening",
+        "√(D² − 4 H (t − q) / (π t))",
+        Math.sqrt(d * d - 4 * h * (t - q) / (Math.PI * t)));
+  }
+
+  /** Diameter, thickness and hole. */
+  @Override
+  public String toString() {
+    return outside + " flat eye " + thickness + " thick with a " + hole;
+  }
+}

@@ -1,6 +1,7 @@
 import java.util.Map;
 import javax.measure.quantity.*;
 import org.hammerscale.bending.*;
+import org.hammerscale.fastening.*;
 import org.hammerscale.forging.*;
 import org.hammerscale.heat.*;
 import org.hammerscale.hinge.*;

@@ -4,6 +4,7 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
+import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Pressure;
@@ -55,6 +56,18 @@ public final class Arguments {
    */
   public static Measure<Pressure> positivePressure(String name, Quantity<Pressure> pressure) {
     return positive(name, pressure, ShopUnits.PASCAL, "a pressure", "MPa or ksi", "value");
+  }
+
+  /**
+   * A force of more than zero.
+   *
+   * @param name the parameter's name, for the message
+   * @param force its value
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Force> positiveForce(String name, Quantity<Force> force) {
+    return positive(name, force, ShopUnits.NEWTON, "a force", "newtons or pounds-force", "value");
   }
 
   /**

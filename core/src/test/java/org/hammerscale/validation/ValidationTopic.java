@@ -17,7 +17,8 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
             ForgingTopics.all(),
             BendingTopics.all(),
             PunchingTopics.all(),
-            HingeTopics.all())
+            HingeTopics.all(),
+            FasteningTopics.all())
         .flatMap(List::stream)
         .toList();
   }

@@ -4,8 +4,10 @@ import javax.measure.Quantity;
 import javax.measure.format.MeasurementParseException;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
+import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
@@ -189,6 +191,39 @@ public final class Measures {
    */
   public static Measure<Time> minutes(double value) {
     return Measure.of(value, ShopUnits.MINUTE);
+  }
+
+  /**
+   * A force in newtons.
+   *
+   * @param value the number of newtons, finite
+   * @return the force in newtons
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Measure<Force> newtons(double value) {
+    return Measure.of(value, ShopUnits.NEWTON);
+  }
+
+  /**
+   * A force in pounds-force.
+   *
+   * @param value the number of pounds-force, 4.448 221 615 260 5 N each, finite
+   * @return the force in pounds-force
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Measure<Force> poundsForce(double value) {
+    return Measure.of(value, ShopUnits.POUND_FORCE);
+  }
+
+  /**
+   * A strength or stress in megapascals, the same as newtons per square millimetre.
+   *
+   * @param value the number of megapascals, finite
+   * @return the stress in megapascals
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Measure<Pressure> megapascals(double value) {
+    return Measure.of(value, ShopUnits.MEGAPASCAL);
   }
 
   /**

@@ -12,10 +12,13 @@ import static org.hammerscale.units.Measures.kilogramsPerCubicMetre;
 import static org.hammerscale.units.Measures.length;
 import static org.hammerscale.units.Measures.mass;
 import static org.hammerscale.units.Measures.massPerLength;
+import static org.hammerscale.units.Measures.megapascals;
 import static org.hammerscale.units.Measures.metres;
 import static org.hammerscale.units.Measures.millimetres;
 import static org.hammerscale.units.Measures.minutes;
+import static org.hammerscale.units.Measures.newtons;
 import static org.hammerscale.units.Measures.pounds;
+import static org.hammerscale.units.Measures.poundsForce;
 import static org.hammerscale.units.Measures.poundsPerCubicFoot;
 import static org.hammerscale.units.Measures.seconds;
 import static org.hammerscale.units.Measures.volume;
@@ -53,6 +56,9 @@ class MeasuresTest {
         Arguments.of(pounds(2.5), ShopUnits.POUND),
         Arguments.of(kilogramsPerCubicMetre(2.5), ShopUnits.KILOGRAM_PER_CUBIC_METRE),
         Arguments.of(poundsPerCubicFoot(2.5), ShopUnits.POUND_PER_CUBIC_FOOT),
+        Arguments.of(newtons(2.5), ShopUnits.NEWTON),
+        Arguments.of(poundsForce(2.5), ShopUnits.POUND_FORCE),
+        Arguments.of(megapascals(2.5), ShopUnits.MEGAPASCAL),
         Arguments.of(celsius(2.5), ShopUnits.CELSIUS),
         Arguments.of(fahrenheit(2.5), ShopUnits.FAHRENHEIT),
         Arguments.of(seconds(2.5), ShopUnits.SECOND),

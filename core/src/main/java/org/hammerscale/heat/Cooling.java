@@ -31,8 +31,8 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * Bar bar = Bar.of(Section.round(millimetres(20)), Material.MILD_STEEL);
  * Cooling cooling = Cooling.from(celsius(1150), bar);
- * cooling.to(celsius(900)).time()     // 46.4 s (41.66 s to 52.32 s)
- * cooling.window()                    // 40.2 s (25.32 s to 67.8 s)
+ * cooling.to(celsius(900)).time()     // 46.4 s (41.68 s to 52.32 s)
+ * cooling.window()                    // 40.2 s (25.32 s to 67.86 s)
  * }</pre>
  *
  * <p>The time in still air is good to about 3 % but for the emissivity, which its spread stands

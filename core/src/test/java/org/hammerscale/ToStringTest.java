@@ -3,6 +3,7 @@ package org.hammerscale;
 import static org.hammerscale.units.Measures.celsius;
 import static org.hammerscale.units.Measures.degrees;
 import static org.hammerscale.units.Measures.inches;
+import static org.hammerscale.units.Measures.minutes;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
@@ -31,7 +32,10 @@ import org.hammerscale.forging.Shoulder;
 import org.hammerscale.forging.Spread;
 import org.hammerscale.forging.SpreadLaw;
 import org.hammerscale.forging.Taper;
+import org.hammerscale.heat.Air;
 import org.hammerscale.heat.Contraction;
+import org.hammerscale.heat.Cooling;
+import org.hammerscale.heat.Heats;
 import org.hammerscale.heat.HotMetal;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.piece.Piece;
@@ -100,6 +104,10 @@ class ToStringTest {
             HotMetal.of(Material.MILD_STEEL),
             HotMetal.of(Material.COPPER),
             Contraction.from(celsius(900), Material.MILD_STEEL),
+            Air.taking(10),
+            Cooling.from(celsius(1100), bar),
+            Cooling.from(celsius(1100), bar).curve(1).get(0),
+            Heats.forWork(minutes(2), Cooling.from(celsius(1100), bar)),
             piece,
             piece.layout(),
             piece.layout().marks().get(0),

@@ -18,6 +18,7 @@ import org.hammerscale.working.Source;
  * Air.STILL                                       // still air at 20 °C
  * Air.STILL.at(celsius(5))                        // still air at 5 °C
  * Air.moving(metres(2), seconds(1))               // draught of 2 m/s at 20 °C
+ * Air.taking(10)                                  // air taking 10.0 W/(m² K) at 20 °C
  * }</pre>
  *
  * <p>Walls and ground are as warm as the air. Source: Churchill and Chu 1975; for a draught

@@ -33,6 +33,8 @@ import org.jspecify.annotations.Nullable;
  * cooling.hotAtTheEnd(millimetres(60)).time()                      // 74.21 s (66.77 s to 83.52 s)
  * cooling.cutTo(millimetres(60)).time()                            // 68.91 s (62 s to 77.55 s)
  * cooling.in(Air.moving(metres(2), seconds(1))).time()             // 68.82 s (62.82 s to 76.1 s)
+ * cooling.withEmissivity(Estimate.exact(Measure.of(0.8, ShopUnits.ONE))).time()    // 80.39 s
+ * cooling.by(HotMetal.austenitic(Material.MILD_STEEL)).time()      // 81.53 s (61.06 s to 122.7 s)
  * cooling.temperatureAfter(minutes(1))                             // 853.5 °C (833.9 °C to 875.5 °C)
  * cooling.curve(4).get(2)                                          // 975 °C after 28.75 s
  * cooling.finish()                                                 // 800 °C
@@ -46,8 +48,9 @@ import org.jspecify.annotations.Nullable;
  * <p>The time in still air is good to about 3 % but for the emissivity, which its spread stands
  * for. In the hand it is shorter: anvil and hammer take heat, so that about half is left (our own
  * judgement; no source was found), and the thinnest part rules: tell it with {@link #withThinnest}.
- * The bar is taken as one temperature throughout, endless, of its cold sizes, without scale. How
- * long the fire takes to heat it through is not computed, for want of a sourced model.
+ * The bar is taken as one temperature throughout, endless, of its cold sizes, without scale; a tube
+ * sheds heat from its outside alone. How long the fire takes to heat it through is not computed,
+ * for want of a sourced model.
  *
  * <p>Since the time is an explicit integral over the temperature it is taken by quadrature, cut at
  * the jumps of the specific heat, not by stepping a differential equation across them: relative

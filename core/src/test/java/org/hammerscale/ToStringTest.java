@@ -5,6 +5,7 @@ import static org.hammerscale.units.Measures.degrees;
 import static org.hammerscale.units.Measures.inches;
 import static org.hammerscale.units.Measures.kilograms;
 import static org.hammerscale.units.Measures.metres;
+import static org.hammerscale.units.Measures.minutes;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
@@ -33,7 +34,10 @@ import org.hammerscale.forging.Shoulder;
 import org.hammerscale.forging.Spread;
 import org.hammerscale.forging.SpreadLaw;
 import org.hammerscale.forging.Taper;
+import org.hammerscale.heat.Air;
 import org.hammerscale.heat.Contraction;
+import org.hammerscale.heat.Cooling;
+import org.hammerscale.heat.Heats;
 import org.hammerscale.heat.HotMetal;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.hinge.BarrelEnd;
@@ -119,6 +123,10 @@ class ToStringTest {
             HotMetal.of(Material.MILD_STEEL),
             HotMetal.of(Material.COPPER),
             Contraction.from(celsius(900), Material.MILD_STEEL),
+            Air.taking(10),
+            Cooling.from(celsius(1100), bar),
+            Cooling.from(celsius(1100), bar).curve(1).get(0),
+            Heats.forWork(minutes(2), Cooling.from(celsius(1100), bar)),
             piece,
             piece.layout(),
             piece.layout().marks().get(0),

@@ -4,21 +4,35 @@ import static org.hammerscale.units.Measures.millimetres;
 
 import java.util.List;
 import java.util.stream.Stream;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Temperature;
+import org.hammerscale.heat.Air;
 import org.hammerscale.heat.Contraction;
+import org.hammerscale.heat.Cooling;
 import org.hammerscale.heat.HotMetal;
+import org.hammerscale.heat.Kernels;
+import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Material;
+import org.hammerscale.stock.Section;
+import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
+import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
+import org.hammerscale.working.Source;
 
 /** What the fire does. */
 final class HeatTopics {
+  private static final Source GIVEN = Source.computed("as the table says");
+
   private HeatTopics() {}
 
   static List<ValidationTopic> all() {
     return List.of(
         new ValidationTopic("Steel in the fire", "steel_in_the_fire.csv", HeatTopics::steel),
-        new ValidationTopic("Shrinkage", "contraction.csv", HeatTopics::contraction));
+        new ValidationTopic("Shrinkage", "contraction.csv", HeatTopics::contraction),
+        new ValidationTopic("Cooling times", "cooling_times.csv", HeatTopics::cooling),
+        new ValidationTopic("Convection", "convection.csv", HeatTopics::convection),
+        new ValidationTopic("One temperature throughout", "biot.csv", HeatTopics::biot));
   }
 
   private static double steel(ValidationCase c) {
@@ -44,6 +58,74 @@ final class HeatTopics {
           contraction.hot(millimetres(1000)).in(ShopUnits.MILLIMETRE) - 1000;
       default -> throw new IllegalArgumentException(c.text("quantity"));
     };
+  }
+
+  private static double cooling(ValidationCase c) {
+    Material metal =
+        c.text("specific heat").equals("curve")
+            ? Material.MILD_STEEL
+            : Material.of("metal", Measures.kilogramsPerCubicMetre(7850), GIVEN)
+                .withSpecificHeatInJoulesPerKilogramKelvin(
+                    Double.parseDouble(c.text("specific heat")), GIVEN);
+    return Cooling.from(c.temperature("from"), Bar.of(c.section("section"), metal))
+        .to(c.temperature("to"))
+        .in(air(c))
+        .withEmissivity(share(Double.parseDouble(c.text("emissivity"))))
+        .time()
+        .likely()
+        .in(ShopUnits.SECOND);
+  }
+
+  private static double convection(ValidationCase c) {
+    double number = c.text("number").isEmpty() ? 0 : Double.parseDouble(c.text("number"));
+    double prandtl = c.text("prandtl").isEmpty() ? 0 : Double.parseDouble(c.text("prandtl"));
+    return switch (c.text("quantity")) {
+      case "horizontal cylinder" -> Kernels.cylinder(number, prandtl);
+      case "vertical plate" -> Kernels.upright(number, prandtl);
+      case "draught" -> Kernels.acrossDraught(number, prandtl);
+      case "Rayleigh" -> Kernels.rayleigh(c.section("section"), c.temperature("surface"));
+      case "Nusselt" ->
+          Kernels.cylinder(Kernels.rayleigh(c.section("section"), c.temperature("surface")), 0.70);
+      case "coefficient" ->
+          Kernels.convection(Air.STILL, c.section("section"), c.temperature("surface"));
+      case "air density" -> Kernels.airDensity(c.temperature("surface"));
+      case "air viscosity" -> Kernels.airViscosity(c.temperature("surface"));
+      case "air conductivity" -> Kernels.airConductivity(c.temperature("surface"));
+      default -> throw new IllegalArgumentException(c.text("quantity"));
+    };
+  }
+
+  private static double biot(ValidationCase c) {
+    Measure<Temperature> heat = c.temperature("heat");
+    Section section = c.section("section");
+    double radiation = Kernels.radiation(0.8, heat);
+    double convection = Kernels.convection(air(c), section, heat);
+    return switch (c.text("quantity")) {
+      case "radiation" -> radiation;
+      case "convection" -> convection;
+      case "depth" -> 1000 * Kernels.depth(section);
+      case "conductivity" ->
+          HotMetal.of(Material.MILD_STEEL).conductivityInWattsPerMetreKelvin(heat);
+      case "Biot" ->
+          Cooling.from(heat, Bar.of(section, Material.MILD_STEEL))
+              .in(air(c))
+              .withEmissivity(share(0.8))
+              .biot();
+      case "share of convection" -> convection / (convection + radiation);
+      default -> throw new IllegalArgumentException(c.text("quantity"));
+    };
+  }
+
+  /** Air written as {@code still} or {@code taking 10}. */
+  private static Air air(ValidationCase c) {
+    String text = c.text("air");
+    return text.equals("still")
+        ? Air.STILL
+        : Air.taking(Double.parseDouble(text.substring(text.indexOf(' '))));
+  }
+
+  private static Estimate<Dimensionless> share(double value) {
+    return Estimate.exact(Measure.of(value, ShopUnits.ONE));
   }
 
   private static Material metal(ValidationCase c) {

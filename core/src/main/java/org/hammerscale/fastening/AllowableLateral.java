@@ -24,8 +24,8 @@ import org.hammerscale.working.Working;
  * }
  * Screw screw = new Screw(inches(0.190), inches(0.152));
  * AllowableLateral hold = AllowableLateral.of(screw, AllowableLateral.Group.II);
- * hold.force(inches("1 1/2"))                   // 142.96 lbf
- * hold.inEndGrain().force(inches("1 1/2"))      // 95.304 lbf
+ * hold.force(inches("1 1/2"))                   // 143 lbf
+ * hold.inEndGrain().force(inches("1 1/2"))      // 95.3 lbf
  * }</pre>
  *
  * <p>Full from 7 diameters in the wood on, in proportion down to 4, nothing below. End grain has

@@ -21,15 +21,15 @@ import org.hammerscale.working.Working;
  *
  * <pre>{@code
  * FastenerRow row = FastenerRow.pulledOut(5);
- * row.effectiveNumber()                     // 4.2567 (3.6239 to 5)
- * row.holds(poundsForce(135))               // 574.65 lbf (489.23 lbf to 675 lbf)
- * row.mostLoaded(poundsForce(300))          // 70.477 lbf (60 lbf to 82.784 lbf)
+ * row.effectiveNumber()                     // 4.257 (3.624 to 5)
+ * row.holds(poundsForce(135))               // 574.7 lbf (489.2 lbf to 675 lbf)
+ * row.mostLoaded(poundsForce(300))          // 70.48 lbf (60 lbf to 82.78 lbf)
  * record Bolt(Measure<Length> diameter, Measure<Length> rootDiameter) implements WoodFastener {
  *   public Kind kind() { return Kind.LAG_SCREW; }
  * }
  * Bolt bolt = new Bolt(millimetres(8), millimetres(5.6));
- * FastenerRow.alongGrain(4, bolt, millimetres(60)).effectiveNumber()    // 3.0342 (2.3016 to 4)
- * FastenerRow.acrossGrain(4).effectiveNumber()                          // 3.4822 (3.0314 to 4)
+ * FastenerRow.alongGrain(4, bolt, millimetres(60)).effectiveNumber()    // 3.034 (2.302 to 4)
+ * FastenerRow.acrossGrain(4).effectiveNumber()                          // 3.482 (3.031 to 4)
  * }</pre>
  *
  * <p>A caller compares {@link #mostLoaded} of a hinge's reaction with what one fastener holds, or

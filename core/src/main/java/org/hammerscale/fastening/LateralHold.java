@@ -25,9 +25,9 @@ import org.hammerscale.working.Working;
  * }
  * Screw screw = new Screw(inches(0.190), inches(0.152));
  * LateralHold hold = LateralHold.of(screw, Wood.named("Douglas-fir coast"));
- * hold.force(inches("1 1/2"))                   // 190.61 lbf (134.17 lbf to 247.05 lbf)
- * hold.force(inches(1)).likely()                // 143.31 lbf
- * hold.inEndGrain().force(inches(2)).likely()   // 127.07 lbf
+ * hold.force(inches("1 1/2"))                   // 190.6 lbf (134.2 lbf to 247 lbf)
+ * hold.force(inches(1)).likely()                // 143.3 lbf
+ * hold.inEndGrain().force(inches(2)).likely()   // 127.1 lbf
  * }</pre>
  *
  * <p>The full value wants a depth in the wood: 7 diameters of a wood screw; 7 of a lag screw in

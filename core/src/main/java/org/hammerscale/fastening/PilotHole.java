@@ -23,6 +23,13 @@ import org.hammerscale.working.Working;
  * PilotHole.acrossLoad(screw, oak).threadHole()        // 0.152 in
  * PilotHole.pulledOut(screw, oak).threadHole()         // 0.1368 in
  * PilotHole.pulledOut(screw, oak).density()            // G more than 0.6
+ * record Lag(Measure<Length> diameter, Measure<Length> rootDiameter) implements WoodFastener {
+ *   public Kind kind() { return Kind.LAG_SCREW; }
+ * }
+ * PilotHole lag = PilotHole.acrossLoad(new Lag(inches("1/2"), inches(0.371)), oak);
+ * lag.leastThreadHole()                                // 0.325 in
+ * lag.threadHole()                                     // 3/8 in
+ * lag.mostThreadHole()                                 // 0.425 in
  * }</pre>
  *
  * <p>Of the screws of a leaf, which do both, take the shank hole of the load across, and for the

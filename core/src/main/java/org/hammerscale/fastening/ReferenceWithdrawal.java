@@ -23,8 +23,8 @@ import org.hammerscale.working.Working;
  * }
  * Screw screw = new Screw(inches(0.190), inches(0.152));
  * ReferenceWithdrawal hold = ReferenceWithdrawal.of(screw, Wood.named("Douglas-fir coast"));
- * hold.force(inches(1))                   // 135.38 lbf
- * hold.force(inches("1 1/4"))             // 169.22 lbf
+ * hold.force(inches(1))                   // 135.4 lbf
+ * hold.force(inches("1 1/4"))             // 169.2 lbf
  * hold.inEndGrain().force(inches(1))      // 0 lbf
  * }</pre>
  *

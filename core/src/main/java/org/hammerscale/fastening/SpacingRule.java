@@ -1,5 +1,7 @@
 package org.hammerscale.fastening;
 
+import java.util.ArrayList;
+import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
@@ -7,6 +9,7 @@ import org.hammerscale.units.Density;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
+import org.hammerscale.working.Caution;
 import org.hammerscale.working.Source;
 
 /**
@@ -66,6 +69,8 @@ public enum SpacingRule {
   private static final double LIGHT = 420;
   private static final double DENSE = 500;
   private static final Measure<Length> THICK = Measures.millimetres(5);
+  private static final Measure<Length> SIX = Measures.millimetres(6);
+  private static final Measure<Length> QUARTER = Measures.inches(1 / 4d);
 
   private final String words;
   private final SpacingTable thin;
@@ -111,14 +116,36 @@ public enum SpacingRule {
     return thin != thick;
   }
 
-  /** Whether it is one for bolts. */
-  boolean isForBolts() {
-    return this == BOLT_IN_SOFTWOOD || this == BOLT_IN_HARDWOOD;
-  }
-
   /** Its figures for a diameter: those of EN 1995-1-1 change at 5 mm. */
   SpacingTable table(Measure<Length> diameter) {
     return diameter.isLessThan(THICK) ? thin : thick;
+  }
+
+  /** Where it is stretched: a diameter that it was not made for. */
+  List<Caution> cautions(Measure<Length> diameter) {
+    List<String> limits = new ArrayList<>();
+    boolean bolts = this == BOLT_IN_SOFTWOOD || this == BOLT_IN_HARDWOOD;
+    if (isEurocode()) {
+      if (diameter.isGreaterThan(SIX)) {
+        limits.add("table 8.2 holds for screws up to 6 mm; thicker ones keep those of bolts");
+      }
+      if (this != EC5_PRE_DRILLED && diameter.isGreaterThanOrEqualTo(SIX)) {
+        limits.add("pre-drill for fasteners from 6 mm on");
+      }
+    } else if (!bolts && diameter.isGreaterThan(QUARTER)) {
+      limits.add("the rule is for nails and screws; from 1/4 in on keep the distances of bolts");
+    }
+    if (bolts && diameter.isLessThan(QUARTER)) {
+      limits.add("the rule is for bolts and lag screws of 1/4 in and more");
+    }
+    if (bolts) {
+      limits.add(
+          "edges of 1.5 diameters hold for bolts up to six diameters long in the wood; a longer one"
+              + " wants half the distance of the rows if that is more");
+    }
+    return limits.stream()
+        .map(text -> Caution.limit(text + "; this one has " + diameter, source()))
+        .toList();
   }
 
   /** Standard and case. */

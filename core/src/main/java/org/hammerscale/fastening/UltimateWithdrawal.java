@@ -22,7 +22,7 @@ import org.hammerscale.working.Working;
  * }
  * Screw screw = new Screw(inches(0.190), inches(0.152));
  * UltimateWithdrawal limit = UltimateWithdrawal.of(screw, Wood.named("Douglas-fir coast"));
- * limit.force(inches(1))                  // 687.28 lbf (479.77 lbf to 931.99 lbf)
+ * limit.force(inches(1))                  // 687.3 lbf (479.8 lbf to 932 lbf)
  * }</pre>
  *
  * <p>In pounds and inches: wood screw 15 700 G² D L, lag screw (coach screw) 8100 G^1.5 D^0.75 L,

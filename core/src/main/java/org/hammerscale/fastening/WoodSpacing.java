@@ -1,6 +1,5 @@
 package org.hammerscale.fastening;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -9,7 +8,6 @@ import javax.measure.quantity.Length;
 import org.hammerscale.fastening.SpacingTable.Multiple;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.Measure;
-import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
@@ -24,8 +22,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * WoodSpacing spacing = WoodSpacing.by(SpacingRule.EC5_PRE_DRILLED, millimetres(5));
- * WoodSpacing pulled = spacing.pulledAt(degrees(90));    // a level strap over upright boards
- * pulled.alongGrain()                     // 20 mm
+ * WoodSpacing pulled = spacing.pulledAt(degrees(90));
+ * pulled.alongGrain()                     // 20 mm  (a level strap over upright boards)
  * pulled.acrossGrain()                    // 20 mm
  * pulled.loadedEdge()                     // 35 mm
  * pulled.unloadedEdge()                   // 15 mm
@@ -34,7 +32,7 @@ import org.jspecify.annotations.Nullable;
  * pulled.steelToTimber().acrossGrain()    // 14 mm
  * WoodSpacing lag = WoodSpacing.by(SpacingRule.BOLT_IN_SOFTWOOD, inches("3/8"));
  * lag.loadedEnd()                         // 2 5/8 in
- * lag.betweenRows()                       // 0.5625 in
+ * lag.betweenRows()                       // 9/16 in
  * }</pre>
  *
  * <p>A <em>loaded</em> end or edge is one that the fastener is pulled towards, the others are
@@ -47,8 +45,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class WoodSpacing {
   private static final double STEEL_TO_TIMBER = 0.7;
-  private static final Measure<Length> SIX = Measures.millimetres(6);
-  private static final Measure<Length> QUARTER = Measures.inches(1 / 4d);
 
   private final SpacingRule rule;
   private final Measure<Length> diameter;
@@ -163,32 +159,7 @@ public final class WoodSpacing {
 
   /** {@return where the rule is stretched: diameters that it was not made for} */
   public List<Caution> cautions() {
-    List<Caution> cautions = new ArrayList<>();
-    if (rule.isEurocode() && diameter.isGreaterThan(SIX)) {
-      limit(cautions, "table 8.2 holds for screws up to 6 mm; thicker ones keep those of bolts");
-    }
-    boolean drilled = rule == SpacingRule.EC5_PRE_DRILLED;
-    if (rule.isEurocode() && !drilled && diameter.isGreaterThanOrEqualTo(SIX)) {
-      limit(cautions, "pre-drill for fasteners from 6 mm on");
-    }
-    if (!rule.isEurocode() && !rule.isForBolts() && diameter.isGreaterThan(QUARTER)) {
-      limit(
-          cautions, "the rule is for nails and screws; from 1/4 in on keep the distances of bolts");
-    }
-    if (rule.isForBolts()) {
-      if (diameter.isLessThan(QUARTER)) {
-        limit(cautions, "the rule is for bolts and lag screws of 1/4 in and more");
-      }
-      limit(
-          cautions,
-          "edges of 1.5 diameters hold for bolts up to six diameters long in the wood; a longer one"
-              + " wants half the distance of the rows if that is more");
-    }
-    return List.copyOf(cautions);
-  }
-
-  private void limit(List<Caution> cautions, String text) {
-    cautions.add(Caution.limit(text + "; this one has " + diameter, rule.source()));
+    return rule.cautions(diameter);
   }
 
   /** {@return how the spacing along the grain was found} */

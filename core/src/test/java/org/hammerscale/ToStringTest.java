@@ -24,6 +24,19 @@ import org.hammerscale.bending.SquareCorner;
 import org.hammerscale.bending.Twist;
 import org.hammerscale.bending.UBend;
 import org.hammerscale.bending.WeldAllowance;
+import org.hammerscale.fastening.AllowableLateral;
+import org.hammerscale.fastening.Fastener;
+import org.hammerscale.fastening.FastenerRow;
+import org.hammerscale.fastening.LateralHold;
+import org.hammerscale.fastening.OvenDryGravity;
+import org.hammerscale.fastening.PilotHole;
+import org.hammerscale.fastening.ReferenceWithdrawal;
+import org.hammerscale.fastening.SeamKeepOut;
+import org.hammerscale.fastening.SpacingRule;
+import org.hammerscale.fastening.UltimateWithdrawal;
+import org.hammerscale.fastening.Wood;
+import org.hammerscale.fastening.WoodFastener;
+import org.hammerscale.fastening.WoodSpacing;
 import org.hammerscale.forging.BoltHead;
 import org.hammerscale.forging.DrawOut;
 import org.hammerscale.forging.End;
@@ -77,6 +90,8 @@ class ToStringTest {
     Bar bar = Bar.of(section, Material.WROUGHT_IRON);
     Barrel barrel = Barrel.around(inches("3/8"), section);
     Piece piece = Piece.of(bar, barrel, Plain.of(section, inches(4)));
+    Fastener screw = Fastener.of(WoodFastener.Kind.WOOD_SCREW, inches(0.19));
+    Wood oak = Wood.named("White oak");
     List<Object> all =
         List.of(
             section,
@@ -156,7 +171,22 @@ class ToStringTest {
             Coil.around(inches(1), 2, inches(1), section),
             Scroll.involute(inches(1), 2, section),
             Course.from(inches(1), inches(2), section),
-            Twist.of(1, inches(6), section));
+            Twist.of(1, inches(6), section),
+            OvenDryGravity.of(0.5),
+            OvenDryGravity.of(0.5).at12Percent(),
+            oak,
+            SpacingRule.EC5_PRE_DRILLED,
+            WoodSpacing.by(SpacingRule.EC5_PRE_DRILLED, inches("1/4")),
+            SeamKeepOut.around(
+                inches("1/4"), WoodSpacing.by(SpacingRule.EC5_UP_TO_420, inches("1/4"))),
+            PilotHole.acrossLoad(screw, oak),
+            PilotHole.Density.DENSE,
+            ReferenceWithdrawal.of(screw, oak),
+            UltimateWithdrawal.of(screw, oak),
+            LateralHold.of(screw, oak),
+            AllowableLateral.of(screw, AllowableLateral.Group.II),
+            AllowableLateral.Group.II,
+            FastenerRow.pulledOut(3));
     for (Object thing : all) {
       String text = thing.toString();
       assertFalse(text.contains("@") || text.contains("["), text);

@@ -71,6 +71,18 @@ public final class Arguments {
   }
 
   /**
+   * A force of zero or more.
+   *
+   * @param name the parameter's name, for the message
+   * @param force its value
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Force> notNegativeForce(String name, Quantity<Force> force) {
+    return notNegative(name, force, ShopUnits.NEWTON, "a force", "newtons or pounds-force");
+  }
+
+  /**
    * An area of more than zero.
    *
    * @param name the parameter's name, for the message
@@ -164,6 +176,21 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static Measure<Angle> angle(String name, Quantity<Angle> angle, double most) {
+    return angle(name, angle, most, "give the angle turned through from straight");
+  }
+
+  /**
+   * The same with advice of its own.
+   *
+   * @param name the parameter's name, for the message
+   * @param angle its value
+   * @param most the most allowed, in degrees
+   * @param advice what to do, for the message
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Angle> angle(
+      String name, Quantity<Angle> angle, double most, String advice) {
     Measure<Angle> measure = measured(name, angle, ShopUnits.RADIAN, "an angle", "degrees");
     double degrees = measure.in(ShopUnits.DEGREE);
     if (!(degrees >= 0 && degrees <= most)) {
@@ -175,7 +202,8 @@ public final class Arguments {
               + Measure.of(most, ShopUnits.DEGREE)
               + ", was "
               + measure
-              + "; give the angle turned through from straight");
+              + "; "
+              + advice);
     }
     return measure;
   }

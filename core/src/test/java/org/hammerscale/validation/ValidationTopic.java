@@ -21,6 +21,8 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
             LoadTopics.all(),
             SwingTopics.all(),
             FasteningTopics.all())
+            FasteningTopics.all(),
+            WoodTopics.all())
         .flatMap(List::stream)
         .toList();
   }

@@ -21,6 +21,8 @@ import org.hammerscale.bending.SquareCorner;
 import org.hammerscale.bending.Twist;
 import org.hammerscale.bending.UBend;
 import org.hammerscale.bending.WeldAllowance;
+import org.hammerscale.fastening.HoleRow;
+import org.hammerscale.fastening.KeepOut;
 import org.hammerscale.forging.BoltHead;
 import org.hammerscale.forging.DrawOut;
 import org.hammerscale.forging.End;
@@ -56,6 +58,9 @@ import org.junit.jupiter.api.Test;
 
 /** At a JShell prompt everything prints as words, nothing as a class name or an array. */
 class ToStringTest {
+  private static final HoleRow HOLES =
+      HoleRow.along(inches(12)).holes(3).startingFrom(inches(1)).endingBefore(inches(1));
+
   @Test
   void everythingPrintsForASmith() {
     Section section = Section.flat(inches(1), inches("1/4"));
@@ -124,7 +129,10 @@ class ToStringTest {
             Coil.around(inches(1), 2, inches(1), section),
             Scroll.involute(inches(1), 2, section),
             Course.from(inches(1), inches(2), section),
-            Twist.of(1, inches(6), section));
+            Twist.of(1, inches(6), section),
+            KeepOut.seamAt(inches(6)),
+            HOLES,
+            HOLES.layout());
     for (Object thing : all) {
       String text = thing.toString();
       assertFalse(text.contains("@") || text.contains("["), text);

@@ -37,6 +37,8 @@ import org.hammerscale.fastening.UltimateWithdrawal;
 import org.hammerscale.fastening.Wood;
 import org.hammerscale.fastening.WoodFastener;
 import org.hammerscale.fastening.WoodSpacing;
+import org.hammerscale.fastening.HoleRow;
+import org.hammerscale.fastening.KeepOut;
 import org.hammerscale.forging.BoltHead;
 import org.hammerscale.forging.DrawOut;
 import org.hammerscale.forging.End;
@@ -84,6 +86,9 @@ import org.junit.jupiter.api.Test;
 
 /** At a JShell prompt everything prints as words, nothing as a class name or an array. */
 class ToStringTest {
+  private static final HoleRow HOLES =
+      HoleRow.along(inches(12)).holes(3).startingFrom(inches(1)).endingBefore(inches(1));
+
   @Test
   void everythingPrintsForASmith() {
     Section section = Section.flat(inches(1), inches("1/4"));
@@ -187,6 +192,9 @@ class ToStringTest {
             AllowableLateral.of(screw, AllowableLateral.Group.II),
             AllowableLateral.Group.II,
             FastenerRow.pulledOut(3));
+            KeepOut.seamAt(inches(6)),
+            HOLES,
+            HOLES.layout());
     for (Object thing : all) {
       String text = thing.toString();
       assertFalse(text.contains("@") || text.contains("["), text);

@@ -23,6 +23,8 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
             FasteningTopics.all())
             FasteningTopics.all(),
             WoodTopics.all())
+            FasteningTopics.all(),
+            HoleLayoutTopics.all())
         .flatMap(List::stream)
         .toList();
   }

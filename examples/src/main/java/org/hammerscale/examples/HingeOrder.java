@@ -1,50 +1,100 @@
 package org.hammerscale.examples;
 
+import java.util.ArrayList;
+import java.util.List;
 import javax.measure.quantity.Length;
 import org.hammerscale.forging.Taper;
-import org.hammerscale.hinge.Barrel;
-import org.hammerscale.piece.Piece;
+import org.hammerscale.heat.Contraction;
+import org.hammerscale.heat.Cooling;
+import org.hammerscale.heat.HeatPlan;
+import org.hammerscale.heat.Heats;
+import org.hammerscale.hinge.Bore;
+import org.hammerscale.hinge.HingePair;
+import org.hammerscale.hinge.HingePairBuilder;
+import org.hammerscale.hinge.Knuckles;
+import org.hammerscale.hinge.Leaf;
+import org.hammerscale.piece.Layout;
 import org.hammerscale.stock.Bar;
+import org.hammerscale.stock.Feature;
+import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Plain;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Graduation;
+import org.hammerscale.units.LengthFormat;
 import org.hammerscale.units.Measure;
 
-/** One line of an order: sets of strap hinges, two straps alike in each, that hang on hooks. */
+/** One job of an order: so many pairs of leaves, all alike, and what the fire does to them. */
 final class HingeOrder {
   private final String name;
-  private final Piece strap;
-  private final Barrel barrel;
-  private final Measure<Length> pin;
-  private final int sets;
+  private final int pairs;
   private final Graduation<Length> graduation;
+  private final HingePair pair;
+  private final Measure<Length> kerf;
+  private final Contraction contraction;
+  private final Heats heats;
+  private final HeatPlan plan;
+  private final HolePlan doorHoles;
+  private final HolePlan postHoles;
 
-  private HingeOrder(
-      String name,
-      Piece strap,
-      Barrel barrel,
-      Measure<Length> pin,
-      int sets,
-      Graduation<Length> graduation) {
-    this.name = name;
-    this.strap = strap;
-    this.barrel = barrel;
-    this.pin = pin;
-    this.sets = sets;
-    this.graduation = graduation;
+  private HingeOrder(OrderColumn job, HingePair pair, Section tip) {
+    this.name = job.name();
+    this.pairs = job.count(OrderItem.PAIRS);
+    this.graduation = job.graduation();
+    this.pair = pair;
+    this.kerf = job.lengthOrZero(OrderItem.KERF);
+    this.contraction = Contraction.from(job.heat(), pair.strap().material());
+    Cooling cooling = Cooling.from(job.heat(), pair.strap()).withThinnest(tip);
+    this.heats = Heats.forWork(job.minutes(OrderItem.WORK), cooling);
+    this.plan =
+        HeatPlan.soaking(job.heat(), job.minutes(OrderItem.TIME_AT_HEAT)).inHeats(heats.count());
+    this.doorHoles = HolePlan.of(job, pair, Leaf.SECOND);
+    this.postHoles = HolePlan.of(job, pair, Leaf.FIRST);
   }
 
-  /** From a row whose values were read, each by itself. */
-  static HingeOrder from(OrderRow row, Bar bar) {
-    Measure<Length> leaf = row.length("leaf length");
-    Measure<Length> tapered = row.length("taper length");
-    Measure<Length> pin = row.length("pin");
-    Barrel barrel = Barrel.around(pin.add(row.length("clearance")), bar.section());
-    Section tip = rectangle(row.length("tip width"), row.length("tip thickness"));
-    Taper taper = Taper.between(bar.section(), tip, tapered);
-    Plain plain = Plain.of(bar.section(), leaf.subtract(tapered));
-    Piece strap = Piece.of(bar, barrel, plain, taper);
-    return new HingeOrder(row.name(), strap, barrel, pin, row.sets(), row.graduation());
+  /**
+   * The job in a column of an order file.
+   *
+   * @throws IllegalArgumentException if its values cannot be put together
+   */
+  static HingeOrder from(OrderColumn job) {
+    Section section =
+        Section.flat(job.length(OrderItem.BAR_WIDTH), job.length(OrderItem.BAR_THICKNESS));
+    Section tip =
+        rectangle(job.length(OrderItem.TIP_WIDTH), job.length(OrderItem.TIP_THICKNESS));
+    Bore bore =
+        Bore.forPin(job.length(OrderItem.PIN))
+            .clearing(job.lengthOrZero(OrderItem.CLEARANCE))
+            .coated(job.lengthOrZero(OrderItem.COAT));
+    HingePairBuilder asked =
+        HingePair.of(Bar.of(section, Material.MILD_STEEL), bore)
+            .knuckles(
+                Knuckles.across(section.width())
+                    .into(job.count(OrderItem.KNUCKLES))
+                    .withGap(job.lengthOrZero(OrderItem.JOINT_GAP)))
+            .opening(job.opening(), job.hanging())
+            .handed(job.hand())
+            .leaf(
+                Leaf.SECOND,
+                leaf(section, tip, job, OrderItem.DOOR_LEAF, OrderItem.DOOR_TAPER))
+            .leaf(
+                Leaf.FIRST, leaf(section, tip, job, OrderItem.POST_LEAF, OrderItem.POST_TAPER));
+    // The notch is sawn to a mark of the rule, so the opening is that of the rounded depth.
+    Measure<Length> depth = asked.pair().notchDepth().upTo(job.graduation());
+    return new HingeOrder(job, asked.notchedBehindPin(depth).pair(), tip);
+  }
+
+  private static Feature[] leaf(
+      Section section, Section tip, OrderColumn job, OrderItem length, OrderItem tapered) {
+    Measure<Length> whole = job.length(length);
+    Measure<Length> taper = job.lengthOrZero(tapered);
+    List<Feature> features = new ArrayList<>();
+    if (taper.isLessThan(whole)) {
+      features.add(Plain.of(section, whole.subtract(taper)));
+    }
+    if (taper.getValue() > 0) {
+      features.add(Taper.between(section, tip, taper));
+    }
+    return features.toArray(new Feature[0]);
   }
 
   private static Section rectangle(Measure<Length> width, Measure<Length> thickness) {
@@ -53,36 +103,64 @@ final class HingeOrder {
         : Section.flat(width, thickness);
   }
 
+  /** What the customer calls a leaf. */
+  static String called(Leaf leaf) {
+    return leaf == Leaf.FIRST ? "post leaf" : "door leaf";
+  }
+
   String name() {
     return name;
   }
 
-  Piece strap() {
-    return strap;
-  }
-
-  Barrel barrel() {
-    return barrel;
-  }
-
-  Measure<Length> pin() {
-    return pin;
-  }
-
-  int sets() {
-    return sets;
-  }
-
-  int straps() {
-    return 2 * sets;
+  int pairs() {
+    return pairs;
   }
 
   Graduation<Length> graduation() {
     return graduation;
   }
 
-  /** The cut length, rounded up to a mark of the rule. */
-  Measure<Length> cut() {
-    return strap.layout().cutLength().high().upTo(graduation);
+  /** The rule as its readings are written. */
+  LengthFormat rule() {
+    return LengthFormat.to(graduation);
+  }
+
+  HingePair pair() {
+    return pair;
+  }
+
+  Measure<Length> kerf() {
+    return kerf;
+  }
+
+  Contraction contraction() {
+    return contraction;
+  }
+
+  Heats heats() {
+    return heats;
+  }
+
+  HeatPlan plan() {
+    return plan;
+  }
+
+  HolePlan holes(Leaf leaf) {
+    return leaf == Leaf.FIRST ? postHoles : doorHoles;
+  }
+
+  /** A leaf on its bar, with what the fire takes. */
+  Layout layout(Leaf leaf) {
+    return pair.leaf(leaf).layout(plan);
+  }
+
+  /** What to saw off for a leaf, rounded up to a mark of the rule: enough 19 times in 20. */
+  Measure<Length> cut(Leaf leaf) {
+    return layout(leaf).cutLength().high().upTo(graduation);
+  }
+
+  /** What will probably be left to trim. */
+  Measure<Length> trim(Leaf leaf) {
+    return cut(leaf).subtract(layout(leaf).cutLength().likely());
   }
 }

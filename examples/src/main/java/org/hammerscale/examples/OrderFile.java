@@ -2,46 +2,34 @@ package org.hammerscale.examples;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /**
- * An order file: a header that names the columns, in any order, and a row for each kind of hinge
- * set. Empty lines and lines that begin with {@code #} are passed over.
+ * An order file: a row for each {@linkplain OrderItem item}, its name first, then a column for each
+ * job. Lines that begin with {@code #} are remarks. All faults of the file are found in one reading.
  */
 final class OrderFile {
-  static final List<String> COLUMNS = columns();
-
   private final List<HingeOrder> orders = new ArrayList<>();
   private final List<Fault> faults = new ArrayList<>();
+  private final Map<OrderItem, Row> rows = new LinkedHashMap<>();
+
+  private record Row(int line, List<String> values) {}
 
   private OrderFile() {}
 
-  /** Reads all lines and notes all faults. */
+  /** Reads the lines of a file. */
   static OrderFile of(List<String> lines) {
     OrderFile file = new OrderFile();
-    List<String> header = null;
     for (int i = 0; i < lines.size(); i++) {
-      String line = lines.get(i);
-      if (i == 0 && line.startsWith("\uFEFF")) {
-        line = line.substring(1); // some editors begin a file with a byte order mark
-      }
-      if (line.isBlank() || line.stripLeading().startsWith("#")) {
-        continue;
-      }
-      if (header == null) {
-        header = file.header(i + 1, CsvLine.fields(line));
-        if (!file.faults.isEmpty()) {
-          return file; // without its header no row can be read
-        }
-      } else {
-        file.row(i + 1, header, CsvLine.fields(line));
+      // Some programs begin a file with a byte order mark.
+      String line = (i == 0 ? lines.get(i).replace("\uFEFF", "") : lines.get(i)).strip();
+      if (!line.isEmpty() && !line.startsWith("#")) {
+        file.row(i + 1, CsvLine.fields(line));
       }
     }
-    file.checkComplete(lines.size(), header);
+    file.jobs(Math.max(lines.size(), 1));
     return file;
   }
 
@@ -54,66 +42,66 @@ final class OrderFile {
     return faults;
   }
 
-  private List<String> header(int line, List<String> names) {
-    Set<String> seen = new HashSet<>();
-    for (String name : names) {
-      if (!COLUMNS.contains(name)) {
-        faults.add(new Fault(line, name, "is no column; accepted: " + String.join(", ", COLUMNS)));
-      } else if (!seen.add(name)) {
-        faults.add(new Fault(line, name, "stands twice in the header; accepted: once"));
-      }
+  private void row(int line, List<String> fields) {
+    String name = fields.get(0);
+    OrderItem item = OrderItem.named(name);
+    if (item == null) {
+      faults.add(new Fault(line, name, "is no item; accepted: " + OrderItem.names()));
+    } else if (rows.containsKey(item)) {
+      faults.add(
+          new Fault(line, name, "stands a second time; accepted: once, with a value for each job"));
+    } else {
+      rows.put(item, new Row(line, fields.subList(1, fields.size())));
     }
-    for (String column : COLUMNS) {
-      if (!names.contains(column)) {
-        faults.add(
-            new Fault(
-                line,
-                column,
-                "is missing in the header; accepted: all of " + String.join(", ", COLUMNS)));
-      }
-    }
-    return names;
   }
 
-  private void row(int line, List<String> header, List<String> fields) {
-    if (fields.size() != header.size()) {
+  private void jobs(int lastLine) {
+    Row names = rows.get(OrderItem.NAME);
+    if (names == null || names.values.isEmpty()) {
       faults.add(
-          new Fault(
-              line,
-              "",
-              "has "
-                  + fields.size()
-                  + " fields; accepted: "
-                  + header.size()
-                  + ", as in the header (a length has a point, not a comma)"));
+          new Fault(lastLine, "name", "there is no job; accepted: a row of names, one for each"));
       return;
     }
-    Map<String, String> texts = new HashMap<>();
-    for (int i = 0; i < header.size(); i++) {
-      texts.put(header.get(i), fields.get(i));
+    int jobs = names.values.size();
+    for (OrderItem item : OrderItem.values()) {
+      Row row = rows.get(item);
+      if (row == null) {
+        faults.add(
+            new Fault(lastLine, item.label(), "is missing; accepted: " + item.accepted()));
+      } else if (row.values.size() != jobs) {
+        faults.add(
+            new Fault(
+                row.line,
+                item.label(),
+                "has "
+                    + row.values.size()
+                    + " values; accepted: "
+                    + jobs
+                    + ", one for each job (a length has a point, not a comma)"));
+      }
     }
-    new OrderRow(line, texts, faults).readInto(orders);
+    if (faults.isEmpty()) {
+      for (int job = 0; job < jobs; job++) {
+        job(job);
+      }
+    }
   }
 
-  private void checkComplete(int lines, @Nullable List<String> header) {
-    if (header == null) {
-      faults.add(
-          new Fault(
-              Math.max(lines, 1),
-              "",
-              "there is no header; accepted: " + String.join(", ", COLUMNS)));
-    } else if (orders.isEmpty() && faults.isEmpty()) {
-      faults.add(
-          new Fault(lines, "", "nothing is ordered; accepted: a row for each kind of hinge set"));
+  private void job(int column) {
+    Map<OrderItem, String> texts = new HashMap<>();
+    Map<OrderItem, Integer> lines = new HashMap<>();
+    rows.forEach(
+        (item, row) -> {
+          texts.put(item, row.values.get(column));
+          lines.put(item, row.line);
+        });
+    OrderColumn job = new OrderColumn(texts, lines, faults);
+    if (job.isSound()) {
+      try {
+        orders.add(HingeOrder.from(job));
+      } catch (IllegalArgumentException e) {
+        job.fault(OrderItem.NAME, "cannot be made: " + e.getMessage());
+      }
     }
-  }
-
-  private static List<String> columns() {
-    List<String> names = new ArrayList<>();
-    names.add("name");
-    names.addAll(OrderRow.LENGTHS);
-    names.add("sets");
-    names.add("graduation");
-    return List.copyOf(names);
   }
 }

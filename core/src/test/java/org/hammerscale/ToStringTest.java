@@ -3,6 +3,7 @@ package org.hammerscale;
 import static org.hammerscale.units.Measures.celsius;
 import static org.hammerscale.units.Measures.degrees;
 import static org.hammerscale.units.Measures.inches;
+import static org.hammerscale.units.Measures.minutes;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
@@ -31,8 +32,14 @@ import org.hammerscale.forging.Shoulder;
 import org.hammerscale.forging.Spread;
 import org.hammerscale.forging.SpreadLaw;
 import org.hammerscale.forging.Taper;
+import org.hammerscale.heat.Atmosphere;
 import org.hammerscale.heat.Contraction;
+import org.hammerscale.heat.FireHistory;
+import org.hammerscale.heat.HeatPlan;
 import org.hammerscale.heat.HotMetal;
+import org.hammerscale.heat.ScaleLaw;
+import org.hammerscale.heat.ScaleLoss;
+import org.hammerscale.heat.ScaleRule;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.punching.DriftedHole;
@@ -100,6 +107,12 @@ class ToStringTest {
             HotMetal.of(Material.MILD_STEEL),
             HotMetal.of(Material.COPPER),
             Contraction.from(celsius(900), Material.MILD_STEEL),
+            ScaleLaw.MI,
+            ScaleRule.FLAME_FURNACE,
+            Atmosphere.FORGE_FIRE,
+            FireHistory.soak(celsius(900), minutes(5)),
+            HeatPlan.soaking(celsius(900), minutes(5)),
+            ScaleLoss.of(bar, HeatPlan.soaking(celsius(900), minutes(5))),
             piece,
             piece.layout(),
             piece.layout().marks().get(0),

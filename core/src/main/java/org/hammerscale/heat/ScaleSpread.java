@@ -1,0 +1,37 @@
+package org.hammerscale.heat;
+
+import org.hammerscale.units.Estimate;
+
+/**
+ * From where to where the metal lost in one heat may lie, in millimetres. Fire and time err apart,
+ * each by a factor; beyond that it holds what every published law says of the same heat, and what
+ * still air can feed.
+ */
+record ScaleSpread(double low, double high) {
+  static ScaleSpread of(ScaleLaw law, HeatPlan plan) {
+    double likely = law.metalLoss(plan.each()).getValue();
+    double least = law.metalLoss(plan.shortest()).getValue();
+    double most = law.metalLoss(plan.longest()).getValue();
+    Estimate<?> factor = plan.atmosphere().factor();
+    double c = value(factor.likely());
+    double low = likely == 0 ? 0 : c * likely / apart(c / value(factor.low()), likely / least);
+    double high =
+        likely == 0 ? c * most : c * likely * apart(value(factor.high()) / c, most / likely);
+    for (ScaleLaw other : ScaleLaw.ALL) {
+      double loss = c * other.metalLoss(plan.each()).getValue();
+      double fed = c * OxygenSupply.metal(other, plan.each(), OxygenSupply.STILL_AIR);
+      low = Math.min(low, Math.min(loss, fed));
+      high = Math.max(high, loss);
+    }
+    return new ScaleSpread(low, high);
+  }
+
+  /** Two factors that err apart: the squares of their logarithms add. */
+  private static double apart(double first, double second) {
+    return Math.exp(Math.hypot(Math.log(first), Math.log(second)));
+  }
+
+  private static double value(org.hammerscale.units.Measure<?> share) {
+    return share.getValue();
+  }
+}

@@ -19,16 +19,15 @@ import org.jspecify.annotations.Nullable;
  * or in the air. Between two points it goes straight.
  *
  * <pre>{@code
- * FireHistory.soak(celsius(1150), minutes(5))       // 5 min at 1150 °C
- * FireHistory heat = FireHistory.from(celsius(20))
- *     .to(celsius(1150), minutes(6))
- *     .hold(minutes(2))
- *     .to(celsius(800), minutes(1));
- * heat.duration()                                   // 9 min
- * heat.hottest()                                    // 1150 °C
+ * FireHistory.soak(celsius(1150), minutes(5))            // 5 min at 1150 °C
+ * FireHistory up = FireHistory.from(celsius(20)).to(celsius(1150), minutes(6));
+ * FireHistory heat = up.hold(minutes(2)).to(celsius(800), minutes(1));
+ * heat.duration()                                        // 9 min
+ * heat.hottest()                                         // 1150 °C
+ * heat.equals(FireHistory.through(heat.points()))        // true
  * Bar bar = Bar.of(Section.round(millimetres(20)), Material.MILD_STEEL);
- * FireHistory.soak(celsius(1150), minutes(5)).cooling(Cooling.from(celsius(1150), bar))
- *     .duration()                                   // 6.34 min
+ * Cooling inAir = Cooling.from(celsius(1150), bar).to(celsius(900));
+ * up.cooling(inAir).duration()                           // 6.773 min
  * }</pre>
  *
  * <p>Scale grows mostly near the hottest moment, but slow ramps count: heating and cooling by 5 K a

@@ -19,9 +19,9 @@ import org.hammerscale.units.Estimate;
  *     Estimate.of(minutes(3), minutes(4), minutes(6))).heats()   // 1
  * }</pre>
  *
- * <p>What is counted is the time at the heat; tell the way up and down with a {@link FireHistory}
- * where it is slow. Unless told otherwise it is one heat in a forge fire, after which the hammer
- * knocks the scale off.
+ * <p>What is counted is the time at the heat, for a thin strap a minute or two and not the whole
+ * stay in the fire; tell the way up and down with a {@link FireHistory} where it is slow. Unless
+ * told otherwise it is one heat in a forge fire, after which the hammer knocks the scale off.
  */
 public final class HeatPlan {
   private final FireHistory shortest;

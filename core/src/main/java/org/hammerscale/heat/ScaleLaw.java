@@ -24,7 +24,7 @@ import org.hammerscale.working.Source;
  * ScaleLaw.PAIDASSI.metalLoss(soak)    // 0.2643 mm
  * ScaleLaw.STANLEY.metalLoss(soak)     // 0.1932 mm
  * ScaleLaw.MI.scaleThickness(soak)     // 0.4493 mm
- * ScaleLaw.MI.range()                  // "700 °C to 1250 °C"
+ * ScaleLaw.STANLEY                     // law of Stanley, 500 °C to 900 °C
  * }</pre>
  *
  * <p>These are laboratory laws for clean iron with scale that holds on; iron and low-carbon steel
@@ -179,8 +179,7 @@ public final class ScaleLaw {
     return Measures.millimetres(grown(Notes.NONE, history) * grown.scale);
   }
 
-  /** {@return where it was measured, in words} */
-  public String range() {
+  private String range() {
     return Measures.celsius(range.from) + " to " + Measures.celsius(range.to);
   }
 
@@ -193,7 +192,7 @@ public final class ScaleLaw {
    * Where a history leaves the temperatures that the law was measured at.
    *
    * @param history how hot the iron is, and when
-   * @return a caution if the hottest moment lies out of the {@linkplain #range range}; else none
+   * @return a caution if the hottest moment lies out of that range; else none
    */
   public List<Caution> cautions(FireHistory history) {
     List<Caution> cautions = new ArrayList<>();

@@ -30,9 +30,9 @@ import org.hammerscale.working.Working;
  * Bar strap = Bar.of(Section.flat(millimetres(25), millimetres(6)), Material.MILD_STEEL);
  * HeatPlan plan = HeatPlan.soaking(celsius(1150), minutes(5)).in(Atmosphere.STILL_AIR);
  * ScaleLoss loss = ScaleLoss.of(strap, plan);
- * loss.perSurface()                 // 0.1802 mm (0.0901 mm to 0.3604 mm)
+ * loss.perSurface()                 // 0.1802 mm (0.09009 mm to 0.3604 mm)
  * loss.share()                      // 0.07447 (0.03724 to 0.1489)
- * loss.mass(millimetres(400))       // 0.0351 kg (0.01754 kg to 0.07015 kg)
+ * loss.mass(millimetres(400))       // 0.03508 kg (0.01754 kg to 0.07015 kg)
  * loss.thickness()                  // 5.64 mm (5.279 mm to 5.82 mm)
  * loss.bore(millimetres(10))        // 10.36 mm (10.18 mm to 10.72 mm)
  * ScaleLoss.of(strap, plan.inHeats(3)).perSurface().likely()    // 0.5405 mm

@@ -1,6 +1,9 @@
 package org.hammerscale.heat;
 
+import javax.measure.quantity.Dimensionless;
 import org.hammerscale.units.Estimate;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
 
 /**
  * From where to where the metal lost in one heat may lie, in millimetres. Fire and time err apart,
@@ -12,7 +15,7 @@ record ScaleSpread(double low, double high) {
     double likely = law.metalLoss(plan.each()).getValue();
     double least = law.metalLoss(plan.shortest()).getValue();
     double most = law.metalLoss(plan.longest()).getValue();
-    Estimate<?> factor = plan.atmosphere().factor();
+    Estimate<Dimensionless> factor = plan.atmosphere().factor();
     double c = value(factor.likely());
     double low = likely == 0 ? 0 : c * likely / apart(c / value(factor.low()), likely / least);
     double high =
@@ -31,7 +34,7 @@ record ScaleSpread(double low, double high) {
     return Math.exp(Math.hypot(Math.log(first), Math.log(second)));
   }
 
-  private static double value(org.hammerscale.units.Measure<?> share) {
-    return share.getValue();
+  private static double value(Measure<Dimensionless> share) {
+    return share.in(ShopUnits.ONE);
   }
 }

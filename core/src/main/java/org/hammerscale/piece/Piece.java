@@ -18,8 +18,8 @@ import org.hammerscale.stock.Feature;
  *     Plain.of(strap.section(), inches(9)),
  *     Taper.between(strap.section(), tip, inches(6)));
  * leaf.layout().cutLength()   // 14.8562 in
- * HeatPlan plan = HeatPlan.soaking(fahrenheit(2100), minutes(4)).inHeats(3);
- * leaf.layout(plan).scaleAllowance()   // 0.4 in
+ * HeatPlan plan = HeatPlan.soaking(fahrenheit(2100), minutes(1)).inHeats(3);
+ * leaf.layout(plan).scaleAllowance()   // 0.3533 in (0.1178 in to 1.06 in)
  * }</pre>
  */
 public final class Piece {
@@ -69,8 +69,10 @@ public final class Piece {
 
   /**
    * The same with what the fire takes: bar is added where a stretch is forged to another section.
+   * Every stretch is taken to go through every heat of the plan; where only one end is heated, ask
+   * {@link ScaleLoss#allowance} for that stretch by itself.
    *
-   * @param plan the heats that the whole piece goes through
+   * @param plan the heats that the piece goes through
    * @return the layout, with the length to cut and the marks, scale counted
    * @throws IllegalArgumentException if the bar is neither iron nor plain steel
    */

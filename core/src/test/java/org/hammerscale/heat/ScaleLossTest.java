@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.stock.Bar;
@@ -174,7 +175,7 @@ class ScaleLossTest {
     assertTrue(loss.cautions(Plain.of(STRAP.section(), millimetres(9))).isEmpty());
     assertTrue(loss.cautions(Taper.toPoint(STRAP.section(), millimetres(100))).isEmpty());
     Section tube = Section.roundTube(millimetres(30), millimetres(2));
-    assertEquals(1, loss(tube).cautions(Plain.of(tube, millimetres(9))).size() + 1);
+    assertTrue(loss(tube).cautions(Plain.of(tube, millimetres(9))).isEmpty());
     assertEquals(
         1,
         ScaleLoss.of(STRAP, FIVE_MINUTES.inHeats(3))
@@ -209,8 +210,8 @@ class ScaleLossTest {
     HeatPlan hour = HeatPlan.soaking(celsius(1100), minutes(60)).in(Atmosphere.LABORATORY_AIR);
     Bar stout = Bar.of(Section.round(millimetres(40)), Material.MILD_STEEL);
     assertTrue(ScaleLoss.of(stout, hour).cautions().isEmpty());
-    HeatPlan long1 = HeatPlan.soaking(celsius(1100), minutes(90)).in(Atmosphere.LABORATORY_AIR);
-    assertTrue(texts(ScaleLoss.of(stout, long1).cautions()).contains("take still air of the shop"));
+    HeatPlan longer = HeatPlan.soaking(celsius(1100), minutes(90)).in(Atmosphere.LABORATORY_AIR);
+    assertTrue(texts(ScaleLoss.of(stout, longer).cautions()).contains("take still air of the shop"));
     assertTrue(
         texts(ScaleLoss.of(stout, HeatPlan.soaking(celsius(1300), minutes(60))).cautions())
             .contains("compare the other laws"));
@@ -239,7 +240,7 @@ class ScaleLossTest {
 
   @Test
   void aFireOfTheSmithsOwnCarriesItsFactor() {
-    Estimate<javax.measure.quantity.Dimensionless> weighed =
+    Estimate<Dimensionless> weighed =
         Estimate.of(ratio(0.5), ratio(0.6), ratio(0.8));
     Atmosphere own = Atmosphere.of("my forge", weighed, Source.commonPractice("weighed"));
     ScaleLoss loss = ScaleLoss.of(STRAP, FIVE_MINUTES.in(own));
@@ -293,7 +294,7 @@ class ScaleLossTest {
     assertEquals(FireHistory.soak(celsius(1150), minutes(4)), plan.each());
   }
 
-  private static Measure<javax.measure.quantity.Dimensionless> ratio(double value) {
+  private static Measure<Dimensionless> ratio(double value) {
     return Measure.of(value, ShopUnits.ONE);
   }
 

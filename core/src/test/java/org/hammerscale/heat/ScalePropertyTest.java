@@ -80,7 +80,7 @@ class ScalePropertyTest {
     }
   }
 
-  /** Twice as many trapezia of a ramp cut into soaks come to the same. */
+  /** A ramp cut into two thousand soaks comes to the same, by the law for soaks alone. */
   @Property(tries = 50)
   void aRampIsManySmallSoaks(
       @ForAll @DoubleRange(min = 0, max = 900) @Scale(1) double from,

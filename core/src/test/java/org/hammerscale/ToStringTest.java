@@ -32,10 +32,13 @@ import org.hammerscale.forging.Shoulder;
 import org.hammerscale.forging.Spread;
 import org.hammerscale.forging.SpreadLaw;
 import org.hammerscale.forging.Taper;
+import org.hammerscale.heat.Air;
 import org.hammerscale.heat.Atmosphere;
 import org.hammerscale.heat.Contraction;
+import org.hammerscale.heat.Cooling;
 import org.hammerscale.heat.FireHistory;
 import org.hammerscale.heat.HeatPlan;
+import org.hammerscale.heat.Heats;
 import org.hammerscale.heat.HotMetal;
 import org.hammerscale.heat.ScaleLaw;
 import org.hammerscale.heat.ScaleLoss;
@@ -113,6 +116,10 @@ class ToStringTest {
             FireHistory.soak(celsius(900), minutes(5)),
             HeatPlan.soaking(celsius(900), minutes(5)),
             ScaleLoss.of(bar, HeatPlan.soaking(celsius(900), minutes(5))),
+            Air.taking(10),
+            Cooling.from(celsius(1100), bar),
+            Cooling.from(celsius(1100), bar).curve(1).get(0),
+            Heats.forWork(minutes(2), Cooling.from(celsius(1100), bar)),
             piece,
             piece.layout(),
             piece.layout().marks().get(0),

@@ -70,6 +70,9 @@ public final class RatioTable {
     nanoseconds("parseFeetAndInches", 400);
     nanoseconds("formatToSixteenth", 300);
     nanoseconds("tenFeatureLayout", 2000);
+    nanoseconds("coolingWindow", 100_000);
+    row("coolingWindowOfTip", "", true);
+    row("temperatureAfterAMinute", "", true);
   }
 
   private double time(String name) {

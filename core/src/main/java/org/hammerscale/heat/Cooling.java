@@ -1,23 +1,19 @@
 package org.hammerscale.heat;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.hammerscale.internal.Arguments;
-import org.hammerscale.internal.Inverse;
 import org.hammerscale.stock.Bar;
-import org.hammerscale.stock.Material.Property;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
-import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
+import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Working;
 import org.jspecify.annotations.Nullable;
@@ -31,8 +27,20 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * Bar bar = Bar.of(Section.round(millimetres(20)), Material.MILD_STEEL);
  * Cooling cooling = Cooling.from(celsius(1150), bar);
- * cooling.to(celsius(900)).time()     // 46.4 s (41.68 s to 52.32 s)
- * cooling.window()                    // 40.2 s (25.32 s to 67.86 s)
+ * cooling.to(celsius(900)).time()                                  // 46.4 s (41.68 s to 52.32 s)
+ * cooling.window()                                                 // 40.2 s (25.32 s to 67.86 s)
+ * cooling.withThinnest(Section.round(millimetres(10))).window()    // 19.58 s (12.36 s to 32.95 s)
+ * cooling.hotAtTheEnd(millimetres(60)).time()                      // 74.21 s (66.77 s to 83.52 s)
+ * cooling.cutTo(millimetres(60)).time()                            // 68.91 s (62 s to 77.55 s)
+ * cooling.in(Air.moving(metres(2), seconds(1))).time()             // 68.82 s (62.82 s to 76.1 s)
+ * cooling.temperatureAfter(minutes(1))                             // 853.5 °C (833.9 °C to 875.5 °C)
+ * cooling.curve(4).get(2)                                          // 975 °C after 28.75 s
+ * cooling.finish()                                                 // 800 °C
+ * cooling.emissivity()                                             // 0.8 (0.7 to 0.9)
+ * cooling.biot() < 0.1                                             // true
+ * cooling.cautions().size()                                        // 1
+ * cooling.working().result()                                       // 80.39 s
+ * cooling.windowWorking().result()                                 // 40.2 s
  * }</pre>
  *
  * <p>The time in still air is good to about 3 % but for the emissivity, which its spread stands
@@ -48,43 +56,22 @@ import org.jspecify.annotations.Nullable;
  * <p>Source: Stefan and Boltzmann; EN 1993-1-2:2005 for c; {@link Air} for h.
  */
 public final class Cooling {
-  private static final double ZERO_CELSIUS = 273.15;
-
-  /** How far one piece of an integral reaches on from the room's temperature. */
-  private static final double REACH = 3;
-
-  /** Cooler than this above the room a bar is as cold as the room, in kelvins. */
-  private static final double COLD = 0.01;
-
-  private final Measure<Temperature> heat;
-  private final Bar bar;
-  private final HotMetal metal;
-  private final @Nullable Estimate<Temperature> finish;
-  private final @Nullable Estimate<Dimensionless> emissivity;
-  private final Air air;
+  private final CoolingCase given;
   private final Body body;
   private final @Nullable Section thinnest;
 
-  private Cooling(
-      Measure<Temperature> heat,
-      Bar bar,
-      HotMetal metal,
-      @Nullable Estimate<Temperature> finish,
-      @Nullable Estimate<Dimensionless> emissivity,
-      Air air,
-      Body body,
-      @Nullable Section thinnest) {
-    this.heat = heat;
-    this.bar = bar;
-    this.metal = metal;
-    this.finish = finish;
-    this.emissivity = emissivity;
-    this.air = air;
+  private Cooling(CoolingCase given, Body body, @Nullable Section thinnest) {
+    this.given = given;
     this.body = body;
     this.thinnest = thinnest;
   }
 
-  /** A moment of the cooling curve. */
+  /**
+   * A moment of the cooling curve.
+   *
+   * @param time the time since it left the fire
+   * @param temperature how hot it is then
+   */
   public record Moment(Measure<Time> time, Measure<Temperature> temperature) {
     /** Time and temperature. */
     @Override
@@ -94,21 +81,21 @@ public final class Cooling {
   }
 
   /**
-   * A bar that leaves the fire and cools in still air of 20 °C to the coldest that its metal may be
-   * worked at.
+   * A bar that leaves the fire and cools in still air of 20 °C to the coldest that its metal is
+   * forged at.
    *
-   * @param heat the temperature on leaving the fire, above the lower forging limit, below the
-   *     solidus
+   * @param heat the temperature on leaving the fire, above the room's, at most the solidus
    * @param bar the bar
    * @return its cooling
-   * @throws IllegalArgumentException if the temperature lies at the solidus or above, or below zero
-   *     Celsius
+   * @throws IllegalArgumentException if the temperature is out of that range
    */
   public static Cooling from(Quantity<Temperature> heat, Bar bar) {
     Measure<Temperature> point = Arguments.temperature("heat", heat);
     HotMetal metal = HotMetal.of(bar.material());
-    return new Cooling(point, bar, metal, null, null, Air.STILL, Body.endless(bar.section()), null)
-        .checked();
+    return new Cooling(
+        new CoolingCase(point, bar, metal, Air.STILL, null, null),
+        Body.endless(bar.section()),
+        null);
   }
 
   /**
@@ -118,19 +105,18 @@ public final class Cooling {
    * @return the cooling
    */
   public Cooling by(HotMetal curves) {
-    return new Cooling(heat, bar, curves, finish, emissivity, air, body, thinnest).checked();
+    return with(given.by(Objects.requireNonNull(curves)));
   }
 
   /**
    * The same down to another temperature.
    *
-   * @param lower where the time ends, below the heat and above the room
+   * @param lower where the time ends, above the room's temperature, at most the heat
    * @return the cooling
    * @throws IllegalArgumentException if it is out of that range
    */
   public Cooling to(Quantity<Temperature> lower) {
-    Estimate<Temperature> end = Estimate.exact(Arguments.temperature("lower", lower));
-    return new Cooling(heat, bar, metal, end, emissivity, air, body, thinnest).checked();
+    return with(given.to(Arguments.temperature("lower", lower)));
   }
 
   /**
@@ -142,11 +128,10 @@ public final class Cooling {
    * @throws IllegalArgumentException if it is out of that range
    */
   public Cooling withEmissivity(Estimate<Dimensionless> share) {
-    if (!(share.low().getValue() > 0 && share.high().in(ShopUnits.ONE) <= 1)) {
-      throw new IllegalArgumentException(
-          "share must lie between 0 and 1, was " + share + "; scaled steel has 0.7 to 0.9");
+    for (Measure<Dimensionless> value : List.of(share.low(), share.high())) {
+      Arguments.number("share", value.in(ShopUnits.ONE), 1, "scaled steel has 0.7 to 0.9");
     }
-    return new Cooling(heat, bar, metal, finish, share, air, body, thinnest);
+    return with(given.withEmissivity(share));
   }
 
   /**
@@ -154,11 +139,10 @@ public final class Cooling {
    *
    * @param other a draught, or a colder shop
    * @return the cooling
+   * @throws IllegalArgumentException if the bar is not hotter than that shop
    */
   public Cooling in(Air other) {
-    return new Cooling(
-            heat, bar, metal, finish, emissivity, Objects.requireNonNull(other), body, thinnest)
-        .checked();
+    return with(given.in(Objects.requireNonNull(other)));
   }
 
   /**
@@ -169,7 +153,7 @@ public final class Cooling {
    * @throws IllegalArgumentException if the length is not more than zero
    */
   public Cooling cutTo(Quantity<Length> length) {
-    return withBody(new Body(bar.section(), Arguments.positive("length", length), 2));
+    return withBareEnds(length, 2);
   }
 
   /**
@@ -181,7 +165,7 @@ public final class Cooling {
    * @throws IllegalArgumentException if the length is not more than zero
    */
   public Cooling hotAtTheEnd(Quantity<Length> length) {
-    return withBody(new Body(bar.section(), Arguments.positive("length", length), 1));
+    return withBareEnds(length, 1);
   }
 
   /**
@@ -192,33 +176,37 @@ public final class Cooling {
    * @return the cooling
    */
   public Cooling withThinnest(Section section) {
-    return new Cooling(
-        heat, bar, metal, finish, emissivity, air, body, Objects.requireNonNull(section));
+    section.area();
+    return new Cooling(given, body, section);
   }
 
-  private Cooling withBody(Body other) {
-    return new Cooling(heat, bar, metal, finish, emissivity, air, other, thinnest);
+  private Cooling with(CoolingCase other) {
+    return new Cooling(other, body, thinnest);
+  }
+
+  private Cooling withBareEnds(Quantity<Length> length, int ends) {
+    Measure<Length> hot = Arguments.positive("length", length);
+    return new Cooling(given, new Body(bar().section(), hot, ends), thinnest);
   }
 
   /** {@return the temperature on leaving the fire} */
   public Measure<Temperature> heat() {
-    return heat;
+    return given.heat();
   }
 
   /** {@return the bar} */
   public Bar bar() {
-    return bar;
+    return given.bar();
   }
 
   /**
-   * Where the time ends: the temperature asked for, else the coldest that the metal may be worked
-   * at.
+   * Where the time ends: the temperature asked for, else the coldest that the metal is forged at.
    *
    * @return the lower end
    * @throws IllegalArgumentException if neither is known
    */
   public Estimate<Temperature> finish() {
-    return finish == null ? bar.material().forgingFinish() : finish;
+    return given.finish();
   }
 
   /**
@@ -228,7 +216,7 @@ public final class Cooling {
    * @throws IllegalArgumentException if neither is known
    */
   public Estimate<Dimensionless> emissivity() {
-    return emissivity == null ? metal.emissivity() : emissivity;
+    return given.emissivity();
   }
 
   /**
@@ -239,7 +227,7 @@ public final class Cooling {
    *     something of the metal is not known
    */
   public Estimate<Time> time() {
-    return time(body);
+    return given.time(body);
   }
 
   /**
@@ -251,7 +239,7 @@ public final class Cooling {
    * @throws IllegalArgumentException as {@link #time}
    */
   public Estimate<Time> window() {
-    return WorkingShare.of(time(ruling()));
+    return WorkingShare.of(given.time(ruling()));
   }
 
   /**
@@ -266,7 +254,9 @@ public final class Cooling {
     double seconds = Times.notNegative("time", time).in(ShopUnits.SECOND);
     Estimate<Dimensionless> e = emissivity();
     return Estimate.of(
-        after(seconds, e.high()), after(seconds, e.likely()), after(seconds, e.low()));
+        given.after(seconds, body, e.high()),
+        given.after(seconds, body, e.likely()),
+        given.after(seconds, body, e.low()));
   }
 
   /**
@@ -282,17 +272,7 @@ public final class Cooling {
       throw new IllegalArgumentException(
           "steps must lie between 1 and 10000, was " + steps + "; 50 make a smooth plot");
     }
-    double end = end(finish().likely());
-    double share = emissivity().likely().in(ShopUnits.ONE);
-    double step = (celsius() - end) / steps;
-    List<Moment> moments = new ArrayList<>(steps + 1);
-    double seconds = 0;
-    for (int i = 0; i <= steps; i++) {
-      double at = i == steps ? end : celsius() - i * step;
-      seconds += i == 0 ? 0 : seconds(body, share, at, celsius() - (i - 1) * step);
-      moments.add(new Moment(Measures.seconds(seconds), point(at)));
-    }
-    return List.copyOf(moments);
+    return given.curve(body, steps);
   }
 
   /**
@@ -303,12 +283,12 @@ public final class Cooling {
    * @throws IllegalArgumentException if conductivity or emissivity is not known
    */
   public double biot() {
-    return biot(emissivity().likely().in(ShopUnits.ONE));
+    return given.biot(body);
   }
 
-  /** {@return what to know before trusting the times; more if a limit is passed} */
-  public List<org.hammerscale.working.Caution> cautions() {
-    return CoolingCautions.of(this);
+  /** {@return what to know before trusting the times or working the metal; more past a limit} */
+  public List<Caution> cautions() {
+    return CoolingCautions.of(given, body);
   }
 
   /**
@@ -318,7 +298,9 @@ public final class Cooling {
    * @throws IllegalArgumentException as {@link #time}
    */
   public Working working() {
-    return working("time in the air of ", body, this::noted);
+    return given
+        .working("time in the air of " + body.section(), n -> given.seconds(n, body))
+        .withCautions(cautions());
   }
 
   /**
@@ -328,35 +310,22 @@ public final class Cooling {
    * @throws IllegalArgumentException as {@link #time}
    */
   public Working windowWorking() {
-    return working(
-            "time for work on ", ruling(), (n, ruling) -> WorkingShare.left(n, noted(n, ruling)))
-        .withSource(WorkingShare.SOURCE);
-  }
-
-  private interface Noted {
-    double calculate(Notes n, Body cooled);
-  }
-
-  private Working working(String title, Body cooled, Noted calculation) {
-    return Notes.taken(
-            title + cooled.section() + " from " + heat,
-            ShopUnits.MILLIMETRE,
-            n -> calculation.calculate(n, cooled))
-        .withSource(metal.source())
-        .withSource(air.source())
+    return worked("time for work on " + ruling().section(), this::windowSeconds)
         .withCautions(cautions());
   }
 
-  HotMetal metal() {
-    return metal;
+  /** The seconds of the likely window, noted. */
+  double windowSeconds(Notes n) {
+    return WorkingShare.left(n, given.seconds(n, ruling()));
   }
 
-  Air air() {
-    return air;
+  /** A working that rests on the window. */
+  Working worked(String title, Notes.Calculation calculation) {
+    return given.working(title, calculation).withSource(WorkingShare.SOURCE);
   }
 
-  Body body() {
-    return body;
+  CoolingCase given() {
+    return given;
   }
 
   /** The body that is cold first. */
@@ -365,154 +334,17 @@ public final class Cooling {
       return body;
     }
     Body thin = new Body(thinnest, body.length(), body.ends());
-    return thin.depth() < body.depth() ? thin : body;
+    return given.seconds(Notes.NONE, thin) < given.seconds(Notes.NONE, body) ? thin : body;
   }
 
-  boolean hasOwnEmissivity() {
-    return emissivity != null;
-  }
-
-  double celsius() {
-    return heat.in(ShopUnits.CELSIUS);
-  }
-
-  /** The integral over the time in the air of something that depends on the temperature in °C. */
-  double integral(DoubleUnaryOperator rate) {
-    double share = emissivity().likely().in(ShopUnits.ONE);
-    double capacity =
-        bar.material().density().in(ShopUnits.KILOGRAM_PER_CUBIC_METRE) * body.depth();
-    return capacity * quadrature(body, share, end(finish().likely()), celsius(), rate);
-  }
-
-  double biot(double share) {
-    double surface = celsius() + ZERO_CELSIUS;
-    double room = room() + ZERO_CELSIUS;
-    double h = air.coefficient(body, surface, room) + Radiation.coefficient(share, surface, room);
-    return h * body.depth() / metal.curve().conductivity(celsius());
-  }
-
-  private Estimate<Time> time(Body cooled) {
-    Estimate<Dimensionless> e = emissivity();
-    Estimate<Temperature> f = finish();
-    return Estimate.of(
-        time(cooled, e.high(), f.high()),
-        time(cooled, e.likely(), f.likely()),
-        time(cooled, e.low(), f.low()));
-  }
-
-  private Measure<Time> time(
-      Body cooled, Measure<Dimensionless> share, Measure<Temperature> lower) {
-    return Measures.seconds(
-        seconds(Notes.NONE, cooled, share.in(ShopUnits.ONE), end(lower), celsius()));
-  }
-
-  private double noted(Notes n, Body cooled) {
-    double share = emissivity().likely().in(ShopUnits.ONE);
-    return seconds(n, cooled, share, end(finish().likely()), celsius());
-  }
-
-  private double seconds(Body cooled, double share, double lower, double upper) {
-    return seconds(Notes.NONE, cooled, share, lower, upper);
-  }
-
-  /** Works in millimetres and seconds; the integral in s m²/kg. */
-  private double seconds(Notes n, Body cooled, double share, double lower, double upper) {
-    double density = bar.material().density().in(ShopUnits.KILOGRAM_PER_CUBIC_METRE);
-    n.value("θ₁", "heat", "", upper, ShopUnits.CELSIUS);
-    n.value("θ₂", "lower end", "", lower, ShopUnits.CELSIUS);
-    n.number("ε", "emissivity", "", share);
-    double r = cooled.noted(n);
-    double rho = n.value("ρ", "density", "", density, ShopUnits.KILOGRAM_PER_CUBIC_METRE);
-    double i =
-        n.number(
-            "I",
-            "∫ c dθ / q from θ₂ to θ₁, q = ε σ (T⁴ − Tₐ⁴) + h (T − Tₐ), in s m²/kg",
-            "",
-            quadrature(cooled, share, lower, upper, t -> 1));
-    return n.value("t", "time in the air", "ρ r I / 1000", rho * r * i / 1000, ShopUnits.SECOND);
-  }
-
-  private double quadrature(
-      Body cooled, double share, double lower, double upper, DoubleUnaryOperator weight) {
-    HeatCurve curve = metal.curve();
-    double room = room() + ZERO_CELSIUS;
-    DoubleUnaryOperator integrand =
-        t -> {
-          double surface = t + ZERO_CELSIUS;
-          double q =
-              Radiation.flux(share, surface, room)
-                  + air.coefficient(cooled, surface, room) * (surface - room);
-          return weight.applyAsDouble(t) * curve.specificHeat(t) / q;
-        };
-    return Quadrature.integrate(integrand, lower, upper, curve.cuts(), room(), REACH);
-  }
-
-  private Measure<Temperature> after(double seconds, Measure<Dimensionless> emissivity) {
-    double share = emissivity.in(ShopUnits.ONE);
-    double coldest = room() + COLD;
-    return seconds(body, share, coldest, celsius()) <= seconds
-        ? air.temperature().to(heat.getUnit())
-        : point(
-            Inverse.solve(
-                "time",
-                lower -> seconds(body, share, lower, celsius()),
-                coldest,
-                celsius(),
-                seconds,
-                Measures::seconds));
-  }
-
-  private Measure<Temperature> point(double celsius) {
-    return celsius == celsius() ? heat : Measures.celsius(celsius).to(heat.getUnit());
-  }
-
-  private double room() {
-    return air.temperature().in(ShopUnits.CELSIUS);
-  }
-
-  /** A lower end in °C, if it lies between room and heat. */
-  private double end(Measure<Temperature> lower) {
-    double celsius = lower.in(ShopUnits.CELSIUS);
-    if (!(celsius > room() + COLD && celsius <= celsius())) {
-      throw new IllegalArgumentException(
-          "lower end must lie between the room at "
-              + air.temperature()
-              + " and the heat of "
-              + heat
-              + ", was "
-              + lower
-              + "; heat it hotter, or give another end with to(…)");
-    }
-    return celsius;
-  }
-
-  /** This cooling, if its heat is one that the metal can have and its end, if given, lies below. */
-  private Cooling checked() {
-    Measure<Temperature> hottest =
-        bar.material().has(Property.SOLIDUS)
-            ? bar.material().solidus()
-            : Measures.celsius(metal.curve().hottest());
-    if (!(celsius() > room() + COLD) || heat.isGreaterThan(hottest)) {
-      throw new IllegalArgumentException(
-          "heat must lie between the room at "
-              + air.temperature()
-              + " and "
-              + hottest.to(heat.getUnit())
-              + " for "
-              + bar.material().name()
-              + ", was "
-              + heat
-              + "; hotter metal melts");
-    }
-    if (finish != null) {
-      end(finish.likely());
-    }
-    return this;
+  /** Whether a part thinner than the bar is cold first. */
+  boolean isRuledByThinnest() {
+    return !ruling().equals(body);
   }
 
   /** Bar, heat and air. */
   @Override
   public String toString() {
-    return bar + ", cooling from " + heat + " in " + air;
+    return bar() + ", cooling from " + heat() + " in " + given.air();
   }
 }

@@ -8,7 +8,7 @@ import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Source;
 
-/** What limits the trust in a cooling time. */
+/** What limits the trust in a cooling time, and the work that may be done in it. */
 final class CoolingCautions {
   private static final double GREATEST_BIOT = 0.1;
   private static final double ARREST = 800;
@@ -17,49 +17,77 @@ final class CoolingCautions {
           "anvil, hammer and tongs take heat too: count on the window, not on the time in the air",
           WorkingShare.SOURCE);
 
-  private CoolingCautions() {}
+  private final CoolingCase given;
+  private final HotMetal metal;
+  private final HeatCurve curve;
+  private final List<Caution> cautions = new ArrayList<>();
 
-  static List<Caution> of(Cooling cooling) {
-    List<Caution> cautions = new ArrayList<>();
-    cautions.add(CONTACT);
-    HotMetal metal = cooling.metal();
-    HeatCurve curve = metal.curve();
-    if (cooling.celsius() > curve.hottest()) {
-      cautions.add(
-          Caution.limit(
-              "the curve for "
-                  + curve.name()
-                  + " ends at "
-                  + Measures.celsius(curve.hottest()).to(cooling.heat().getUnit())
-                  + ", below the heat of "
-                  + cooling.heat()
-                  + "; its last specific heat is held beyond",
-              curve.source()));
+  private CoolingCautions(CoolingCase given) {
+    this.given = given;
+    this.metal = given.metal();
+    this.curve = metal.curve();
+  }
+
+  static List<Caution> of(CoolingCase given, Body body) {
+    CoolingCautions all = new CoolingCautions(given);
+    all.cautions.add(CONTACT);
+    all.aboutTheCurve();
+    all.aboutThickness(body);
+    all.cautions.addAll(RangeCautions.of(given));
+    if (body.section().isTube()) {
+      all.cautions.add(FireCautions.CLOSED_TUBE);
     }
-    if (metal.isCarbonSteel() && cooling.finish().likely().in(ShopUnits.CELSIUS) < ARREST) {
-      cautions.add(
-          Caution.limit(
-              "below 800 °C the time is least to be trusted: the curve's peak at 735 °C is that of"
-                  + " heating, and comes lower on the way down",
-              curve.source()));
+    return List.copyOf(all.cautions);
+  }
+
+  private void aboutTheCurve() {
+    if (given.heat().in(ShopUnits.CELSIUS) > curve.hottest()) {
+      warn(
+          "the curve for "
+              + curve.name()
+              + " ends at "
+              + inUnitOfHeat(curve.hottest())
+              + ", below the heat of "
+              + given.heat()
+              + "; its last specific heat is held beyond",
+          curve.source());
     }
+    if (metal.isCarbonSteel()
+        && given.hasFinish()
+        && given.finish().likely().in(ShopUnits.CELSIUS) < ARREST) {
+      warn(
+          "below "
+              + inUnitOfHeat(ARREST)
+              + " the time is least to be trusted: the curve's peak at "
+              + inUnitOfHeat(735)
+              + " is that of heating, and comes lower on the way down",
+          curve.source());
+    }
+  }
+
+  private void aboutThickness(Body body) {
     if (!curve.conducts()) {
-      cautions.add(
-          Caution.limit(
-              "the conductivity of "
-                  + metal.material().name()
-                  + " is not known here, so it was not checked that the bar is one temperature"
-                  + " throughout; thin bars are",
-              Source.computed("Biot's number")));
-    } else if (cooling.biot() > GREATEST_BIOT) {
-      cautions.add(
-          Caution.limit(
-              "Biot's number is "
-                  + Measure.of(cooling.biot(), ShopUnits.ONE)
-                  + ", more than 0.1: the skin of so thick a bar is cold long before its heart, and"
-                  + " the time holds for neither",
-              Source.fromMemory("Incropera and DeWitt, Fundamentals of Heat Transfer", "lumped")));
+      warn(
+          "the conductivity of "
+              + metal.material().name()
+              + " is not known here, so it was not checked that the bar is one temperature"
+              + " throughout; thin bars are",
+          Source.computed("Biot's number"));
+    } else if (given.biot(body) > GREATEST_BIOT) {
+      warn(
+          "Biot's number is "
+              + Measure.of(given.biot(body), ShopUnits.ONE)
+              + ", more than 0.1: the skin of so thick a bar is cold long before its heart, and"
+              + " the time holds for neither",
+          Source.fromMemory("Incropera and DeWitt, Fundamentals of Heat Transfer", "lumped"));
     }
-    return List.copyOf(cautions);
+  }
+
+  private void warn(String text, Source source) {
+    cautions.add(Caution.limit(text, source));
+  }
+
+  private Measure<?> inUnitOfHeat(double celsius) {
+    return Measures.celsius(celsius).to(given.heat().getUnit());
   }
 }

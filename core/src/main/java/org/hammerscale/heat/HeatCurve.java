@@ -37,4 +37,9 @@ interface HeatCurve {
 
   /** Where the curve comes from. */
   Source source();
+
+  /** Where its specific heat comes from. */
+  default Source specificHeatSource() {
+    return source();
+  }
 }

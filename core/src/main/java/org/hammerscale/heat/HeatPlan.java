@@ -2,9 +2,12 @@ package org.hammerscale.heat;
 
 import java.util.Objects;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.hammerscale.units.Estimate;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
 
 /**
  * What the fire will do to a piece: how many heats, how hot and how long each, in what fire, and
@@ -17,6 +20,9 @@ import org.hammerscale.units.Estimate;
  * plan.withScaleKept().in(Atmosphere.STILL_AIR).isScaleKept()    // true
  * HeatPlan.soaking(fahrenheit(2100),
  *     Estimate.of(minutes(3), minutes(4), minutes(6))).heats()   // 1
+ * Bar bar = Bar.of(Section.round(millimetres(20)), Material.MILD_STEEL);
+ * Heats heats = Heats.forWork(minutes(2), Cooling.from(celsius(1150), bar));
+ * plan.inHeats(heats.count()).heats()                            // 3
  * }</pre>
  *
  * <p>What is counted is the time at the heat, for a thin strap a minute or two and not the whole
@@ -24,10 +30,12 @@ import org.hammerscale.units.Estimate;
  * told otherwise it is one heat in a forge fire, after which the hammer knocks the scale off.
  */
 public final class HeatPlan {
+  private static final Estimate<Dimensionless> ONCE = Estimate.exact(Measure.of(1, ShopUnits.ONE));
+
   private final FireHistory shortest;
   private final FireHistory likely;
   private final FireHistory longest;
-  private final int heats;
+  private final Estimate<Dimensionless> heats;
   private final Atmosphere atmosphere;
   private final boolean kept;
 
@@ -35,7 +43,7 @@ public final class HeatPlan {
       FireHistory shortest,
       FireHistory likely,
       FireHistory longest,
-      int heats,
+      Estimate<Dimensionless> heats,
       Atmosphere atmosphere,
       boolean kept) {
     this.shortest = shortest;
@@ -53,7 +61,8 @@ public final class HeatPlan {
    * @return the plan
    */
   public static HeatPlan of(FireHistory each) {
-    return new HeatPlan(Objects.requireNonNull(each), each, each, 1, Atmosphere.FORGE_FIRE, false);
+    return new HeatPlan(
+        Objects.requireNonNull(each), each, each, ONCE, Atmosphere.FORGE_FIRE, false);
   }
 
   /**
@@ -81,7 +90,7 @@ public final class HeatPlan {
         FireHistory.soak(heat, time.low()),
         FireHistory.soak(heat, time.likely()),
         FireHistory.soak(heat, time.high()),
-        1,
+        ONCE,
         Atmosphere.FORGE_FIRE,
         false);
   }
@@ -94,7 +103,19 @@ public final class HeatPlan {
    * @throws IllegalArgumentException if there is none
    */
   public HeatPlan inHeats(int number) {
-    if (number < 1) {
+    return inHeats(Estimate.exact(Measure.of(number, ShopUnits.ONE)));
+  }
+
+  /**
+   * The same in as many heats as the smith reckons with, each like the first.
+   *
+   * @param number how many, at least one, such as {@link Heats#count}; the likely one is taken to
+   *     the nearest whole
+   * @return the plan
+   * @throws IllegalArgumentException if there may be none
+   */
+  public HeatPlan inHeats(Estimate<Dimensionless> number) {
+    if (!(number.low().in(ShopUnits.ONE) >= 1)) {
       throw new IllegalArgumentException(
           "number must be at least 1, was " + number + "; count each stay in the fire");
     }
@@ -126,9 +147,9 @@ public final class HeatPlan {
     return likely;
   }
 
-  /** {@return how many heats} */
+  /** {@return how many heats, most likely} */
   public int heats() {
-    return heats;
+    return (int) Math.round(heats.likely().in(ShopUnits.ONE));
   }
 
   /** {@return what it is heated in} */
@@ -139,6 +160,19 @@ public final class HeatPlan {
   /** {@return whether scale stays on between the heats, rather than be knocked off} */
   public boolean isScaleKept() {
     return kept;
+  }
+
+  /** By how much the metal lost grows with a number of heats. */
+  double growth(double number) {
+    return kept ? Math.sqrt(number) : number;
+  }
+
+  double fewest() {
+    return heats.low().in(ShopUnits.ONE);
+  }
+
+  double most() {
+    return heats.high().in(ShopUnits.ONE);
   }
 
   FireHistory shortest() {
@@ -152,7 +186,7 @@ public final class HeatPlan {
   /** Heats, fire and scale. */
   @Override
   public String toString() {
-    return (heats == 1 ? "1 heat of " : heats + " heats of ")
+    return (heats() == 1 && heats.isExact() ? "1 heat of " : heats + " heats of ")
         + likely
         + ", "
         + atmosphere.name()

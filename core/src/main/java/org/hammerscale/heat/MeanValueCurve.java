@@ -64,4 +64,9 @@ record MeanValueCurve(Material material) implements HeatCurve {
     return material.source(
         material.has(Property.EXPANSION) ? Property.EXPANSION : Property.SPECIFIC_HEAT);
   }
+
+  @Override
+  public Source specificHeatSource() {
+    return material.source(Property.SPECIFIC_HEAT);
+  }
 }

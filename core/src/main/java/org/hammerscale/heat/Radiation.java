@@ -7,12 +7,7 @@ final class Radiation {
 
   private Radiation() {}
 
-  /** Net heat in W/m²: ε σ (T⁴ − Tₐ⁴). */
-  static double flux(double emissivity, double surface, double room) {
-    return coefficient(emissivity, surface, room) * (surface - room);
-  }
-
-  /** The same for each kelvin of difference, in W/(m² K): ε σ (T² + Tₐ²) (T + Tₐ). */
+  /** ε σ (T⁴ − Tₐ⁴) for each kelvin of T − Tₐ, in W/(m² K): ε σ (T² + Tₐ²) (T + Tₐ). */
   static double coefficient(double emissivity, double surface, double room) {
     return emissivity * SIGMA * (surface * surface + room * room) * (surface + room);
   }

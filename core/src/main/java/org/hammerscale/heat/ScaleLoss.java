@@ -335,14 +335,12 @@ public final class ScaleLoss {
   }
 
   private Estimate<Length> estimate() {
-    double heats = plan.isScaleKept() ? Math.sqrt(plan.heats()) : plan.heats();
-    double scaled = heats / millimetres();
     ScaleSpread spread = ScaleSpread.of(law, plan);
     double likely = depth(Notes.NONE);
     return Estimate.of(
-        Measure.of(Math.min(likely, spread.low() * scaled), unit),
+        Measure.of(Math.min(likely, spread.low() / millimetres()), unit),
         Measure.of(likely, unit),
-        Measure.of(Math.max(likely, spread.high() * scaled), unit));
+        Measure.of(Math.max(likely, spread.high() / millimetres()), unit));
   }
 
   private Estimate<Length> less(Measure<Length> size, double depths) {

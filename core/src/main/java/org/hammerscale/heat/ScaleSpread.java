@@ -6,9 +6,9 @@ import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 
 /**
- * From where to where the metal lost in one heat may lie, in millimetres. Fire and time err apart,
- * each by a factor; beyond that it holds what every published law says of the same heat, and what
- * still air can feed.
+ * From where to where the metal lost in all heats may lie, in millimetres. Fire, time and number of
+ * heats err apart, each by a factor; beyond that it holds what every published law says of the same
+ * heat, and what still air can feed.
  */
 record ScaleSpread(double low, double high) {
   static ScaleSpread of(ScaleLaw law, HeatPlan plan) {
@@ -17,21 +17,27 @@ record ScaleSpread(double low, double high) {
     double most = law.metalLoss(plan.longest()).getValue();
     Estimate<Dimensionless> factor = plan.atmosphere().factor();
     double c = value(factor.likely());
-    double low = likely == 0 ? 0 : c * likely / apart(c / value(factor.low()), likely / least);
+    double heats = plan.growth(plan.heats());
+    double fewer = heats / plan.growth(plan.fewest());
+    double more = plan.growth(plan.most()) / heats;
+    double low =
+        likely == 0 ? 0 : c * likely / apart(c / value(factor.low()), likely / least, fewer);
     double high =
-        likely == 0 ? c * most : c * likely * apart(value(factor.high()) / c, most / likely);
+        likely == 0
+            ? c * most * more
+            : c * likely * apart(value(factor.high()) / c, most / likely, more);
     for (ScaleLaw other : ScaleLaw.ALL) {
       double loss = c * other.metalLoss(plan.each()).getValue();
       double fed = c * OxygenSupply.metal(other, plan.each(), OxygenSupply.STILL_AIR);
       low = Math.min(low, Math.min(loss, fed));
       high = Math.max(high, loss);
     }
-    return new ScaleSpread(low, high);
+    return new ScaleSpread(low * heats, high * heats);
   }
 
-  /** Two factors that err apart: the squares of their logarithms add. */
-  private static double apart(double first, double second) {
-    return Math.exp(Math.hypot(Math.log(first), Math.log(second)));
+  /** Factors that err apart: the squares of their logarithms add. */
+  private static double apart(double fire, double time, double heats) {
+    return Math.exp(Math.hypot(Math.hypot(Math.log(fire), Math.log(time)), Math.log(heats)));
   }
 
   private static double value(Measure<Dimensionless> share) {

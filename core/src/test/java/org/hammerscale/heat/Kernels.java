@@ -19,6 +19,10 @@ public final class Kernels {
     return Convection.upright(rayleigh, prandtl);
   }
 
+  public static double acrossDraught(double reynolds, double prandtl) {
+    return Convection.acrossDraught(reynolds, prandtl);
+  }
+
   public static double rayleigh(Section round, Measure<Temperature> surface) {
     return Convection.rayleigh(round.width().in(ShopUnits.METRE), kelvins(surface), ROOM);
   }

@@ -211,7 +211,8 @@ class ScaleLossTest {
     Bar stout = Bar.of(Section.round(millimetres(40)), Material.MILD_STEEL);
     assertTrue(ScaleLoss.of(stout, hour).cautions().isEmpty());
     HeatPlan longer = HeatPlan.soaking(celsius(1100), minutes(90)).in(Atmosphere.LABORATORY_AIR);
-    assertTrue(texts(ScaleLoss.of(stout, longer).cautions()).contains("take still air of the shop"));
+    assertTrue(
+        texts(ScaleLoss.of(stout, longer).cautions()).contains("take still air of the shop"));
     assertTrue(
         texts(ScaleLoss.of(stout, HeatPlan.soaking(celsius(1300), minutes(60))).cautions())
             .contains("compare the other laws"));
@@ -240,8 +241,7 @@ class ScaleLossTest {
 
   @Test
   void aFireOfTheSmithsOwnCarriesItsFactor() {
-    Estimate<Dimensionless> weighed =
-        Estimate.of(ratio(0.5), ratio(0.6), ratio(0.8));
+    Estimate<Dimensionless> weighed = Estimate.of(ratio(0.5), ratio(0.6), ratio(0.8));
     Atmosphere own = Atmosphere.of("my forge", weighed, Source.commonPractice("weighed"));
     ScaleLoss loss = ScaleLoss.of(STRAP, FIVE_MINUTES.in(own));
     assertEquals(0.6 * 0.18017877, loss.perSurface().likely().getValue(), 1e-9);
@@ -269,6 +269,17 @@ class ScaleLossTest {
     double factor = Math.exp(Math.hypot(Math.log(2), Math.log(2) / 2));
     assertEquals(0.2548112602 * factor, lost.high().getValue(), 1e-8);
     assertEquals(0.2548112602 / factor, lost.low().getValue(), 1e-8);
+    // One heat, or two or four: once more a factor of two.
+    HeatPlan heats = plan.inHeats(Estimate.of(ratio(1), ratio(2), ratio(4)));
+    double three = Math.exp(Math.hypot(Math.log(factor), Math.log(2)));
+    assertEquals(
+        2 * 0.2548112602 * three, ScaleLoss.of(STRAP, heats).perSurface().high().getValue(), 1e-8);
+    assertEquals(
+        2 * 0.2548112602 / three, ScaleLoss.of(STRAP, heats).perSurface().low().getValue(), 1e-8);
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> plan.inHeats(Estimate.of(ratio(0), ratio(2), ratio(4))));
+    assertEquals(2, heats.heats());
     HeatPlan maybe =
         HeatPlan.soaking(celsius(1150), Estimate.of(minutes(0), minutes(10), minutes(20)));
     assertEquals(0, ScaleLoss.of(STRAP, maybe).perSurface().low().getValue());

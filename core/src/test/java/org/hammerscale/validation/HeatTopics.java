@@ -31,7 +31,7 @@ final class HeatTopics {
         new ValidationTopic("Steel in the fire", "steel_in_the_fire.csv", HeatTopics::steel),
         new ValidationTopic("Shrinkage", "contraction.csv", HeatTopics::contraction),
         new ValidationTopic("Cooling times", "cooling_times.csv", HeatTopics::cooling),
-        new ValidationTopic("Natural convection", "natural_convection.csv", HeatTopics::convection),
+        new ValidationTopic("Convection", "convection.csv", HeatTopics::convection),
         new ValidationTopic("One temperature throughout", "biot.csv", HeatTopics::biot));
   }
 
@@ -77,11 +77,12 @@ final class HeatTopics {
   }
 
   private static double convection(ValidationCase c) {
-    double number = c.text("rayleigh").isEmpty() ? 0 : Double.parseDouble(c.text("rayleigh"));
+    double number = c.text("number").isEmpty() ? 0 : Double.parseDouble(c.text("number"));
     double prandtl = c.text("prandtl").isEmpty() ? 0 : Double.parseDouble(c.text("prandtl"));
     return switch (c.text("quantity")) {
       case "horizontal cylinder" -> Kernels.cylinder(number, prandtl);
       case "vertical plate" -> Kernels.upright(number, prandtl);
+      case "draught" -> Kernels.acrossDraught(number, prandtl);
       case "Rayleigh" -> Kernels.rayleigh(c.section("section"), c.temperature("surface"));
       case "Nusselt" ->
           Kernels.cylinder(Kernels.rayleigh(c.section("section"), c.temperature("surface")), 0.70);

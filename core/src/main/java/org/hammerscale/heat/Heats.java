@@ -1,0 +1,186 @@
+package org.hammerscale.heat;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Time;
+import org.hammerscale.internal.Subscripts;
+import org.hammerscale.units.Estimate;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
+import org.hammerscale.working.Caution;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
+import org.hammerscale.working.Working;
+
+/**
+ * How many heats a piece takes: how often it goes back into the fire, each stay there and the work
+ * after it being one heat. Of each feature the smith says how long he works at the anvil; N = up(w₁
+ * / W, 1) + up(w₂ / W, 1) + …, where W is the {@linkplain Cooling#window window} of one heat.
+ *
+ * <pre>{@code
+ * Bar bar = Bar.of(Section.round(millimetres(20)), Material.MILD_STEEL);
+ * Cooling cooling = Cooling.from(celsius(1150), bar);
+ * Heats heats = Heats.forWork(minutes(2), cooling).and(seconds(40));
+ * heats.count()             // 4 (3 to 7)
+ * heats.work()              // 2.667 min
+ * heats.setBy()             // "the bar, 20 mm round, at 800 °C, the coldest that mild steel is forged at"
+ * heats.cooling().window()  // 40.2 s (25.32 s to 67.86 s)
+ * heats.cautions().size()   // 1
+ * heats.working().result()  // 4
+ * }</pre>
+ *
+ * <p>An estimate: the likely count begins each feature with a fresh heat of the likely window; the
+ * low one lets features share heats of the longest window; the high one takes the shortest. That is
+ * our own judgement, since no published count is known to us. How long the fire takes to bring the
+ * piece to heat again is not computed, for want of a sourced model.
+ */
+public final class Heats {
+  /** As in {@code up(x, 1)} of a {@link org.hammerscale.working.Step}. */
+  private static final double SLACK = 1e-9;
+
+  private static final Source REHEATING =
+      Source.commonPractice("thin parts burn while the thick ones come to heat");
+
+  private final Cooling cooling;
+  private final List<Measure<Time>> works;
+
+  private Heats(Cooling cooling, List<Measure<Time>> works) {
+    this.cooling = cooling;
+    this.works = works;
+  }
+
+  /**
+   * The heats for a feature.
+   *
+   * @param work how long the smith works on it at the anvil, more than zero; the time in the fire
+   *     is not counted
+   * @param cooling from which heat, and to what, the piece cools while he does
+   * @return the heats
+   * @throws IllegalArgumentException if the time is not more than zero, or the window of a heat is
+   *     not known or may be nothing
+   */
+  public static Heats forWork(Quantity<Time> work, Cooling cooling) {
+    Estimate<Time> window = cooling.window();
+    if (!(window.low().getValue() > 0)) {
+      throw new IllegalArgumentException(
+          "cooling must leave a window in every case, was "
+              + window
+              + " from "
+              + cooling.heat()
+              + " to "
+              + cooling.finish()
+              + "; heat it hotter");
+    }
+    return new Heats(cooling, List.of(Times.positive("work", work)));
+  }
+
+  /**
+   * These heats and those of one more feature, worked after the others.
+   *
+   * @param work how long the smith works on it at the anvil, more than zero
+   * @return the heats of all
+   * @throws IllegalArgumentException if the time is not more than zero
+   */
+  public Heats and(Quantity<Time> work) {
+    List<Measure<Time>> all = new ArrayList<>(works);
+    all.add(Times.positive("work", work));
+    return new Heats(cooling, List.copyOf(all));
+  }
+
+  /**
+   * The number of heats: N = up(w₁ / W, 1) + up(w₂ / W, 1) + …
+   *
+   * @return the number, at least one; its spread is that of the window, and whether features share
+   *     a heat
+   */
+  public Estimate<Dimensionless> count() {
+    Estimate<Time> window = cooling.window();
+    double likely = count(Notes.NONE, window.likely().in(ShopUnits.SECOND));
+    double shared = up(work().in(ShopUnits.SECOND) / window.high().in(ShopUnits.SECOND));
+    double most = count(Notes.NONE, window.low().in(ShopUnits.SECOND));
+    return Estimate.of(
+        Measure.of(Math.min(shared, likely), ShopUnits.ONE),
+        Measure.of(likely, ShopUnits.ONE),
+        Measure.of(most, ShopUnits.ONE));
+  }
+
+  /** {@return all the work at the anvil, in the unit of the first} */
+  public Measure<Time> work() {
+    return works.stream().reduce(Measure::add).orElseThrow();
+  }
+
+  /** {@return how the piece cools in each heat} */
+  public Cooling cooling() {
+    return cooling;
+  }
+
+  /**
+   * What ends each heat: the part of the piece that is cold first, at the temperature that it may
+   * not fall below.
+   *
+   * @return both in words, as they stand in a sentence
+   */
+  public String setBy() {
+    return (cooling.isRuledByThinnest() ? "the thinnest part, " : "the bar, ")
+        + cooling.ruling().section()
+        + ", at "
+        + cooling.finish().to(cooling.heat().getUnit())
+        + ", "
+        + cooling.given().finishMeaning();
+  }
+
+  /** {@return the cautions of the cooling, and one if a thin part goes into the fire again} */
+  public List<Caution> cautions() {
+    List<Caution> cautions = new ArrayList<>(cooling.cautions());
+    if (cooling.isRuledByThinnest() && count().high().getValue() > 1) {
+      cautions.add(
+          Caution.limit(
+              "the thinnest part, "
+                  + cooling.ruling().section()
+                  + ", is at heat before the bar is, and burns if it waits for it: in every further"
+                  + " heat keep it out of the hottest of the fire, or draw it last",
+              REHEATING));
+    }
+    return List.copyOf(cautions);
+  }
+
+  /** {@return how the likely {@link #count} was found} */
+  public Working working() {
+    return cooling
+        .worked("heats for " + work() + " of work", n -> count(n, cooling.windowSeconds(n)))
+        .withSource(Source.commonPractice("our own judgement: each feature begins a fresh heat"))
+        .withCautions(cautions());
+  }
+
+  private double count(Notes n, double window) {
+    double sum = 0;
+    StringBuilder formula = new StringBuilder();
+    for (int i = 0; i < works.size(); i++) {
+      String at = Subscripts.of(i + 1);
+      double w = works.get(i).in(ShopUnits.SECOND);
+      n.value("w" + at, "work at the anvil", "", w, ShopUnits.SECOND);
+      sum += n.number("N" + at, "heats for it", "up(w" + at + " / W, 1)", up(w / window));
+      formula.append(i == 0 ? "N" : " + N").append(at);
+    }
+    return n.number("N", "heats", formula.toString(), sum);
+  }
+
+  private static double up(double heats) {
+    return Math.ceil(heats - SLACK);
+  }
+
+  /** Count and work, and what ends a heat. */
+  @Override
+  public String toString() {
+    return "heats for "
+        + work()
+        + " of work from "
+        + cooling.heat()
+        + ": "
+        + count()
+        + ", each until "
+        + setBy();
+  }
+}

@@ -50,10 +50,16 @@ import org.hammerscale.forging.Spread;
 import org.hammerscale.forging.SpreadLaw;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.heat.Air;
+import org.hammerscale.heat.Atmosphere;
 import org.hammerscale.heat.Contraction;
 import org.hammerscale.heat.Cooling;
+import org.hammerscale.heat.FireHistory;
+import org.hammerscale.heat.HeatPlan;
 import org.hammerscale.heat.Heats;
 import org.hammerscale.heat.HotMetal;
+import org.hammerscale.heat.ScaleLaw;
+import org.hammerscale.heat.ScaleLoss;
+import org.hammerscale.heat.ScaleRule;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.hinge.BarrelEnd;
 import org.hammerscale.hinge.Bore;
@@ -143,6 +149,12 @@ class ToStringTest {
             HotMetal.of(Material.MILD_STEEL),
             HotMetal.of(Material.COPPER),
             Contraction.from(celsius(900), Material.MILD_STEEL),
+            ScaleLaw.MI,
+            ScaleRule.FLAME_FURNACE,
+            Atmosphere.FORGE_FIRE,
+            FireHistory.soak(celsius(900), minutes(5)),
+            HeatPlan.soaking(celsius(900), minutes(5)),
+            ScaleLoss.of(bar, HeatPlan.soaking(celsius(900), minutes(5))),
             Air.taking(10),
             Cooling.from(celsius(1100), bar),
             Cooling.from(celsius(1100), bar).curve(1).get(0),

@@ -5,6 +5,7 @@ import java.util.List;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import org.hammerscale.heat.ScaleLoss;
 import org.hammerscale.internal.Subscripts;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;
@@ -14,23 +15,35 @@ import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A piece laid out on its cold bar: what to cut off, and where the centre punch goes, measured from
  * one end. Lengths are in the unit of the bar's width. The errors of estimated features add up
  * along the bar as if they all went the same way.
  *
- * <p>Neither scale nor saw kerf is counted. Source: conservation of volume.
+ * <p>Saw kerf is not counted, nor is scale, unless the piece is laid out with a {@linkplain
+ * Piece#layout(org.hammerscale.heat.HeatPlan) plan of its heats}. Then each stretch that is forged
+ * to another section than the bar's carries an allowance of its own, and the marks behind it move
+ * by it: a thin tip needs more than a stout shoulder, so that one proportion for all marks would
+ * put each in the wrong place. A plain or bent stretch of the bar's own section gets none, since
+ * the fire makes it thinner, not shorter; nor does one that only swells or is pierced between two
+ * such sections. The fire's error adds to that of the work as independent of it.
+ *
+ * <p>Source: conservation of volume; for scale {@link ScaleLoss}.
  */
 public final class Layout {
   private final Piece piece;
   private final List<Estimate<Length>> stocks;
   private final List<Mark> marks;
+  private final @Nullable ScaleLoss loss;
 
-  private Layout(Piece piece, List<Estimate<Length>> stocks, List<Mark> marks) {
+  private Layout(
+      Piece piece, List<Estimate<Length>> stocks, List<Mark> marks, @Nullable ScaleLoss loss) {
     this.piece = piece;
     this.stocks = stocks;
     this.marks = marks;
+    this.loss = loss;
   }
 
   static Layout of(Piece piece) {
@@ -46,7 +59,18 @@ public final class Layout {
           new Mark(
               position, features.get(i), i + 1 < features.size() ? features.get(i + 1) : null));
     }
-    return new Layout(piece, stocks, List.copyOf(marks));
+    return new Layout(piece, stocks, List.copyOf(marks), null);
+  }
+
+  /** This layout with the fire's allowance moving its marks. */
+  Layout with(ScaleLoss fire) {
+    List<Mark> moved = new ArrayList<>(marks.size());
+    Estimate<Length> allowance = Estimate.exact(zero(piece.bar()));
+    for (int i = 0; i < marks.size(); i++) {
+      allowance = allowance.addDependent(fire.allowance(piece.features().get(i)));
+      moved.add(marks.get(i).movedBy(allowance));
+    }
+    return new Layout(piece, stocks, List.copyOf(moved), fire);
   }
 
   /** {@return the piece that is laid out} */
@@ -54,7 +78,12 @@ public final class Layout {
     return piece;
   }
 
-  /** {@return the length of bar it uses; exact if all its features are} */
+  /**
+   * The length of bar it uses.
+   *
+   * @return the length, scale included if the heats are planned; exact if all its features are and
+   *     no scale is counted
+   */
   public Estimate<Length> cutLength() {
     return marks.get(marks.size() - 1).position();
   }
@@ -77,7 +106,45 @@ public final class Layout {
     return length;
   }
 
-  /** {@return the likely mass of the bar cut for it, before the fire takes its scale} */
+  /**
+   * The part of the {@linkplain #cutLength cut length} that makes good what the fire takes from the
+   * stretches that are forged to another section.
+   *
+   * @return the length of bar, in the unit of its width; exactly zero if no heats are planned
+   */
+  public Estimate<Length> scaleAllowance() {
+    Estimate<Length> allowance = Estimate.exact(zero(piece.bar()));
+    if (loss != null) {
+      for (Feature feature : piece.features()) {
+        allowance = allowance.addDependent(loss.allowance(feature));
+      }
+    }
+    return allowance;
+  }
+
+  /**
+   * The metal that the fire takes from the whole piece, from stretches that come out thinner too:
+   * by this the finished piece is lighter than what was cut for it and not otherwise lost.
+   *
+   * @return the mass: pounds for a section in inches, else kilograms; exactly zero if no heats are
+   *     planned
+   */
+  public Estimate<Mass> scaleLoss() {
+    Estimate<Mass> mass = Estimate.exact(piece.bar().mass(zero(piece.bar())));
+    if (loss != null) {
+      for (Feature feature : piece.features()) {
+        mass = mass.addDependent(loss.taken(feature));
+      }
+    }
+    return mass;
+  }
+
+  /**
+   * The mass of the bar to cut.
+   *
+   * @return the mass of the likely {@linkplain #cutLength cut length}, before the fire takes its
+   *     scale
+   */
   public Measure<Mass> mass() {
     return piece.bar().mass(cutLength().likely());
   }
@@ -98,15 +165,26 @@ public final class Layout {
         cautions.add(step(features.get(i - 1), features.get(i)));
       }
     }
+    if (loss != null) {
+      cautions.addAll(loss.cautions());
+      features.stream()
+          .flatMap(feature -> loss.cautions(feature).stream())
+          .filter(caution -> !cautions.contains(caution))
+          .forEach(cautions::add);
+    }
     return List.copyOf(cautions);
   }
 
   /** {@return how the cut length was added up} */
   public Working working() {
-    return Notes.taken("length of bar for the piece", unit(piece.bar()), this::sum)
-        .withSource(
-            Source.computed("conservation of volume: metal of a feature ÷ section of the bar"))
-        .withCautions(cautions());
+    Working working =
+        Notes.taken("length of bar for the piece", unit(piece.bar()), this::sum)
+            .withSource(
+                Source.computed("conservation of volume: metal of a feature ÷ section of the bar"))
+            .withCautions(cautions());
+    return loss == null
+        ? working
+        : working.withSource(loss.law().source()).withSource(loss.plan().atmosphere().source());
   }
 
   private double sum(Notes n) {
@@ -118,7 +196,30 @@ public final class Layout {
       total += n.given(symbol, meaning, stocks.get(i).likely().in(unit(piece.bar())));
       formula.append(i == 0 ? "" : " + ").append(symbol);
     }
+    if (loss != null) {
+      total += allowances(n, loss);
+      formula.append(" + a");
+    }
     return n.length("C", "cut length", formula.toString(), total);
+  }
+
+  private double allowances(Notes n, ScaleLoss fire) {
+    double total = 0;
+    StringBuilder formula = new StringBuilder();
+    for (int i = 0; i < stocks.size(); i++) {
+      Feature feature = piece.features().get(i);
+      double allowance = fire.allowance(feature).likely().in(unit(piece.bar()));
+      if (allowance != 0) {
+        String symbol = "a" + Subscripts.of(i + 1);
+        total += n.given(symbol, "bar that the fire takes for the " + feature.name(), allowance);
+        formula.append(formula.isEmpty() ? "" : " + ").append(symbol);
+      }
+    }
+    return n.length(
+        "a",
+        "scale allowance, " + fire.plan(),
+        formula.isEmpty() ? "0" : formula.toString(),
+        total);
   }
 
   private static Caution step(Feature before, Feature after) {

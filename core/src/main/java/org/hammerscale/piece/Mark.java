@@ -19,6 +19,13 @@ public final class Mark {
     this.after = after;
   }
 
+  /** This mark further along the bar; as it is if by nothing. */
+  Mark movedBy(Estimate<Length> allowance) {
+    return allowance.isExact() && allowance.likely().getValue() == 0
+        ? this
+        : new Mark(position.addIndependent(allowance), before, after);
+  }
+
   /** {@return the distance from the marked end of the bar, in the bar's unit} */
   public Estimate<Length> position() {
     return position;

@@ -2,6 +2,8 @@ package org.hammerscale.piece;
 
 import java.util.List;
 import java.util.Objects;
+import org.hammerscale.heat.HeatPlan;
+import org.hammerscale.heat.ScaleLoss;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;
 
@@ -16,6 +18,8 @@ import org.hammerscale.stock.Feature;
  *     Plain.of(strap.section(), inches(9)),
  *     Taper.between(strap.section(), tip, inches(6)));
  * leaf.layout().cutLength()   // 14.4635 in (14.4635 in to 14.8562 in)
+ * HeatPlan plan = HeatPlan.soaking(fahrenheit(2100), minutes(1)).inHeats(3);
+ * leaf.layout(plan).scaleAllowance()   // 0.3533 in (0.1178 in to 1.06 in)
  * }</pre>
  */
 public final class Piece {
@@ -61,6 +65,19 @@ public final class Piece {
    */
   public Layout layout() {
     return Layout.of(this);
+  }
+
+  /**
+   * The same with what the fire takes: bar is added where a stretch is forged to another section.
+   * Every stretch is taken to go through every heat of the plan; where only one end is heated, ask
+   * {@link ScaleLoss#allowance} for that stretch by itself.
+   *
+   * @param plan the heats that the piece goes through
+   * @return the layout, with the length to cut and the marks, scale counted
+   * @throws IllegalArgumentException if the bar is neither iron nor plain steel
+   */
+  public Layout layout(HeatPlan plan) {
+    return Layout.of(this).with(ScaleLoss.of(bar, plan));
   }
 
   /** The bar and the names of the features. */

@@ -14,6 +14,7 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
     return Stream.of(
             StockTopics.all(),
             HeatTopics.all(),
+            ScaleTopics.all(),
             ForgingTopics.all(),
             BendingTopics.all(),
             PunchingTopics.all(),

@@ -20,6 +20,7 @@ final class Formula {
           "atan", Math::atan,
           "ln", Math::log,
           "lg", Math::log10,
+          "exp", Math::exp,
           "E", Formula::ellipticE);
 
   private final String text;

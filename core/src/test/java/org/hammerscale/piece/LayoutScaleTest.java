@@ -1,0 +1,143 @@
+package org.hammerscale.piece;
+
+import static org.hammerscale.units.Measures.celsius;
+import static org.hammerscale.units.Measures.inches;
+import static org.hammerscale.units.Measures.minutes;
+import static org.hammerscale.units.Measures.pounds;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import javax.measure.quantity.Length;
+import org.hammerscale.forging.HandAllowance;
+import org.hammerscale.forging.Taper;
+import org.hammerscale.heat.Atmosphere;
+import org.hammerscale.heat.HeatPlan;
+import org.hammerscale.heat.ScaleLoss;
+import org.hammerscale.hinge.Barrel;
+import org.hammerscale.stock.Bar;
+import org.hammerscale.stock.Feature;
+import org.hammerscale.stock.Material;
+import org.hammerscale.stock.Plain;
+import org.hammerscale.stock.Section;
+import org.hammerscale.units.Estimate;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
+import org.hammerscale.working.Workings;
+import org.junit.jupiter.api.Test;
+
+/** What planned heats add to a layout. */
+class LayoutScaleTest {
+  private static final Bar STRAP =
+      Bar.of(Section.flat(inches("1 1/2"), inches("1/4")), Material.MILD_STEEL);
+  private static final Section TIP = Section.flat(inches("3/4"), inches("1/8"));
+  private static final HeatPlan PLAN =
+      HeatPlan.soaking(celsius(1150), minutes(5)).inHeats(2).in(Atmosphere.STILL_AIR);
+  private static final Barrel BARREL = Barrel.around(inches("1/2"), STRAP.section());
+  private static final Plain PLAIN = Plain.of(STRAP.section(), inches(9));
+  private static final Taper TAPER = Taper.between(STRAP.section(), TIP, inches(6));
+  private static final Piece LEAF = Piece.of(STRAP, BARREL, PLAIN, TAPER);
+
+  @Test
+  void withoutAPlanNoScaleIsCounted() {
+    assertEquals(Estimate.exact(inches(0)), LEAF.layout().scaleAllowance());
+    assertEquals(Estimate.exact(pounds(0)), LEAF.layout().scaleLoss());
+  }
+
+  /**
+   * The taper from 1 1/2 × 1/4 to 3/4 × 1/8 in over 6 in uses 3 1/2 in of bar with 3 1/2 in round;
+   * when drawn it has 2 5/8 in round in its middle. Two heats of five minutes at 1150 °C take twice
+   * 0.18017877 mm.
+   */
+  @Test
+  void theTaperGetsBarAndTheRestComesOutThinner() {
+    Layout layout = LEAF.layout(PLAN);
+    double depth = 2 * 0.18017877 / 25.4;
+    double surface = (3.5 * 3.5 + 6 * 2.625) / 2;
+    double allowance = depth * surface / 0.375;
+    Estimate<Length> told = layout.scaleAllowance();
+    assertEquals(allowance, told.likely().in(ShopUnits.INCH), 1e-9);
+    assertEquals(allowance * 2, told.high().in(ShopUnits.INCH), 1e-9);
+    assertEquals(
+        LEAF.layout().cutLength().likely().in(ShopUnits.INCH) + allowance,
+        layout.cutLength().likely().in(ShopUnits.INCH),
+        1e-9);
+    assertEquals(
+        layout.cutLength().high().in(ShopUnits.INCH),
+        LEAF.layout().cutLength().likely().in(ShopUnits.INCH) + allowance * 2,
+        1e-9);
+    assertEquals(LEAF.layout().marks().get(0).position(), layout.marks().get(0).position());
+    assertEquals(LEAF.layout().marks().get(1).position(), layout.marks().get(1).position());
+    assertTrue(layout.marks().get(2).isCut());
+    assertEquals(layout.cutLength(), layout.marks().get(2).position());
+    assertEquals(LEAF.layout().finishedLength(), layout.finishedLength());
+  }
+
+  @Test
+  void theMassOfTheScaleIsToldApart() {
+    Layout layout = LEAF.layout(PLAN);
+    assertEquals(
+        STRAP.mass(layout.cutLength().likely()).in(ShopUnits.POUND),
+        layout.mass().in(ShopUnits.POUND));
+    double depth = 2 * 0.18017877 / 25.4;
+    double surface = (Math.PI * 0.75 + 9) * 3.5 + (3.5 * 3.5 + 6 * 2.625) / 2;
+    double perCubicInch = STRAP.mass(inches(1)).in(ShopUnits.POUND) / 0.375;
+    assertEquals(
+        depth * surface * perCubicInch, layout.scaleLoss().likely().in(ShopUnits.POUND), 1e-9);
+    assertEquals(ShopUnits.POUND, layout.scaleLoss().low().getUnit());
+  }
+
+  @Test
+  void eachDrawnStretchMovesTheMarksBehindIt() {
+    Piece both = Piece.of(STRAP, TAPER.reversed(), PLAIN, TAPER);
+    Layout layout = both.layout(PLAN);
+    Measure<Length> once = LEAF.layout(PLAN).scaleAllowance().likely();
+    double one = once.in(ShopUnits.INCH);
+    for (int i = 0; i < 3; i++) {
+      double moved =
+          layout.marks().get(i).position().likely().in(ShopUnits.INCH)
+              - both.layout().marks().get(i).position().likely().in(ShopUnits.INCH);
+      assertEquals(i < 2 ? one : 2 * one, moved, 1e-12);
+    }
+    assertEquals(once.multiply(2), layout.scaleAllowance().likely());
+  }
+
+  /** What the hand and what the fire does err apart. */
+  @Test
+  void theFireErrsApartFromTheHand() {
+    Feature byHand = HandAllowance.SMALL_WORK.on(TAPER);
+    Piece piece = Piece.of(STRAP, byHand);
+    Estimate<Length> hand = piece.layout().cutLength();
+    Estimate<Length> fire = ScaleLoss.of(STRAP, PLAN).allowance(byHand);
+    assertEquals(hand.addIndependent(fire), piece.layout(PLAN).cutLength());
+  }
+
+  @Test
+  void showsItsWorking() {
+    Layout layout = Piece.of(STRAP, TAPER.reversed(), PLAIN, TAPER).layout(PLAN);
+    Workings.check(layout.working(), layout.cutLength().likely());
+    String text = layout.working().toString();
+    assertTrue(text.contains("a = a₁ + a₃"), text);
+    assertTrue(text.contains("C = s₁ + s₂ + s₃ + a ="), text);
+    assertTrue(text.contains("Mi, Fujinawa and Bergthorson"), text);
+    Layout plain = Piece.of(STRAP, PLAIN).layout(PLAN);
+    Workings.check(plain.working(), inches(9));
+    assertEquals(Estimate.exact(inches(9)), plain.cutLength());
+  }
+
+  @Test
+  void passesTheCautionsOfTheFireOn() {
+    Section thin = Section.flat(inches("3/4"), inches("1/16"));
+    Layout layout =
+        Piece.of(STRAP, Taper.between(STRAP.section(), thin, inches(6))).layout(PLAN.inHeats(4));
+    assertTrue(layout.cautions().toString().contains("forge it in the last heat"));
+    assertTrue(layout.cautions().toString().contains("lacks oxygen"));
+  }
+
+  @Test
+  void aMetalThatScalesOtherwiseIsRefused() {
+    Bar copper = Bar.of(STRAP.section(), Material.COPPER);
+    Piece piece = Piece.of(copper, PLAIN);
+    assertThrows(IllegalArgumentException.class, () -> piece.layout(PLAN));
+  }
+}

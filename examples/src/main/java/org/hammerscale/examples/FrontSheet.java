@@ -1,0 +1,217 @@
+package org.hammerscale.examples;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import javax.measure.quantity.Length;
+import org.hammerscale.fastening.Countersink;
+import org.hammerscale.heat.HeatColour;
+import org.hammerscale.heat.Heats;
+import org.hammerscale.hinge.Barrel;
+import org.hammerscale.hinge.Drift;
+import org.hammerscale.hinge.HingePair;
+import org.hammerscale.hinge.KnuckleSlot;
+import org.hammerscale.hinge.Leaf;
+import org.hammerscale.hinge.Swage;
+import org.hammerscale.piece.Layout;
+import org.hammerscale.piece.Mark;
+import org.hammerscale.units.Estimate;
+import org.hammerscale.units.Graduation;
+import org.hammerscale.units.LengthFormat;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
+import org.hammerscale.working.Caution;
+
+/** The front of a job sheet, for the anvil, in the order of the work. */
+final class FrontSheet {
+  private static final int MOST_CAUTIONS = 3;
+  private static final List<Leaf> LEAVES = List.of(Leaf.SECOND, Leaf.FIRST);
+
+  private final SheetText sheet;
+  private final HingeOrder order;
+  private final HingePair pair;
+  private final LengthFormat rule;
+  private final Drift drift;
+  private final Swage swage;
+
+  FrontSheet(SheetText sheet, HingeOrder order) {
+    this.sheet = sheet;
+    this.order = order;
+    this.pair = order.pair();
+    this.rule = order.rule();
+    this.drift = pair.drift(order.contraction());
+    this.swage = pair.swage(order.contraction());
+  }
+
+  void write() {
+    sheet.rule('=');
+    job();
+    LEAVES.forEach(this::marks);
+    tools();
+    slots();
+    checks();
+    heats();
+    LEAVES.forEach(this::holes);
+    hanging();
+    sheet.blank();
+    sheet.line("Cut ______________   trimmed ______________   found ______________");
+    sheet.blank();
+    cautions();
+    sheet.blank();
+  }
+
+  private void job() {
+    sheet.line("%s: %s, %d %s", order.name(), pair.hand(), order.pairs(), pairs());
+    sheet.line("bar %s", pair.strap());
+    sheet.blank();
+    for (Leaf leaf : LEAVES) {
+      sheet.line(
+          "    CUT   %-10s %s   ×   %d",
+          HingeOrder.called(leaf), rule.format(order.cut(leaf)), order.pairs());
+      sheet.line("          expect about %s to trim", rule.format(order.trim(leaf)));
+    }
+    sheet.blank();
+  }
+
+  private String pairs() {
+    return order.pairs() == 1 ? "pair" : "pairs";
+  }
+
+  private void marks(Leaf leaf) {
+    sheet.line("Punch the %s cold, from the barrel end:", HingeOrder.called(leaf));
+    Layout layout = order.layout(leaf);
+    List<Double> positions = new ArrayList<>();
+    List<String> labels = new ArrayList<>();
+    for (Mark mark : layout.marks()) {
+      String place = rule.format(mark.isCut() ? order.cut(leaf) : mark.position().high());
+      sheet.line("    %-12s %s", place, mark.label());
+      positions.add(mark.position().high().in(layout.cutLength().high().getUnit()));
+      labels.add(place);
+    }
+    List<String> names = layout.piece().features().stream().map(f -> f.name()).toList();
+    sheet.blank();
+    sheet.block(BarPicture.of(positions, labels, names));
+    sheet.blank();
+  }
+
+  private void tools() {
+    Barrel barrel = pair.barrel();
+    Measure<Length> body = drift.diameterUpTo(toolSteps());
+    Measure<Length> groove = swage.grooveUpTo(toolSteps());
+    sheet.entry("Curl", "%s of bar, %s", rule.format(curl().high()), barrel.closing().end());
+    sheet.entry("Drift", "%s, driven hot; leaves a bore of %s", body, drift.boreLeftByEye(body));
+    sheet.entry("Swage", "%s; leaves %s over the barrel", groove, swage.outsideLeftByEye(groove));
+  }
+
+  private Estimate<Length> curl() {
+    return pair.barrel().stock(pair.strap().section());
+  }
+
+  /** Tools come in sixty-fourths or half millimetres. */
+  private Graduation<Length> toolSteps() {
+    return pair.bore().pin().getUnit().equals(ShopUnits.INCH)
+        ? Graduation.SIXTY_FOURTH
+        : Graduation.HALF_MILLIMETRE;
+  }
+
+  private void slots() {
+    for (Leaf leaf : LEAVES) {
+      for (KnuckleSlot slot : pair.slotsOf(leaf)) {
+        sheet.entry(
+            leaf == LEAVES.get(0) ? "Door slot" : "Post slot",
+            "from %s to %s across, from the %s; punch out %s",
+            rule.format(slot.start()),
+            rule.format(slot.end()),
+            pair.markedFrom(leaf),
+            slot.tongue(order.kerf()).downTo(order.graduation()));
+      }
+    }
+    sheet.entry(
+        "",
+        "saw %s past the barrel's mark, which is %s behind the pin; front face up, barrel to the"
+            + " left",
+        rule.format(pair.slotFloor()),
+        rule.format(pair.notchDepth()));
+  }
+
+  private void checks() {
+    sheet.entry(
+        "Bore",
+        "%s cold, reads %s hot",
+        pair.bore().diameter(),
+        order.contraction().hotByEye(pair.bore().diameter()));
+    sheet.entry(
+        "Barrel",
+        "%s over, reads %s hot",
+        pair.barrel().outsideDiameter(),
+        order.contraction().hotByEye(pair.barrel().outsideDiameter()));
+    for (Leaf leaf : LEAVES) {
+      sheet.entry(
+          "Check",
+          "%s %s from pin to tip, %s over all",
+          HingeOrder.called(leaf),
+          rule.format(pair.lengthFromPin(leaf)),
+          rule.format(order.layout(leaf).finishedLength()));
+    }
+  }
+
+  private void heats() {
+    Heats heats = order.heats();
+    String colours =
+        HeatColour.at(order.contraction().heat()).stream()
+            .map(HeatColour::name)
+            .distinct()
+            .collect(Collectors.joining(" or "));
+    sheet.entry("Heats", "%s a leaf, from %s: %s", heats.count(), order.contraction().heat(), colours);
+    sheet.entry("Window", "%s at the anvil in each", heats.cooling().window());
+    for (Leaf leaf : LEAVES) {
+      sheet.entry(
+          "Scale",
+          "takes %s of the %s, counted in its cut",
+          order.layout(leaf).scaleAllowance(),
+          HingeOrder.called(leaf));
+    }
+  }
+
+  private void holes(Leaf leaf) {
+    HolePlan holes = order.holes(leaf);
+    String places =
+        holes.layout().positions().stream().map(rule::format).collect(Collectors.joining(", "));
+    sheet.entry("Holes", "%s, from the pin: %s", HingeOrder.called(leaf), places);
+    if (leaf == LEAVES.get(LEAVES.size() - 1)) {
+      Countersink sunk = holes.countersink();
+      sheet.entry("Screw", "%s: drill the iron %s", holes.screw(), sunk.hole());
+      sheet.entry("", "countersink %s to %s wide, %s deep", sunk.angle(), sunk.diameter(), sunk.depth());
+      sheet.entry(
+          "",
+          "drill the wood %s for the thread, %s for the shank",
+          holes.pilot().threadHole(),
+          holes.pilot().shankHole());
+    }
+  }
+
+  private void hanging() {
+    sheet.entry(
+        "Hang",
+        "%s; opens %s from shut (asked %s), then the %s",
+        pair.hanging(),
+        pair.opening(),
+        pair.wantedOpening(),
+        pair.swing().contact());
+    sheet.entry(
+        "Gap",
+        "%s in each joint; the door drops %s",
+        pair.knuckles().gap(),
+        pair.knuckles().drop());
+    sheet.entry("Pin", "%s", pair.pin().length(pair.knuckles().width()).high().upTo(order.graduation()));
+  }
+
+  private void cautions() {
+    List<Caution> cautions = new ArrayList<>();
+    cautions.addAll(order.holes(Leaf.SECOND).cautions());
+    cautions.addAll(pair.cautions());
+    cautions.addAll(order.heats().cautions());
+    cautions.stream().limit(MOST_CAUTIONS).map(Caution::text).forEach(sheet::caution);
+    sheet.line("All cautions, and how each number came about, stand overleaf.");
+  }
+}

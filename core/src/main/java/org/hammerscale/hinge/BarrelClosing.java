@@ -28,11 +28,11 @@ import org.hammerscale.working.Working;
  * eye.closing().uncovered()                                       // 60°
  * eye.closing().strip()                                           // 1.4726 in (1.4726 in to 1.7671 in)
  * eye.endedWith(BarrelEnd.tucked()).closing().stripLength()       // 1.5368 in
- * eye.closing().leastScarf(inches("3/32"))                        // 0.1958 in
+ * eye.closing().leastScarf(inches("3/32"))                        // 0.07686 in
  * eye.closing().leastThinned()                                    // 0.2945 in
  * BarrelClosing scarfed = eye.endedWith(BarrelEnd.scarfedTo(inches("3/32")).over(inches("1/2"))).closing();
- * scarfed.stripLength()                                           // 1.4832 in
- * scarfed.cutLength()                                             // 1.3582 in
+ * scarfed.stripLength()                                           // 1.4851 in
+ * scarfed.cutLength()                                             // 1.3601 in
  * scarfed.stripFrom(inches("1 5/8"))                              // 1 3/4 in
  * eye.closing().slotFloorFromMark(inches("7/16"))                 // 7/16 in
  * eye.closing().slotFloorFromEnd(inches("7/16"))                  // 1.9101 in (1.9101 in to 2.2046 in)

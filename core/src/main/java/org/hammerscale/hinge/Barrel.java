@@ -1,6 +1,5 @@
 package org.hammerscale.hinge;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -40,7 +39,7 @@ import org.hammerscale.working.Working;
  * eye.stock(strap)                                    // 1.9635 in (1.9635 in to 2.3562 in)
  * eye.endedWith(BarrelEnd.tucked()).stock(strap)      // 2.0491 in (1.9635 in to 2.3562 in)
  * eye.centred().leafStart()                           // 0.4841 in
- * eye.using(inches(2.3562)).insideDiameter()          // 0.638 in
+ * eye.using(inches(2.3562)).insideDiameter()          // 0.6379 in
  * Section thinner = Section.flat(inches("1 1/2"), inches("3/16"));
  * eye.faceStepTo(Barrel.around(inches("1/2"), thinner))    // 1/16 in
  * }</pre>
@@ -326,27 +325,13 @@ public final class Barrel implements Feature {
   /** {@return cautions of its end, and one if the curl is tighter than the strap is thick} */
   @Override
   public List<Caution> cautions() {
-    List<Caution> cautions = new ArrayList<>(closing().cautions());
-    if (bore.isLessThan(section.thickness())) {
-      cautions.add(
-          Caution.limit(
-              "the bore of "
-                  + bore
-                  + " is less than the strap is thick ("
-                  + section.thickness()
-                  + "): so tight a curl thickens inside and may crack outside; bend it hot, and"
-                  + " thin the strap or take a thicker pin if you can",
-              Source.commonPractice("mean line holds for curls of a thickness inside or more")));
-    }
-    return List.copyOf(cautions);
+    return closing().cautions();
   }
 
   /** {@return how the likely strip was found, its end named and a full turn beside it} */
   @Override
   public Working working() {
-    Working closed = closing().cutWorking();
-    return closed.withCautions(
-        cautions().stream().filter(caution -> !closed.cautions().contains(caution)).toList());
+    return closing().cutWorking();
   }
 
   /** {@return how the developed length of a full turn was found} */

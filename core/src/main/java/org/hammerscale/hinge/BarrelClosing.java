@@ -25,14 +25,14 @@ import org.hammerscale.working.Working;
  * <pre>{@code
  * Section strap = Section.flat(inches(1), inches("3/16"));
  * Barrel eye = Barrel.around(inches("3/8"), strap);
- * eye.closing().uncovered()                                       // 60 °
+ * eye.closing().uncovered()                                       // 60°
  * eye.closing().strip()                                           // 1.4726 in (1.4726 in to 1.7671 in)
  * eye.endedWith(BarrelEnd.tucked()).closing().stripLength()       // 1.5368 in
- * eye.closing().leastScarf(inches("3/32"))                        // 0.1958 in
+ * eye.closing().leastScarf(inches("3/32"))                        // 0.07686 in
  * eye.closing().leastThinned()                                    // 0.2945 in
  * BarrelClosing scarfed = eye.endedWith(BarrelEnd.scarfedTo(inches("3/32")).over(inches("1/2"))).closing();
- * scarfed.stripLength()                                           // 1.4832 in
- * scarfed.cutLength()                                             // 1.3582 in
+ * scarfed.stripLength()                                           // 1.4851 in
+ * scarfed.cutLength()                                             // 1.3601 in
  * scarfed.stripFrom(inches("1 5/8"))                              // 1 3/4 in
  * eye.closing().slotFloorFromMark(inches("7/16"))                 // 7/16 in
  * eye.closing().slotFloorFromEnd(inches("7/16"))                  // 1.9101 in (1.9101 in to 2.2046 in)
@@ -56,6 +56,9 @@ public final class BarrelClosing {
       Source.computed("conservation of volume at constant width");
   private static final Source FULL_TURN =
       Source.commonPractice("cut a full turn on the mean line, then trim or tuck the rest");
+
+  private static final Source TIGHT =
+      Source.commonPractice("mean line holds for curls of a thickness inside or more");
 
   private final Section section;
   private final boolean centred;
@@ -183,7 +186,7 @@ public final class BarrelClosing {
     return between(curl.strip(Notes.NONE, bore)).add(floor);
   }
 
-  /** {@return what to know of an end like this; empty if there is nothing} */
+  /** {@return what to know of an end or a curl like this; empty if there is nothing} */
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
     if (end.kind() == BarrelEnd.Kind.SQUARE) {
@@ -217,6 +220,17 @@ public final class BarrelClosing {
                   + " is reckoned through its middle, as if it were flat: leave it longer and trim"
                   + " it to fit",
               GEOMETRY));
+    }
+    if (bore < section.thickness().in(unit)) {
+      cautions.add(
+          Caution.limit(
+              "the bore of "
+                  + measure(bore)
+                  + " is less than the strap is thick ("
+                  + section.thickness()
+                  + "): so tight a curl thickens inside and may crack outside; bend it hot, and"
+                  + " thin the strap or take a thicker pin if you can",
+              TIGHT));
     }
     return List.copyOf(cautions);
   }

@@ -4,7 +4,20 @@ import javax.measure.quantity.Length;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Working;
 
-/** One knuckle of a divided barrel: whose it is, and where it lies across the leaf. */
+/**
+ * One knuckle of a divided barrel: whose it is, and where it lies across the leaf.
+ *
+ * <pre>{@code
+ * Knuckle middle = Knuckles.across(inches(2)).withGap(inches("1/16")).all().get(1);
+ * middle.leaf()                // second leaf
+ * middle.start()               // 11/16 in
+ * middle.length()              // 5/8 in
+ * middle.end()                 // 1 5/16 in
+ * middle.working().result()    // 5/8 in
+ * }</pre>
+ *
+ * <p>Exact as geometry, in the unit of the leaf's width.
+ */
 public final class Knuckle {
   private final Knuckles knuckles;
   private final int number;

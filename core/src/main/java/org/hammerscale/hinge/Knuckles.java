@@ -298,7 +298,7 @@ public final class Knuckles {
     return n.length("b", "its knuckles together", "u q / Q", u * q / all);
   }
 
-  /** The parts of every so-manieth knuckle. */
+  /** The parts of every knuckle from one on, or of every other one. */
   private double parts(int from, int step) {
     double sum = 0;
     for (int number = from; number <= count(); number += step) {

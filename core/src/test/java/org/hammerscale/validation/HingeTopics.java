@@ -3,6 +3,7 @@ package org.hammerscale.validation;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
+import org.hammerscale.bending.WeldAllowance;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.hinge.BarrelClosing;
 import org.hammerscale.hinge.BarrelEnd;
@@ -31,6 +32,7 @@ final class HingeTopics {
     Barrel barrel =
         switch (c.text("end")) {
           case "square" -> kind;
+          case "welded" -> kind.endedWith(BarrelEnd.forgeWelded(WeldAllowance.ONE_THICKNESS));
           case "tucked" -> kind.endedWith(BarrelEnd.tucked());
           case "scarf" ->
               kind.endedWith(BarrelEnd.scarfedTo(c.length("edge")).over(c.length("scarf")));
@@ -46,6 +48,7 @@ final class HingeTopics {
           case "cut" -> closing.cutLength();
           case "strip from cut" -> closing.stripFrom(c.length("length"));
           case "full turn" -> barrel.stock(barrel.section()).high();
+          case "slot floor from the end" -> closing.slotFloorFromEnd(c.length("length")).likely();
           case "leaf start" -> barrel.leafStart();
           case "least scarf" -> closing.leastScarf(c.length("edge"));
           case "bore closed on" -> barrel.using(c.length("length")).insideDiameter();

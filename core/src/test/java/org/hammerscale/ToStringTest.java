@@ -34,6 +34,12 @@ import org.hammerscale.forging.Taper;
 import org.hammerscale.heat.Contraction;
 import org.hammerscale.heat.HotMetal;
 import org.hammerscale.hinge.Barrel;
+import org.hammerscale.hinge.Board;
+import org.hammerscale.hinge.DoorEdge;
+import org.hammerscale.hinge.Hanging;
+import org.hammerscale.hinge.LeafProfile;
+import org.hammerscale.hinge.PinStandOff;
+import org.hammerscale.hinge.Swing;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.punching.DriftedHole;
 import org.hammerscale.punching.FlatEye;
@@ -73,6 +79,13 @@ class ToStringTest {
             Material.Property.FORGING_RANGE,
             Losses.NONE,
             barrel,
+            LeafProfile.tangent(barrel),
+            Swing.of(LeafProfile.centred(barrel)),
+            Swing.Contact.TIPS,
+            Hanging.JOINT,
+            Board.of(inches(1)),
+            DoorEdge.of(inches(1)),
+            PinStandOff.past(inches(1)),
             Plain.of(section, inches(1)),
             Taper.between(section, section, inches(1)),
             Hole.oval(inches(1), inches("1/2")).turned(),

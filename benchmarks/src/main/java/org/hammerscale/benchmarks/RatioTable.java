@@ -70,6 +70,10 @@ public final class RatioTable {
     nanoseconds("parseFeetAndInches", 400);
     nanoseconds("formatToSixteenth", 300);
     nanoseconds("tenFeatureLayout", 2000);
+    nanoseconds("swingLimit", 100);
+    row("swingLimitOfTwoLeaves", "", true);
+    row("swingLimitUnequal", "", true);
+    row("leastNotch", "", true);
   }
 
   private double time(String name) {

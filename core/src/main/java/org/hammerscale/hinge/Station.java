@@ -12,9 +12,9 @@ import org.hammerscale.working.Notes;
  *
  * <p>The corner (−c, s) of the notch meets the through leaf's face, f + g from the pin, when that
  * leaf has turned by θ: c sin θ + s cos θ = f + g. As a sum of two angles at the pin, with p from
- * the pin along the face to the corner, θ = atan2(c, s) + atan2(p, f + g), where p² = c² + s² − (f +
- * g)². Just behind the barrel p is a small difference of squares and the angle steep in it; so p² is
- * put together of three parts that are never negative: what the notch is deeper than the barrel
+ * the pin along the face to the corner, θ = atan2(c, s) + atan2(p, f + g), where p² = c² + s² − (f
+ * + g)². Just behind the barrel p is a small difference of squares and the angle steep in it; so p²
+ * is put together of three parts that are never negative: what the notch is deeper than the barrel
  * needs, what the face lies below the barrel's top, and what the corner lies off the nearest point.
  */
 final class Station implements Stop {
@@ -136,8 +136,7 @@ final class Station implements Stop {
     boolean far = farCornerMeets(c);
     String at = far ? "back corner of the notch above the pin" : "face corner above the pin";
     double s = n.given("s", at, far ? lower : upper);
-    double square =
-        excess(n, c) + (radius - f) * (radius + f + 2 * gap) + (s - d) * (s + d);
+    double square = excess(n, c) + (radius - f) * (radius + f + 2 * gap) + (s - d) * (s + d);
     double p =
         n.length(
             "p",
@@ -169,8 +168,7 @@ final class Station implements Stop {
     boolean far = contact == Swing.Contact.BACK_CORNER;
     String at = far ? "back corner of the notch above the pin" : "face corner above the pin";
     double s = n.given("s", at, far ? lower : upper);
-    return n.length(
-        "c", "least depth of notch", "(f + g − s cos(φ)) / sin(φ)", edge(radians, s));
+    return n.length("c", "least depth of notch", "(f + g − s cos(φ)) / sin(φ)", edge(radians, s));
   }
 
   /** Depth at which a corner meets the face at an angle; nothing if it meets the barrel instead. */

@@ -110,8 +110,8 @@ public final class Swing {
    *
    * @param leaf either of them
    * @return the swing
-   * @throws IllegalArgumentException if the leaf's notch does not clear the barrel, or the leaf does
-   *     not reach past it
+   * @throws IllegalArgumentException if the leaf's notch does not clear the barrel, or the leaf
+   *     does not reach past it
    */
   public static Swing of(LeafProfile leaf) {
     return between(leaf, leaf);
@@ -267,9 +267,9 @@ public final class Swing {
 
   /**
    * The least depth of notch, of the fixed leaf, for a wanted opening past flat, whatever notch it
-   * has now: the greater of (f + g − s cos θ) / sin θ for its two corners, and what the barrel needs.
-   * Equal tangent leaves beyond 90° need R tan(θ/2). The moving leaf needs the same if it is equal;
-   * else ask the swing {@link #exchanged}.
+   * has now: the greater of (f + g − s cos θ) / sin θ for its two corners, and what the barrel
+   * needs. Equal tangent leaves beyond 90° need R tan(θ/2). The moving leaf needs the same if it is
+   * equal; else ask the swing {@link #exchanged}.
    *
    * @param pastFlat the opening from flat, from 0° to less than 180°, or up to where the tips meet
    *     for leaves that fold with room between
@@ -317,18 +317,17 @@ public final class Swing {
     if (!facesMeet()) {
       stops.add(tips());
     }
-    for (Stop stop : stops) {
-      double most = stop.angle(Notes.NONE);
-      if (wanted > most + ROUNDING) {
-        throw new IllegalArgumentException(
-            "opening past flat must be at most "
-                + Measure.of(most, ShopUnits.DEGREE)
-                + ", where the "
-                + stop.contact()
-                + " meet, was "
-                + angle
-                + "; no notch helps, set the pin further out");
-      }
+    Stop first = stops.stream().reduce(Swing::lesser).orElse(atMoving);
+    double most = stops.isEmpty() ? MOST : first.angle(Notes.NONE);
+    if (wanted > most + ROUNDING) {
+      throw new IllegalArgumentException(
+          "opening past flat must be at most "
+              + Measure.of(most, ShopUnits.DEGREE)
+              + ", where the "
+              + first.contact()
+              + " meet, was "
+              + angle
+              + "; no notch helps, set the pin further out");
     }
     if (facesMeet() && wanted >= HALF_TURN) {
       throw new IllegalArgumentException(
@@ -357,7 +356,8 @@ public final class Swing {
   }
 
   private double roomWhenFolded(Notes n) {
-    double one = n.given("a", "back of the fixed leaf above the pin", fixed.backAbovePin().in(unit));
+    double one =
+        n.given("a", "back of the fixed leaf above the pin", fixed.backAbovePin().in(unit));
     double other =
         n.given("b", "back of the moving leaf above the pin", moving.backAbovePin().in(unit));
     return n.length("k", "room between the folded leaves", "a + b", one + other);
@@ -411,9 +411,7 @@ public final class Swing {
   }
 
   private List<Stop> edges() {
-    return fixed.hasBoard() || moving.hasBoard()
-        ? Edge.of(fixed, moving, unit)
-        : new ArrayList<>();
+    return fixed.hasBoard() || moving.hasBoard() ? Edge.of(fixed, moving, unit) : new ArrayList<>();
   }
 
   /** The first stop of all. */

@@ -25,10 +25,13 @@ class SwingPropertyTest {
   private static final double INCH = 25.4;
   private static final double MOST = 359;
   private static final double FINE = 1e-7;
+
   /** What an overlap of 1e-12 mm is in degrees where a corner slides on the face. */
   private static final double GRAZING = 1e-4;
 
-  /** A pair of leaves drawn from a seed, in millimetres: everything about them differs or nothing. */
+  /**
+   * A pair of leaves drawn from a seed, in millimetres: everything about them differs or nothing.
+   */
   private static final class Pair {
     final Random random;
     final double gap;
@@ -45,8 +48,7 @@ class SwingPropertyTest {
       this.depth = least * (1.001 + 2 * random.nextDouble() * random.nextDouble());
       fixed = notched(fixed, moving, equal ? depth : 0);
       moving = equal ? fixed : notched(moving, fixed, 0);
-      double corner =
-          Math.max(corner(fixed), corner(moving)) * (1.01 + 4 * random.nextDouble());
+      double corner = Math.max(corner(fixed), corner(moving)) * (1.01 + 4 * random.nextDouble());
       fixed = fixed.reaching(millimetres(corner * 1.2));
       moving = equal ? fixed : moving.reaching(millimetres(corner * (1 + random.nextDouble())));
     }
@@ -103,27 +105,20 @@ class SwingPropertyTest {
   }
 
   private static Barrel barrel(double bore, double t) {
-    return Barrel.around(
-        millimetres(bore), Section.flat(millimetres(t + 10), millimetres(t)));
+    return Barrel.around(millimetres(bore), Section.flat(millimetres(t + 10), millimetres(t)));
   }
 
   @Property(tries = 300)
   void opensAsFarAsPolygonsDo(@ForAll long seed, @ForAll boolean equal) {
     Pair pair = new Pair(seed, equal, 0);
     Swing swing = pair.swing();
-    double found =
-        Collision.opening(pair.fixed, pair.moving, 0, MOST, ShopUnits.MILLIMETRE);
+    double found = Collision.opening(pair.fixed, pair.moving, 0, MOST, ShopUnits.MILLIMETRE);
     assertEquals(found, swing.opening().in(ShopUnits.DEGREE), GRAZING, swing::toString);
     double back =
         Collision.opening(
-            pair.fixed.turnedOver(),
-            pair.moving.turnedOver(),
-            0,
-            MOST,
-            ShopUnits.MILLIMETRE);
+            pair.fixed.turnedOver(), pair.moving.turnedOver(), 0, MOST, ShopUnits.MILLIMETRE);
     assertEquals(back, swing.backSwing().in(ShopUnits.DEGREE), GRAZING, swing::toString);
-    assertEquals(
-        swing.opening().getValue(), swing.exchanged().opening().getValue(), 1e-10);
+    assertEquals(swing.opening().getValue(), swing.exchanged().opening().getValue(), 1e-10);
   }
 
   @Property(tries = 300)
@@ -133,8 +128,7 @@ class SwingPropertyTest {
       @ForAll @DoubleRange(min = 0.05, max = 2) @Scale(4) double gap) {
     Pair pair = new Pair(seed, equal, gap);
     Assume.that(pair.faces() > 0.01);
-    double found =
-        Collision.opening(pair.fixed, pair.moving, gap, MOST, ShopUnits.MILLIMETRE);
+    double found = Collision.opening(pair.fixed, pair.moving, gap, MOST, ShopUnits.MILLIMETRE);
     Swing swing = pair.swing();
     assertEquals(found, swing.opening().in(ShopUnits.DEGREE), GRAZING, swing::toString);
   }
@@ -166,9 +160,7 @@ class SwingPropertyTest {
         boolean hitsBarrel = depth * less < pair.barrelNotch(leaf, beside);
         LeafProfile shallow = cut(leaf.reaching(length), depth * less);
         boolean free =
-            first
-                ? isFree(shallow, moving, angle, gap)
-                : isFree(fixed, shallow, angle, gap);
+            first ? isFree(shallow, moving, angle, gap) : isFree(fixed, shallow, angle, gap);
         assertTrue(hitsBarrel || !free, swing::toString);
       }
     }
@@ -179,10 +171,8 @@ class SwingPropertyTest {
   }
 
   /** Whether polygons turn all the way to an angle. */
-  private static boolean isFree(
-      LeafProfile fixed, LeafProfile moving, double angle, double gap) {
-    double reached =
-        Collision.opening(fixed, moving, gap, angle + 1, ShopUnits.MILLIMETRE);
+  private static boolean isFree(LeafProfile fixed, LeafProfile moving, double angle, double gap) {
+    double reached = Collision.opening(fixed, moving, gap, angle + 1, ShopUnits.MILLIMETRE);
     return reached >= angle - GRAZING;
   }
 
@@ -260,8 +250,7 @@ class SwingPropertyTest {
         inch.leastNotch(degrees(100)).in(ShopUnits.MILLIMETRE),
         metric.leastNotch(degrees(100)).in(ShopUnits.MILLIMETRE));
     near(
-        inch.leastNotch(degrees(70)).getValue() * scale,
-        larger.leastNotch(degrees(70)).getValue());
+        inch.leastNotch(degrees(70)).getValue() * scale, larger.leastNotch(degrees(70)).getValue());
     assertEquals(ShopUnits.MILLIMETRE, metric.barrelNotch().getUnit());
     assertEquals(ShopUnits.INCH, inch.roomWhenFolded().getUnit());
   }

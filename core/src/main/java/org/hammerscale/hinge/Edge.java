@@ -93,7 +93,7 @@ final class Edge implements Stop {
   @Override
   public double angle(Notes n) {
     if (end == 0 && corner == 0) {
-      return Stop.inDegrees(n, "π", Math.PI); // they fold, and lie parallel
+      return Stop.inDegrees(n, "180", Math.PI); // they fold, and lie parallel
     }
     double w = n.given("w", "from the pin to the end of one", end);
     double s = n.given("s", "its corner above the pin", corner);
@@ -105,7 +105,8 @@ final class Edge implements Stop {
               "from the pin along that face to the corner",
               "√(w² + (s − f) (s + f))",
               Math.sqrt(square(w, s, f)));
-      return Stop.inDegrees(n, "atan2(w, s) + atan2(p, f)", Math.atan2(w, s) + Math.atan2(p, f));
+      return Stop.inDegrees(
+          n, "(atan2(w, s) + atan2(p, f)) × 180 / π", Math.atan2(w, s) + Math.atan2(p, f));
     }
     double v = n.given("v", "from the pin to the end of the other", other);
     double p =
@@ -114,6 +115,7 @@ final class Edge implements Stop {
             "height on that end at which the corner meets it",
             "√(s² + (w − v) (w + v))",
             Math.sqrt(square(s, w, v)));
-    return Stop.inDegrees(n, "atan2(w, s) + atan2(v, p)", Math.atan2(w, s) + Math.atan2(v, p));
+    return Stop.inDegrees(
+        n, "(atan2(w, s) + atan2(v, p)) × 180 / π", Math.atan2(w, s) + Math.atan2(v, p));
   }
 }

@@ -70,6 +70,12 @@ import org.hammerscale.hinge.Knuckles;
 import org.hammerscale.hinge.Leaf;
 import org.hammerscale.hinge.LidLoad;
 import org.hammerscale.hinge.StrapRule;
+import org.hammerscale.hinge.Board;
+import org.hammerscale.hinge.DoorEdge;
+import org.hammerscale.hinge.Hanging;
+import org.hammerscale.hinge.LeafProfile;
+import org.hammerscale.hinge.PinStandOff;
+import org.hammerscale.hinge.Swing;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.punching.DriftedHole;
 import org.hammerscale.punching.FlatEye;
@@ -122,6 +128,13 @@ class ToStringTest {
             Knuckles.across(inches(2)),
             Knuckles.across(inches(2)).all().get(0),
             Knuckles.across(inches(2)).slotsOf(Leaf.SECOND).get(0),
+            LeafProfile.tangent(barrel),
+            Swing.of(LeafProfile.centred(barrel)),
+            Swing.Contact.TIPS,
+            Hanging.JOINT,
+            Board.of(inches(1)),
+            DoorEdge.of(inches(1)),
+            PinStandOff.past(inches(1)),
             Plain.of(section, inches(1)),
             Taper.between(section, section, inches(1)),
             Hole.oval(inches(1), inches("1/2")).turned(),

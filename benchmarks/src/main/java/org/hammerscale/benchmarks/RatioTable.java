@@ -73,6 +73,10 @@ public final class RatioTable {
     nanoseconds("coolingWindow", 100_000);
     row("coolingWindowOfTip", "", true);
     row("temperatureAfterAMinute", "", true);
+    nanoseconds("swingLimit", 100);
+    row("swingLimitOfTwoLeaves", "", true);
+    row("swingLimitUnequal", "", true);
+    row("leastNotch", "", true);
   }
 
   private double time(String name) {

@@ -8,8 +8,9 @@ import org.hammerscale.working.Notes;
 
 /**
  * Boards as stops: a corner of one slab against the face or against the end of another. A slab is a
- * board, or the bare stretch of a leaf, with a square end some way from the pin and so wide that
- * its other end never matters; at 180° two of them lie parallel.
+ * board, or the bare stretch of a leaf from where it leaves the barrel; so wide that its other end
+ * never matters: at 180° two of them lie parallel. A board is let out round the larger barrel, so
+ * that its end begins where that circle ends.
  */
 final class Edge implements Stop {
   private final double end;
@@ -24,40 +25,43 @@ final class Edge implements Stop {
     this.other = other;
   }
 
-  /** A slab from its end outward, between two heights above the pin. */
-  private record Slab(double end, double low, double high) {}
+  /** A slab from its end outward; the end runs between two heights above the pin. */
+  private record Slab(double end, double low, double high, boolean isBoard) {}
 
   /** All places where boards can stop these leaves; empty if neither has one. */
   static List<Stop> of(LeafProfile one, LeafProfile other, Unit<Length> unit) {
+    double barrel = Math.max(one.outsideDiameter().in(unit), other.outsideDiameter().in(unit)) / 2;
     List<Stop> all = new ArrayList<>();
-    List<Slab> ones = slabs(one, unit);
-    List<Slab> others = slabs(other, unit);
-    for (int i = 0; i < ones.size(); i++) {
-      for (int j = 0; j < others.size(); j++) {
-        if (i + j > 0) { // iron on iron is reckoned knuckle by knuckle
-          add(all, ones.get(i), others.get(j));
-          add(all, others.get(j), ones.get(i));
+    for (Slab first : slabs(one, barrel, unit)) {
+      for (Slab second : slabs(other, barrel, unit)) {
+        if (first.isBoard || second.isBoard) { // iron on iron is reckoned knuckle by knuckle
+          add(all, first, second);
+          add(all, second, first);
         }
       }
     }
     return all;
   }
 
-  /**
-   * The leaf first, then its board. Where it has its knuckles a leaf runs to the pin, and there the
-   * other's board meets it.
-   */
-  private static List<Slab> slabs(LeafProfile leaf, Unit<Length> unit) {
+  private static List<Slab> slabs(LeafProfile leaf, double barrel, Unit<Length> unit) {
     double face = leaf.faceAbovePin().in(unit);
+    double out = across(leaf.outsideDiameter().in(unit) / 2, face);
     List<Slab> all = new ArrayList<>();
-    all.add(new Slab(0, leaf.backAbovePin().in(unit), face));
+    all.add(new Slab(out, face, face, false));
     leaf.board()
         .ifPresent(
-            board ->
-                all.add(
-                    new Slab(
-                        board.edgeFromPin().in(unit), face, face + board.thickness().in(unit))));
+            board -> {
+              double top = face + board.thickness().in(unit);
+              double end = Math.max(board.edgeFromPin().in(unit), across(barrel, top));
+              double low = Math.min(Math.max(face, across(barrel, end)), top);
+              all.add(new Slab(end, low, top, true));
+            });
     return all;
+  }
+
+  /** Half the width of a circle at a height, or half its height at a width; nothing beyond it. */
+  private static double across(double radius, double height) {
+    return Math.sqrt(Math.max((radius - height) * (radius + height), 0));
   }
 
   private static void add(List<Stop> all, Slab moving, Slab met) {
@@ -66,12 +70,11 @@ final class Edge implements Stop {
       return;
     }
     for (double corner : new double[] {moving.high, moving.low}) {
-      double along = square(moving.end, corner, met.high);
-      if (along >= met.end * met.end) {
+      if (square(moving.end, corner, met.high) >= met.end * met.end) {
         all.add(new Edge(moving.end, corner, true, met.high));
       }
       double height = Math.sqrt(Math.max(square(corner, moving.end, met.end), 0));
-      if (met.end > 0 && height >= met.low && height <= met.high && height > 0) {
+      if (met.isBoard && height >= met.low && height <= met.high && height > 0) {
         all.add(new Edge(moving.end, corner, false, met.end));
       }
     }
@@ -90,7 +93,7 @@ final class Edge implements Stop {
   @Override
   public double angle(Notes n) {
     if (end == 0 && corner == 0) {
-      return Stop.inDegrees(n, "π", Math.PI); // they fold, and lie parallel
+      return Stop.inDegrees(n, "180", Math.PI); // they fold, and lie parallel
     }
     double w = n.given("w", "from the pin to the end of one", end);
     double s = n.given("s", "its corner above the pin", corner);
@@ -102,7 +105,8 @@ final class Edge implements Stop {
               "from the pin along that face to the corner",
               "√(w² + (s − f) (s + f))",
               Math.sqrt(square(w, s, f)));
-      return Stop.inDegrees(n, "atan2(w, s) + atan2(p, f)", Math.atan2(w, s) + Math.atan2(p, f));
+      return Stop.inDegrees(
+          n, "(atan2(w, s) + atan2(p, f)) × 180 / π", Math.atan2(w, s) + Math.atan2(p, f));
     }
     double v = n.given("v", "from the pin to the end of the other", other);
     double p =
@@ -111,6 +115,7 @@ final class Edge implements Stop {
             "height on that end at which the corner meets it",
             "√(s² + (w − v) (w + v))",
             Math.sqrt(square(s, w, v)));
-    return Stop.inDegrees(n, "atan2(w, s) + atan2(v, p)", Math.atan2(w, s) + Math.atan2(v, p));
+    return Stop.inDegrees(
+        n, "(atan2(w, s) + atan2(v, p)) × 180 / π", Math.atan2(w, s) + Math.atan2(v, p));
   }
 }

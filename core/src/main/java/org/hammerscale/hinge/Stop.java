@@ -11,13 +11,8 @@ interface Stop {
   /** The angle past flat, in degrees, at which it ends. */
   double angle(Notes n);
 
-  /** Notes an angle found in radians as degrees. */
+  /** Notes an angle found in radians as degrees, with its formula for degrees. */
   static double inDegrees(Notes n, String formula, double radians) {
-    return n.value(
-        "θ",
-        "opening past flat",
-        "(" + formula + ") × 180 / π",
-        radians * 180 / Math.PI,
-        ShopUnits.DEGREE);
+    return n.value("θ", "opening past flat", formula, radians * 180 / Math.PI, ShopUnits.DEGREE);
   }
 }

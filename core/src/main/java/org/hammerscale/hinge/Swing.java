@@ -317,18 +317,17 @@ public final class Swing {
     if (!facesMeet()) {
       stops.add(tips());
     }
-    for (Stop stop : stops) {
-      double most = stop.angle(Notes.NONE);
-      if (wanted > most + ROUNDING) {
-        throw new IllegalArgumentException(
-            "opening past flat must be at most "
-                + Measure.of(most, ShopUnits.DEGREE)
-                + ", where the "
-                + stop.contact()
-                + " meet, was "
-                + angle
-                + "; no notch helps, set the pin further out");
-      }
+    Stop first = stops.stream().reduce(Swing::lesser).orElse(atMoving);
+    double most = stops.isEmpty() ? MOST : first.angle(Notes.NONE);
+    if (wanted > most + ROUNDING) {
+      throw new IllegalArgumentException(
+          "opening past flat must be at most "
+              + Measure.of(most, ShopUnits.DEGREE)
+              + ", where the "
+              + first.contact()
+              + " meet, was "
+              + angle
+              + "; no notch helps, set the pin further out");
     }
     if (facesMeet() && wanted >= HALF_TURN) {
       throw new IllegalArgumentException(

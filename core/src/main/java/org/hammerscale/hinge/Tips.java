@@ -36,7 +36,7 @@ final class Tips implements Stop {
   @Override
   public double angle(Notes n) {
     if (Double.isInfinite(length)) {
-      return Stop.inDegrees(n, "π", Math.PI);
+      return Stop.inDegrees(n, "180", Math.PI);
     }
     double l = n.given("L", "length of the shorter leaf from the pin", length);
     double s = n.given("s", "its face above the pin", tip);
@@ -47,6 +47,7 @@ final class Tips implements Stop {
             "from the pin along the other's face to the tip",
             "√(L² + (s − f) (s + f))",
             Math.sqrt(l * l + (s - f) * (s + f)));
-    return Stop.inDegrees(n, "atan2(L, s) + atan2(p, f)", Math.atan2(l, s) + Math.atan2(p, f));
+    return Stop.inDegrees(
+        n, "(atan2(L, s) + atan2(p, f)) × 180 / π", Math.atan2(l, s) + Math.atan2(p, f));
   }
 }

@@ -16,6 +16,8 @@ final class Collision {
 
   private static final double STEP = 0.5;
   private static final double FINEST = 1e-11;
+  private static final int STRIPS = 12;
+  private static final double SKIN = 1e-9;
 
   private Collision() {}
 
@@ -143,12 +145,17 @@ final class Collision {
 
   /**
    * The two sections of a hinge: through a knuckle of the moving leaf, where the fixed one is
-   * notched, and the other way round. Both leaves need a notch and a length.
+   * notched, and the other way round. Both leaves need a notch and a length. Where there are
+   * boards, they are let out round the larger barrel, and a leaf begins where it leaves its barrel.
    */
   static List<Section> sections(LeafProfile fixed, LeafProfile moving, Unit<Length> unit) {
+    double barrel =
+        Math.max(fixed.outsideDiameter().in(unit), moving.outsideDiameter().in(unit)) / 2;
+    boolean wood = fixed.board().isPresent() || moving.board().isPresent();
+    double let = wood ? barrel : 0;
     return List.of(
-        new Section(mirrored(plates(fixed, true, unit)), plates(moving, false, unit)),
-        new Section(mirrored(plates(fixed, false, unit)), plates(moving, true, unit)));
+        new Section(mirrored(plates(fixed, true, let, unit)), plates(moving, false, let, unit)),
+        new Section(mirrored(plates(fixed, false, let, unit)), plates(moving, true, let, unit)));
   }
 
   /** How far a hinge opens past flat, in degrees. */
@@ -160,22 +167,39 @@ final class Collision {
         .orElseThrow();
   }
 
-  private static List<Plate> plates(LeafProfile leaf, boolean notched, Unit<Length> unit) {
-    double from = notched ? leaf.notch().orElseThrow().in(unit) : 0;
-    double to = leaf.length().orElseThrow().in(unit);
+  private static List<Plate> plates(
+      LeafProfile leaf, boolean notched, double let, Unit<Length> unit) {
     double face = leaf.faceAbovePin().in(unit);
+    double start = let > 0 ? across(leaf.outsideDiameter().in(unit) / 2, face) : 0;
+    double from = notched ? leaf.notch().orElseThrow().in(unit) : start;
+    double to = leaf.length().orElseThrow().in(unit);
     List<Plate> all = new ArrayList<>();
     all.add(Plate.rectangle(from, to, leaf.backAbovePin().in(unit), face));
     leaf.board()
         .ifPresent(
-            board ->
-                all.add(
-                    Plate.rectangle(
-                        board.edgeFromPin().in(unit),
-                        to,
-                        face,
-                        face + board.thickness().in(unit))));
+            board -> {
+              double top = face + board.thickness().in(unit);
+              double edge = board.edgeFromPin().in(unit);
+              // Strips, each as far from the pin as its edge or the barrel puts it.
+              double low = face;
+              for (int i = 1; i <= STRIPS; i++) {
+                double high = i == STRIPS ? top - SKIN : face + (top - SKIN - face) * i / STRIPS;
+                double widest = low * high <= 0 ? 0 : Math.min(Math.abs(low), Math.abs(high));
+                double end = Math.max(edge, across(let, widest));
+                all.add(Plate.rectangle(end, to, low, high));
+                low = high;
+              }
+              all.add(Plate.rectangle(Math.max(edge, across(let, top)), to, low, top));
+              double above = across(let, edge);
+              if (above > face && above < top) {
+                all.add(Plate.rectangle(edge, to, above, top));
+              }
+            });
     return all;
+  }
+
+  private static double across(double radius, double height) {
+    return Math.sqrt(Math.max((radius - height) * (radius + height), 0));
   }
 
   private static List<Plate> mirrored(List<Plate> plates) {

@@ -18,7 +18,8 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
             BendingTopics.all(),
             PunchingTopics.all(),
             HingeTopics.all(),
-            FasteningTopics.all())
+            FasteningTopics.all(),
+            FastenerTopics.all())
         .flatMap(List::stream)
         .toList();
   }

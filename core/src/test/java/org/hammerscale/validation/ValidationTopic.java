@@ -26,6 +26,8 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
             WoodTopics.all())
             FasteningTopics.all(),
             HoleLayoutTopics.all())
+            FasteningTopics.all(),
+            FastenerTopics.all())
         .flatMap(List::stream)
         .toList();
   }

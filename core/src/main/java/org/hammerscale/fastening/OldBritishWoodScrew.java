@@ -1,0 +1,169 @@
+package org.hammerscale.fastening;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.hammerscale.internal.Arguments;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.Measures;
+import org.hammerscale.units.ShopUnits;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
+import org.hammerscale.working.Working;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A countersunk wood screw by the old British number n: shank D = 0.066 in + 0.014 in × (n − 1),
+ * head of 90° and twice the shank. The number is told by the head: its width in thirty-seconds of
+ * an inch, less three. {@linkplain WoodScrew American numbers} agree with these only near 8.
+ *
+ * <pre>{@code
+ * OldBritishWoodScrew eight = OldBritishWoodScrew.number(8);
+ * eight.diameter()                                           // 0.164 in
+ * eight.headDiameter()                                       // 0.328 in
+ * eight.clearanceHole()                                      // 11/64 in
+ * OldBritishWoodScrew.withHead(inches("11/32")).number()     // 8
+ * eight.countersinkIn(inches("1/8")).land()                  // 0.0469 in
+ * }</pre>
+ *
+ * <p>Rules of the trade for screws that were never as exact as the rules.
+ *
+ * <p>Source: a British page on wood screws (read); the root is two thirds of the shank (USDA Wood
+ * Handbook, ch. 8, read).
+ */
+public final class OldBritishWoodScrew implements WoodFastener, CountersunkHead {
+  private static final Source RULES =
+      Source.read("furnituremaking.us, Wood Screws", "rules of the British gauge");
+  private static final int LAST = 32;
+
+  private final int number;
+
+  private OldBritishWoodScrew(int number) {
+    this.number = number;
+  }
+
+  /**
+   * The screw of an old British number.
+   *
+   * @param number from 0 to 32
+   * @return the screw
+   * @throws IllegalArgumentException if the number is out of range
+   */
+  public static OldBritishWoodScrew number(int number) {
+    if (number < 0 || number > LAST) {
+      throw new IllegalArgumentException(
+          "number must be from 0 to 32, was " + number + "; take a coach screw for a thicker one");
+    }
+    return new OldBritishWoodScrew(number);
+  }
+
+  /**
+   * The screw in hand, told by its head: n is the width in thirty-seconds of an inch less three, to
+   * the nearest whole.
+   *
+   * @param headDiameter measured across the head, from about 3/32 in to about 1 3/32 in
+   * @return the screw
+   * @throws IllegalArgumentException if no screw has such a head
+   */
+  public static OldBritishWoodScrew withHead(Quantity<Length> headDiameter) {
+    Measure<Length> head = Arguments.positive("headDiameter", headDiameter);
+    double number = Math.rint(head.in(ShopUnits.INCH) * 32 - 3 + 1e-9);
+    if (!(number >= 0 && number <= LAST)) {
+      throw new IllegalArgumentException(
+          "headDiameter must be from 3/32 in to 1 3/32 in, was "
+              + head
+              + "; it is no wood screw of the old British numbers 0 to 32");
+    }
+    return new OldBritishWoodScrew((int) number);
+  }
+
+  /** {@return its number n} */
+  public int number() {
+    return number;
+  }
+
+  @Override
+  public Kind kind() {
+    return Kind.WOOD_SCREW;
+  }
+
+  /** {@return the diameter of its shank, 0.066 in + 0.014 in × (n − 1)} */
+  @Override
+  public Measure<Length> diameter() {
+    return Measures.inches(diameter(Notes.NONE));
+  }
+
+  /** {@return two thirds of the shank} */
+  @Override
+  public Measure<Length> rootDiameter() {
+    return diameter().multiply(2).divide(3);
+  }
+
+  /** {@return twice the shank} */
+  @Override
+  public Measure<Length> headDiameter() {
+    return diameter().multiply(2);
+  }
+
+  /** {@return 90°} */
+  @Override
+  public Measure<Angle> headAngle() {
+    return Measures.degrees(90);
+  }
+
+  /** {@return the drill for the hole in the iron, (n + 3)/64 in} */
+  @Override
+  public Measure<Length> clearanceHole() {
+    return Measures.inches(hole(Notes.NONE));
+  }
+
+  /**
+   * The thread of a screw: 0.6 of its length.
+   *
+   * @param length of the screw, more than zero
+   * @return 0.6 of it, in its unit; a rule, so measure the screw in hand
+   * @throws IllegalArgumentException if the length is not more than zero
+   */
+  public Measure<Length> threadLength(Quantity<Length> length) {
+    return Arguments.positive("length", length).multiply(0.6);
+  }
+
+  /** {@return how the diameter follows from the number} */
+  public Working working() {
+    return Notes.taken("old British wood screw no. " + number, ShopUnits.INCH, this::diameter)
+        .withSource(RULES);
+  }
+
+  /** {@return how the hole through the iron follows from the number} */
+  public Working holeWorking() {
+    return Notes.taken("hole for old British no. " + number, ShopUnits.INCH, this::hole)
+        .withSource(RULES);
+  }
+
+  private double diameter(Notes n) {
+    double k = n.value("n", "number", "", number, ShopUnits.ONE);
+    return n.length(
+        "D", "diameter of the shank", "0.066 + 0.014 (n − 1)", (66 + 14 * (k - 1)) / 1e3);
+  }
+
+  private double hole(Notes n) {
+    double k = n.value("n", "number", "", number, ShopUnits.ONE);
+    return n.length("C", "hole in the iron", "(n + 3) / 64", (k + 3) / 64);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof OldBritishWoodScrew that && number == that.number;
+  }
+
+  @Override
+  public int hashCode() {
+    return number;
+  }
+
+  /** The number and the diameter. */
+  @Override
+  public String toString() {
+    return "old British no. " + number + " wood screw, " + diameter();
+  }
+}

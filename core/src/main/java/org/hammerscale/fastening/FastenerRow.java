@@ -28,7 +28,7 @@ import org.hammerscale.working.Working;
  *   public Kind kind() { return Kind.LAG_SCREW; }
  * }
  * Bolt bolt = new Bolt(millimetres(8), millimetres(5.6));
- * FastenerRow.alongGrain(4, bolt, millimetres(60)).effectiveNumber()    // 3.034 (2.302 to 4)
+ * FastenerRow.alongGrain(4, bolt, millimetres(60)).effectiveNumber()    // 3.035 (2.303 to 4)
  * FastenerRow.acrossGrain(4).effectiveNumber()                          // 3.482 (3.031 to 4)
  * }</pre>
  *

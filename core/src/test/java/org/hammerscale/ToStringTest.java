@@ -27,6 +27,8 @@ import org.hammerscale.bending.WeldAllowance;
 import org.hammerscale.fastening.AllowableLateral;
 import org.hammerscale.fastening.Fastener;
 import org.hammerscale.fastening.FastenerRow;
+import org.hammerscale.fastening.HoleRow;
+import org.hammerscale.fastening.KeepOut;
 import org.hammerscale.fastening.LateralHold;
 import org.hammerscale.fastening.OvenDryGravity;
 import org.hammerscale.fastening.PilotHole;
@@ -37,8 +39,6 @@ import org.hammerscale.fastening.UltimateWithdrawal;
 import org.hammerscale.fastening.Wood;
 import org.hammerscale.fastening.WoodFastener;
 import org.hammerscale.fastening.WoodSpacing;
-import org.hammerscale.fastening.HoleRow;
-import org.hammerscale.fastening.KeepOut;
 import org.hammerscale.forging.BoltHead;
 import org.hammerscale.forging.DrawOut;
 import org.hammerscale.forging.End;
@@ -62,19 +62,21 @@ import org.hammerscale.heat.ScaleLoss;
 import org.hammerscale.heat.ScaleRule;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.hinge.BarrelEnd;
+import org.hammerscale.hinge.Board;
 import org.hammerscale.hinge.Bore;
+import org.hammerscale.hinge.DoorEdge;
 import org.hammerscale.hinge.DoorLoad;
+import org.hammerscale.hinge.Hand;
+import org.hammerscale.hinge.Hanging;
 import org.hammerscale.hinge.HingeCount;
 import org.hammerscale.hinge.HingeGrade;
+import org.hammerscale.hinge.HingePair;
 import org.hammerscale.hinge.Knuckles;
 import org.hammerscale.hinge.Leaf;
-import org.hammerscale.hinge.LidLoad;
-import org.hammerscale.hinge.StrapRule;
-import org.hammerscale.hinge.Board;
-import org.hammerscale.hinge.DoorEdge;
-import org.hammerscale.hinge.Hanging;
 import org.hammerscale.hinge.LeafProfile;
+import org.hammerscale.hinge.LidLoad;
 import org.hammerscale.hinge.PinStandOff;
+import org.hammerscale.hinge.StrapRule;
 import org.hammerscale.hinge.Swing;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.punching.DriftedHole;
@@ -135,6 +137,11 @@ class ToStringTest {
             Board.of(inches(1)),
             DoorEdge.of(inches(1)),
             PinStandOff.past(inches(1)),
+            HingePair.of(bar, Bore.forPin(inches("3/8"))),
+            HingePair.of(bar, Bore.forPin(inches("3/8")))
+                .leaves(Plain.of(section, inches(9)))
+                .pair(),
+            Hand.LEFT,
             Plain.of(section, inches(1)),
             Taper.between(section, section, inches(1)),
             Hole.oval(inches(1), inches("1/2")).turned(),
@@ -216,7 +223,7 @@ class ToStringTest {
             LateralHold.of(screw, oak),
             AllowableLateral.of(screw, AllowableLateral.Group.II),
             AllowableLateral.Group.II,
-            FastenerRow.pulledOut(3));
+            FastenerRow.pulledOut(3),
             KeepOut.seamAt(inches(6)),
             HOLES,
             HOLES.layout());

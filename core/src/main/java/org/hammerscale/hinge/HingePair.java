@@ -8,6 +8,7 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
+import org.hammerscale.heat.Contraction;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;
@@ -39,8 +40,8 @@ import org.hammerscale.working.Caution;
  * }</pre>
  *
  * <p>Lengths are exact as geometry but where a feature is an estimate. Both leaves get the same
- * notch. What it carries is another question: see {@link DoorLoad}. Source: the parts, each with
- * its own.
+ * notch. What it carries is another question: see {@link DoorLoad} and {@link BarrelOpening}.
+ * Source: the parts, each with its own.
  */
 public final class HingePair {
   private final Bar strap;
@@ -236,6 +237,31 @@ public final class HingePair {
   /** {@return how far the door opens from shut until iron meets iron; exact} */
   public Measure<Angle> opening() {
     return swing.opening(hanging);
+  }
+
+  /**
+   * The drift that sizes the hot bore, so that it is right when cold.
+   *
+   * @param work the contraction of the leaf from the heat that it is drifted at
+   * @return the drift
+   */
+  public Drift drift(Contraction work) {
+    return Drift.leaving(bore.diameter(), work);
+  }
+
+  /**
+   * The bottom swage that trues the hot barrel, so that it is right when cold.
+   *
+   * @param work the contraction of the leaf from the heat that it is trued at
+   * @return the swage
+   */
+  public Swage swage(Contraction work) {
+    return Swage.truing(barrel.outsideDiameter(), work);
+  }
+
+  /** {@return the pin; its length is asked for with the width of the {@link #knuckles}} */
+  public Pin pin() {
+    return Pin.of(bore.pin());
   }
 
   /** {@return what the barrel, the swing and both leaves warn of, each once} */

@@ -21,13 +21,9 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
             HingeTopics.all(),
             LoadTopics.all(),
             SwingTopics.all(),
-            FasteningTopics.all())
-            FasteningTopics.all(),
-            WoodTopics.all())
-            FasteningTopics.all(),
+            FastenerTopics.all(),
+            WoodTopics.all(),
             HoleLayoutTopics.all())
-            FasteningTopics.all(),
-            FastenerTopics.all())
         .flatMap(List::stream)
         .toList();
   }

@@ -162,7 +162,8 @@ final class FrontSheet {
             .map(HeatColour::name)
             .distinct()
             .collect(Collectors.joining(" or "));
-    sheet.entry("Heats", "%s a leaf, from %s: %s", heats.count(), order.contraction().heat(), colours);
+    sheet.entry(
+        "Heats", "%s a leaf, from %s: %s", heats.count(), order.contraction().heat(), colours);
     sheet.entry("Window", "%s at the anvil in each", heats.cooling().window());
     for (Leaf leaf : LEAVES) {
       sheet.entry(
@@ -181,7 +182,8 @@ final class FrontSheet {
     if (leaf == LEAVES.get(LEAVES.size() - 1)) {
       Countersink sunk = holes.countersink();
       sheet.entry("Screw", "%s: drill the iron %s", holes.screw(), sunk.hole());
-      sheet.entry("", "countersink %s to %s wide, %s deep", sunk.angle(), sunk.diameter(), sunk.depth());
+      sheet.entry(
+          "", "countersink %s to %s wide, %s deep", sunk.angle(), sunk.diameter(), sunk.depth());
       sheet.entry(
           "",
           "drill the wood %s for the thread, %s for the shank",
@@ -203,7 +205,8 @@ final class FrontSheet {
         "%s in each joint; the door drops %s",
         pair.knuckles().gap(),
         pair.knuckles().drop());
-    sheet.entry("Pin", "%s", pair.pin().length(pair.knuckles().width()).high().upTo(order.graduation()));
+    sheet.entry(
+        "Pin", "%s", pair.pin().length(pair.knuckles().width()).high().upTo(order.graduation()));
   }
 
   private void cautions() {

@@ -59,8 +59,7 @@ final class HingeOrder {
   static HingeOrder from(OrderColumn job) {
     Section section =
         Section.flat(job.length(OrderItem.BAR_WIDTH), job.length(OrderItem.BAR_THICKNESS));
-    Section tip =
-        rectangle(job.length(OrderItem.TIP_WIDTH), job.length(OrderItem.TIP_THICKNESS));
+    Section tip = rectangle(job.length(OrderItem.TIP_WIDTH), job.length(OrderItem.TIP_THICKNESS));
     Bore bore =
         Bore.forPin(job.length(OrderItem.PIN))
             .clearing(job.lengthOrZero(OrderItem.CLEARANCE))
@@ -73,11 +72,8 @@ final class HingeOrder {
                     .withGap(job.lengthOrZero(OrderItem.JOINT_GAP)))
             .opening(job.opening(), job.hanging())
             .handed(job.hand())
-            .leaf(
-                Leaf.SECOND,
-                leaf(section, tip, job, OrderItem.DOOR_LEAF, OrderItem.DOOR_TAPER))
-            .leaf(
-                Leaf.FIRST, leaf(section, tip, job, OrderItem.POST_LEAF, OrderItem.POST_TAPER));
+            .leaf(Leaf.SECOND, leaf(section, tip, job, OrderItem.DOOR_LEAF, OrderItem.DOOR_TAPER))
+            .leaf(Leaf.FIRST, leaf(section, tip, job, OrderItem.POST_LEAF, OrderItem.POST_TAPER));
     // The notch is sawn to a mark of the rule, so the opening is that of the rounded depth.
     Measure<Length> depth = asked.pair().notchDepth().upTo(job.graduation());
     return new HingeOrder(job, asked.notchedBehindPin(depth).pair(), tip);

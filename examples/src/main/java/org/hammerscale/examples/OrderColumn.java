@@ -188,7 +188,8 @@ final class OrderColumn {
     return value;
   }
 
-  private <T> T read(OrderItem item, Function<String, ? extends T> reader, T instead, Function<T, T> check) {
+  private <T> T read(
+      OrderItem item, Function<String, ? extends T> reader, T instead, Function<T, T> check) {
     return read(item, text(item), text -> check.apply(reader.apply(text)), instead);
   }
 

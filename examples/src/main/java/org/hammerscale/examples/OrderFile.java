@@ -8,7 +8,8 @@ import java.util.Map;
 
 /**
  * An order file: a row for each {@linkplain OrderItem item}, its name first, then a column for each
- * job. Lines that begin with {@code #} are remarks. All faults of the file are found in one reading.
+ * job. Lines that begin with {@code #} are remarks. All faults of the file are found in one
+ * reading.
  */
 final class OrderFile {
   private final List<HingeOrder> orders = new ArrayList<>();
@@ -66,8 +67,7 @@ final class OrderFile {
     for (OrderItem item : OrderItem.values()) {
       Row row = rows.get(item);
       if (row == null) {
-        faults.add(
-            new Fault(lastLine, item.label(), "is missing; accepted: " + item.accepted()));
+        faults.add(new Fault(lastLine, item.label(), "is missing; accepted: " + item.accepted()));
       } else if (row.values.size() != jobs) {
         faults.add(
             new Fault(

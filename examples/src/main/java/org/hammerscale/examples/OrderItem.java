@@ -59,7 +59,10 @@ enum OrderItem {
   }
 
   static @Nullable OrderItem named(String label) {
-    return Arrays.stream(values()).filter(item -> item.label().equals(label)).findFirst().orElse(null);
+    return Arrays.stream(values())
+        .filter(item -> item.label().equals(label))
+        .findFirst()
+        .orElse(null);
   }
 
   static String names() {

@@ -26,8 +26,7 @@ final class Sheets {
     Map<Bar, Measure<Length>> lengths = new LinkedHashMap<>();
     for (HingeOrder order : orders) {
       for (Leaf leaf : Leaf.values()) {
-        lengths.merge(
-            order.pair().strap(), order.cut(leaf).multiply(order.pairs()), Measure::add);
+        lengths.merge(order.pair().strap(), order.cut(leaf).multiply(order.pairs()), Measure::add);
       }
     }
     sheet.rule('=');

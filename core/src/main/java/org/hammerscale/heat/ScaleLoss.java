@@ -14,7 +14,6 @@ import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
-import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
@@ -195,9 +194,9 @@ public final class ScaleLoss {
    * @return the length of bar, in the unit of its width; exactly zero for the bar's own section
    */
   public Estimate<Length> allowance(Feature feature) {
-    return keepsSection(feature)
+    return ScaledSurface.keepsSection(bar, feature)
         ? Estimate.exact(bar.section().width().withValue(0))
-        : perSurface.multiply(surface(Notes.NONE, feature) / area());
+        : perSurface.multiply(ScaledSurface.of(Notes.NONE, bar, feature) / area());
   }
 
   /**
@@ -208,7 +207,7 @@ public final class ScaleLoss {
    */
   public Estimate<Mass> taken(Feature feature) {
     Measure<Mass> stock = bar.mass(feature.stock(bar.section()).likely());
-    double surface = surface(Notes.NONE, feature);
+    double surface = ScaledSurface.of(Notes.NONE, bar, feature);
     double volume = feature.stock(bar.section()).likely().in(unit) * area();
     double ratio = volume == 0 ? 0 : surface / volume;
     return map(stock.getUnit(), x -> stock.getValue() * Math.min(1, x * ratio));
@@ -248,7 +247,7 @@ public final class ScaleLoss {
    * @throws IllegalArgumentException if the feature needs no allowance
    */
   public Working allowanceWorking(Feature feature) {
-    if (keepsSection(feature)) {
+    if (ScaledSurface.keepsSection(bar, feature)) {
       throw new IllegalArgumentException(
           "feature must be forged to another section than the bar's to need an allowance, was "
               + feature.name()
@@ -285,37 +284,10 @@ public final class ScaleLoss {
 
   private double allowance(Notes n, Feature feature) {
     double x = n.given("L", "metal lost from each surface", perSurface.likely().in(unit));
-    double b = surface(n, feature);
+    double b = ScaledSurface.of(n, bar, feature);
     double a = n.givenArea("A", "area of the bar", area());
     double r = n.number("r", "surface over area", "b / A", b / a);
     return n.length("a", "bar to add", "L r", x * r);
-  }
-
-  /** The surface of a feature, the mean of before and after the work, in the square of the unit. */
-  private double surface(Notes n, Feature feature) {
-    Measure<Length> stock = feature.stock(section()).likely();
-    double p = n.given("p", "way round the bar", ScaledSurface.perimeter(section(), unit));
-    double g = n.given("g", "bar used by the " + feature.name(), stock.in(unit));
-    double v = n.volume("V", "metal it keeps", "", kept(feature));
-    double q =
-        n.number(
-            "q",
-            "surface of the finished stretch over its volume",
-            "",
-            ScaledSurface.perVolume(feature.start(), feature.end(), unit));
-    return n.area(
-        "b", "surface, the mean of before and after", "(p g + q V) / 2", (p * g + q * v) / 2);
-  }
-
-  private double kept(Feature feature) {
-    return feature
-        .metalKept()
-        .likely()
-        .in(Measures.volume(section().width(), section().area()).getUnit());
-  }
-
-  private boolean keepsSection(Feature feature) {
-    return feature.start().meets(section()) && feature.end().meets(section());
   }
 
   private Section section() {

@@ -3,9 +3,13 @@ package org.hammerscale.heat;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Volume;
+import org.hammerscale.stock.Bar;
+import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
+import org.hammerscale.working.Notes;
 
 /** The surface that scales: the outside, and the inside of a tube. */
 final class ScaledSurface {
@@ -37,6 +41,30 @@ final class ScaledSurface {
       area += 4 * area(middle, unit);
     }
     return area == 0 ? 0 : around / area;
+  }
+
+  /** Whether a feature begins and ends in the bar's own section, and so comes out thinner. */
+  static boolean keepsSection(Bar bar, Feature feature) {
+    return feature.start().meets(bar.section()) && feature.end().meets(bar.section());
+  }
+
+  /** The surface of a feature, the mean of before and after the work, in the bar's unit squared. */
+  static double of(Notes n, Bar bar, Feature feature) {
+    Section parent = bar.section();
+    Unit<Length> unit = parent.width().getUnit();
+    Unit<Volume> cube = Measures.volume(parent.width(), parent.area()).getUnit();
+    double p = n.given("p", "way round the bar", perimeter(parent, unit));
+    double g =
+        n.given("g", "bar used by the " + feature.name(), feature.stock(parent).likely().in(unit));
+    double v = n.volume("V", "metal it keeps", "", feature.metalKept().likely().in(cube));
+    double q =
+        n.number(
+            "q",
+            "surface of the finished stretch over its volume",
+            "",
+            perVolume(feature.start(), feature.end(), unit));
+    return n.area(
+        "b", "surface, the mean of before and after", "(p g + q V) / 2", (p * g + q * v) / 2);
   }
 
   /** How much of a layer's thickness the width loses on one side: more across corners. */

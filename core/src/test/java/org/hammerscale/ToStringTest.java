@@ -3,6 +3,7 @@ package org.hammerscale;
 import static org.hammerscale.units.Measures.celsius;
 import static org.hammerscale.units.Measures.degrees;
 import static org.hammerscale.units.Measures.inches;
+import static org.hammerscale.units.Measures.poundsForce;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
@@ -34,6 +35,15 @@ import org.hammerscale.forging.Taper;
 import org.hammerscale.heat.Contraction;
 import org.hammerscale.heat.HotMetal;
 import org.hammerscale.hinge.Barrel;
+import org.hammerscale.hinge.BarrelOpening;
+import org.hammerscale.hinge.Drift;
+import org.hammerscale.hinge.Fork;
+import org.hammerscale.hinge.HingeHook;
+import org.hammerscale.hinge.PermissibleStress;
+import org.hammerscale.hinge.Pin;
+import org.hammerscale.hinge.PinLoad;
+import org.hammerscale.hinge.PinSize;
+import org.hammerscale.hinge.Swage;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.punching.DriftedHole;
 import org.hammerscale.punching.FlatEye;
@@ -100,6 +110,18 @@ class ToStringTest {
             HotMetal.of(Material.MILD_STEEL),
             HotMetal.of(Material.COPPER),
             Contraction.from(celsius(900), Material.MILD_STEEL),
+            Pin.of(inches("3/8")).withWashers(2, inches("1/16")),
+            Pin.Head.LOW_PEEN,
+            Fork.around(inches(1)),
+            PermissibleStress.of(Material.WROUGHT_IRON, 3),
+            PinLoad.on(Pin.of(inches("3/8")), poundsForce(100)),
+            PinLoad.Shear.DOUBLE,
+            PinSize.inSingleShear(poundsForce(100), PermissibleStress.of(Material.MILD_STEEL, 3)),
+            HingeHook.of(Pin.of(inches("1/2")), inches(2), Section.round(inches("1/2")), inches(1)),
+            BarrelOpening.of(barrel),
+            BarrelOpening.Direction.PULL,
+            Drift.leaving(inches("1/2"), Contraction.from(celsius(900), Material.MILD_STEEL)),
+            Swage.truing(inches(1), Contraction.from(celsius(900), Material.MILD_STEEL)),
             piece,
             piece.layout(),
             piece.layout().marks().get(0),

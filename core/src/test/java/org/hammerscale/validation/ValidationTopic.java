@@ -18,6 +18,7 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
             BendingTopics.all(),
             PunchingTopics.all(),
             HingeTopics.all(),
+            HingeToolTopics.all(),
             FasteningTopics.all())
         .flatMap(List::stream)
         .toList();

@@ -6,6 +6,7 @@ import static org.hammerscale.units.Measures.inches;
 import static org.hammerscale.units.Measures.kilograms;
 import static org.hammerscale.units.Measures.metres;
 import static org.hammerscale.units.Measures.minutes;
+import static org.hammerscale.units.Measures.poundsForce;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
@@ -78,6 +79,15 @@ import org.hammerscale.hinge.LidLoad;
 import org.hammerscale.hinge.PinStandOff;
 import org.hammerscale.hinge.StrapRule;
 import org.hammerscale.hinge.Swing;
+import org.hammerscale.hinge.BarrelOpening;
+import org.hammerscale.hinge.Drift;
+import org.hammerscale.hinge.Fork;
+import org.hammerscale.hinge.HingeHook;
+import org.hammerscale.hinge.PermissibleStress;
+import org.hammerscale.hinge.Pin;
+import org.hammerscale.hinge.PinLoad;
+import org.hammerscale.hinge.PinSize;
+import org.hammerscale.hinge.Swage;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.punching.DriftedHole;
 import org.hammerscale.punching.FlatEye;
@@ -179,6 +189,18 @@ class ToStringTest {
             Cooling.from(celsius(1100), bar),
             Cooling.from(celsius(1100), bar).curve(1).get(0),
             Heats.forWork(minutes(2), Cooling.from(celsius(1100), bar)),
+            Pin.of(inches("3/8")).withWashers(2, inches("1/16")),
+            Pin.Head.LOW_PEEN,
+            Fork.around(inches(1)),
+            PermissibleStress.of(Material.WROUGHT_IRON, 3),
+            PinLoad.on(Pin.of(inches("3/8")), poundsForce(100)),
+            PinLoad.Shear.DOUBLE,
+            PinSize.inSingleShear(poundsForce(100), PermissibleStress.of(Material.MILD_STEEL, 3)),
+            HingeHook.of(Pin.of(inches("1/2")), inches(2), Section.round(inches("1/2")), inches(1)),
+            BarrelOpening.of(barrel),
+            BarrelOpening.Direction.PULL,
+            Drift.leaving(inches("1/2"), Contraction.from(celsius(900), Material.MILD_STEEL)),
+            Swage.truing(inches(1), Contraction.from(celsius(900), Material.MILD_STEEL)),
             piece,
             piece.layout(),
             piece.layout().marks().get(0),

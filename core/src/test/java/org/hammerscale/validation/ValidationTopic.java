@@ -24,6 +24,8 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
             FastenerTopics.all(),
             WoodTopics.all(),
             HoleLayoutTopics.all())
+            HingeToolTopics.all(),
+            FasteningTopics.all())
         .flatMap(List::stream)
         .toList();
   }

@@ -1,0 +1,309 @@
+package org.hammerscale.hinge;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Pressure;
+import org.hammerscale.bending.SquareCorner;
+import org.hammerscale.internal.Arguments;
+import org.hammerscale.piece.Piece;
+import org.hammerscale.stock.Bar;
+import org.hammerscale.stock.Material;
+import org.hammerscale.stock.Plain;
+import org.hammerscale.stock.Section;
+import org.hammerscale.units.Measure;
+import org.hammerscale.working.Caution;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
+import org.hammerscale.working.Working;
+
+/**
+ * The hook on the post that a strap hinge hangs on: an upright pin on a level shank, whose top is
+ * the shoulder that the barrel rests on. Other names: pintle (US), gudgeon, ride.
+ *
+ * <pre>{@code
+ * HingeHook hook = HingeHook.of(
+ *     Pin.of(millimetres(12)), millimetres(40), Section.round(millimetres(12)), millimetres(30));
+ * hook.pinBending(newtons(300))            // 35.37 MPa
+ * hook.shankBending(newtons(250))          // 44.21 MPa
+ * hook.shankStressUnder(newtons(300))      // 48.63 MPa
+ * hook.shankCentres(millimetres(900))      // 900 mm
+ * hook.shankCentresWithOneInverted(millimetres(900))             // 952 mm
+ * hook.piece(Material.MILD_STEEL, millimetres(100)).layout().cutLength()   // 176 mm
+ * }</pre>
+ *
+ * <p>Stresses are those of cantilevers, exact for what is counted: one force at a time, the pin
+ * held at its shoulder and the shank at the post's face. They come out in MPa, or in psi for a
+ * force in pounds-force. In timber the wood gives way at its face, so that the shank bends from
+ * deeper in and its stress is greater.
+ *
+ * <p>Source: bending of a cantilever; statics.
+ */
+public final class HingeHook {
+  private static final Source CANTILEVER = Source.computed("bending of a cantilever");
+  private static final Source LEVELS = Source.computed("levels of pins, shoulders and shanks");
+  private static final Caution LIFT_OFF =
+      Caution.danger(
+          "a door lifts off upright hooks: set one of the two upside down, or keep it down with a"
+              + " cotter; then the upright one carries the whole weight");
+  private static final Caution IN_TIMBER =
+      Caution.limit(
+          "in timber the shank bends from deeper than the post's face: drive it tight, let a"
+              + " shoulder or a plate bear on the face, and keep the projection small",
+          Source.commonPractice("wood crushes where a shank leaves it"));
+
+  private final HookBeam beam;
+
+  private HingeHook(HookBeam beam) {
+    this.beam = beam;
+  }
+
+  /**
+   * A hook.
+   *
+   * @param pin its pin
+   * @param barrelWidth the width of the barrel that turns on it, more than zero
+   * @param shank its shank: round, square, or a flat lying as it is in the post
+   * @param projection from the post's face to the pin's centre, at least half the pin
+   * @return the hook, without washers
+   * @throws IllegalArgumentException if a length lies outside its range, or the shank is neither
+   *     round nor rectangular
+   */
+  public static HingeHook of(
+      Pin pin, Quantity<Length> barrelWidth, Section shank, Quantity<Length> projection) {
+    Measure<Length> width = Arguments.positive("barrel width", barrelWidth);
+    Measure<Length> out = Arguments.positive("projection", projection);
+    if (out.isLessThan(pin.diameter().divide(2))) {
+      throw new IllegalArgumentException(
+          "projection must be at least half the pin of "
+              + pin.diameter()
+              + ", was "
+              + out
+              + "; measure from the post's face to the pin's centre");
+    }
+    if (!HookBeam.knows(shank)) {
+      throw new IllegalArgumentException(
+          "shank must be round, square or flat, was " + shank + "; forge it to one of these");
+    }
+    return new HingeHook(new HookBeam(pin, width, shank, out, width.withValue(0)));
+  }
+
+  /**
+   * The same hook with washers under the barrel, which lift it off the shoulder.
+   *
+   * @param stack the thickness of all of them, not negative
+   * @return the hook
+   * @throws IllegalArgumentException if the thickness is negative
+   */
+  public HingeHook onWashers(Quantity<Length> stack) {
+    return new HingeHook(beam.lifted(Arguments.notNegative("stack", stack)));
+  }
+
+  /** {@return its pin} */
+  public Pin pin() {
+    return beam.pin();
+  }
+
+  /** {@return its shank} */
+  public Section shank() {
+    return beam.shank();
+  }
+
+  /** {@return from the post's face to the pin's centre} */
+  public Measure<Length> projection() {
+    return beam.projection();
+  }
+
+  /**
+   * The height of the pin above its shoulder that the barrel and its washers take.
+   *
+   * @return the height, exact, in the barrel width's unit; add what shall stand out above
+   */
+  public Measure<Length> pinHeight() {
+    return beam.barrelWidth().add(beam.lift());
+  }
+
+  /**
+   * The bending stress of the pin where it leaves the shoulder, under a level force at the middle
+   * of the barrel: σ = 32 F (g + w/2) / (π d³).
+   *
+   * @param force the level force, more than zero
+   * @return the stress, exact for that cantilever
+   * @throws IllegalArgumentException if the force is not more than zero
+   */
+  public Measure<Pressure> pinBending(Quantity<Force> force) {
+    Measure<Force> pull = Arguments.positiveForce("force", force);
+    StressUnits units = StressUnits.ofForce(pull);
+    return units.pressure(beam.pinBending(Notes.NONE, units, pull));
+  }
+
+  /**
+   * The bending stress of the shank at the post's face under a weight on the pin: σ = F p / Z, with
+   * Z = π D³/32 for a round shank and b h²/6 for a rectangular one of height h.
+   *
+   * @param weight what hangs on this hook, more than zero
+   * @return the stress, exact for that cantilever
+   * @throws IllegalArgumentException if the weight is not more than zero
+   */
+  public Measure<Pressure> shankBending(Quantity<Force> weight) {
+    Measure<Force> load = Arguments.positiveForce("weight", weight);
+    StressUnits units = StressUnits.ofForce(load);
+    return units.pressure(beam.shankBending(Notes.NONE, units, load));
+  }
+
+  /**
+   * The greatest stress of the shank under a level pull on the pin, straight away from the post: it
+   * bends the shank by its height above it and stretches it besides: σ = F (h/2 + g + w/2) / Z + F
+   * / A. On an upright hook it adds to that of the weight, since both stretch the top of the shank.
+   * A level force along the post's face twists the shank instead, which is not reckoned here.
+   *
+   * @param pull the level force at the middle of the barrel, more than zero
+   * @return the stress, exact for that cantilever
+   * @throws IllegalArgumentException if the pull is not more than zero
+   */
+  public Measure<Pressure> shankStressUnder(Quantity<Force> pull) {
+    Measure<Force> load = Arguments.positiveForce("pull", pull);
+    StressUnits units = StressUnits.ofForce(load);
+    return units.pressure(beam.shankPull(Notes.NONE, units, load));
+  }
+
+  /**
+   * How far apart the shanks of two upright hooks sit in the post: as far as the middles of the
+   * straps.
+   *
+   * @param strapCentres from the middle of one strap to that of the other, more than zero
+   * @return the same distance
+   * @throws IllegalArgumentException if the distance is not more than zero
+   */
+  public Measure<Length> shankCentres(Quantity<Length> strapCentres) {
+    return Arguments.positive("strap centres", strapCentres);
+  }
+
+  /**
+   * How far apart the shanks sit where the upper hook is set upside down against lift-off: C + w +
+   * 2 g + h. Its shoulder lies above its barrel, that of the lower hook below.
+   *
+   * @param strapCentres from the middle of one strap to that of the other, C; more than zero
+   * @return the distance from shank to shank, exact, in the unit of the centres
+   * @throws IllegalArgumentException if the distance is not more than zero
+   */
+  public Measure<Length> shankCentresWithOneInverted(Quantity<Length> strapCentres) {
+    Measure<Length> centres = Arguments.positive("strap centres", strapCentres);
+    return centres.withValue(beam.inverted(Notes.NONE, centres));
+  }
+
+  /**
+   * The hook as a piece bent from one round bar, with a sharp corner between pin and shank: from
+   * the top of the pin, the pin, the corner, the shank.
+   *
+   * @param material what it is made of
+   * @param behind how far the shank reaches behind the post's face, with what is clenched or
+   *     threaded; not negative
+   * @return the piece, whose layout tells the length to cut and the mark of the corner; the pin
+   *     ends flush with the barrel
+   * @throws IllegalArgumentException if the shank is not round bar of the pin's diameter: such a
+   *     hook is drawn down or welded, and laid out feature by feature
+   */
+  public Piece piece(Material material, Quantity<Length> behind) {
+    Section bar = shank();
+    Measure<Length> diameter = pin().diameter();
+    Measure<Length> inside = Arguments.notNegative("behind", behind);
+    if (!bar.isRound() || !bar.width().isEquivalentTo(diameter)) {
+      throw new IllegalArgumentException(
+          "shank must be round bar of the pin's "
+              + diameter
+              + " to be bent from one bar, was "
+              + bar
+              + "; lay out a drawn-down pin as a Shoulder of the shank's bar");
+    }
+    Measure<Length> level = projection().subtract(diameter.divide(2)).add(inside);
+    return Piece.of(
+        Bar.of(bar, material),
+        Plain.of(bar, pinHeight()),
+        SquareCorner.of(bar),
+        Plain.of(bar, level));
+  }
+
+  /** {@return against lift-off, quenching, a narrow shoulder, soft wood; no certified design} */
+  public List<Caution> cautions() {
+    List<Caution> cautions = new ArrayList<>();
+    cautions.add(LIFT_OFF);
+    cautions.addAll(pin().cautions());
+    if (beam.lift().getValue() == 0 && !shank().width().isGreaterThan(pin().diameter())) {
+      cautions.add(
+          Caution.limit(
+              "the shank of "
+                  + shank().width()
+                  + " is no wider than the pin, so that the barrel rests on little more than the"
+                  + " bend: forge a shoulder, or put a washer under the barrel",
+              Source.commonPractice("a barrel turns on a flat shoulder")));
+    }
+    cautions.add(IN_TIMBER);
+    cautions.add(PermissibleStress.NOT_CERTIFIED);
+    return List.copyOf(cautions);
+  }
+
+  /**
+   * How the bending stress of the pin was found.
+   *
+   * @param force the level force, more than zero
+   * @return the working of {@link #pinBending}
+   */
+  public Working pinWorking(Quantity<Force> force) {
+    Measure<Force> pull = Arguments.positiveForce("force", force);
+    StressUnits units = StressUnits.ofForce(pull);
+    return working("pin of a hook", units, n -> beam.pinBending(n, units, pull));
+  }
+
+  /**
+   * How the stress of the shank under a weight was found.
+   *
+   * @param weight what hangs on this hook, more than zero
+   * @return the working of {@link #shankBending}
+   */
+  public Working shankWorking(Quantity<Force> weight) {
+    Measure<Force> load = Arguments.positiveForce("weight", weight);
+    StressUnits units = StressUnits.ofForce(load);
+    return working("shank under a weight", units, n -> beam.shankBending(n, units, load));
+  }
+
+  /**
+   * How the stress of the shank under a pull was found.
+   *
+   * @param pull the level force, more than zero
+   * @return the working of {@link #shankStressUnder}
+   */
+  public Working shankPullWorking(Quantity<Force> pull) {
+    Measure<Force> load = Arguments.positiveForce("pull", pull);
+    StressUnits units = StressUnits.ofForce(load);
+    return working("shank under a pull", units, n -> beam.shankPull(n, units, load));
+  }
+
+  /**
+   * How the centres with one hook inverted were found.
+   *
+   * @param strapCentres from the middle of one strap to that of the other, more than zero
+   * @return the working of {@link #shankCentresWithOneInverted}
+   */
+  public Working invertedWorking(Quantity<Length> strapCentres) {
+    Measure<Length> centres = Arguments.positive("strap centres", strapCentres);
+    return Notes.taken(
+            "shanks of two hooks, one inverted", centres.getUnit(), n -> beam.inverted(n, centres))
+        .withSource(LEVELS)
+        .withCautions(cautions());
+  }
+
+  private Working working(String title, StressUnits units, Notes.Calculation calculation) {
+    return Notes.taken(title, units.length(), calculation)
+        .withSource(CANTILEVER)
+        .withCautions(cautions());
+  }
+
+  /** Pin, shank and projection. */
+  @Override
+  public String toString() {
+    return "hook with a " + pin() + " on " + shank() + ", " + projection() + " from the post";
+  }
+}

@@ -3,6 +3,7 @@ package org.hammerscale;
 import static org.hammerscale.units.Measures.celsius;
 import static org.hammerscale.units.Measures.degrees;
 import static org.hammerscale.units.Measures.inches;
+import static org.hammerscale.units.Measures.millimetres;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
@@ -21,6 +22,17 @@ import org.hammerscale.bending.SquareCorner;
 import org.hammerscale.bending.Twist;
 import org.hammerscale.bending.UBend;
 import org.hammerscale.bending.WeldAllowance;
+import org.hammerscale.fastening.Bearing;
+import org.hammerscale.fastening.CarriageBolt;
+import org.hammerscale.fastening.ClenchedNail;
+import org.hammerscale.fastening.IronHole;
+import org.hammerscale.fastening.IronHoleRule;
+import org.hammerscale.fastening.LagScrew;
+import org.hammerscale.fastening.MetricWoodScrew;
+import org.hammerscale.fastening.NetSection;
+import org.hammerscale.fastening.OldBritishWoodScrew;
+import org.hammerscale.fastening.Rivet;
+import org.hammerscale.fastening.WoodScrew;
 import org.hammerscale.forging.BoltHead;
 import org.hammerscale.forging.DrawOut;
 import org.hammerscale.forging.End;
@@ -124,7 +136,20 @@ class ToStringTest {
             Coil.around(inches(1), 2, inches(1), section),
             Scroll.involute(inches(1), 2, section),
             Course.from(inches(1), inches(2), section),
-            Twist.of(1, inches(6), section));
+            Twist.of(1, inches(6), section),
+            WoodScrew.number(8),
+            OldBritishWoodScrew.number(8),
+            MetricWoodScrew.din97(millimetres(5)),
+            LagScrew.of(inches("1/2")),
+            CarriageBolt.of(inches("1/2")),
+            ClenchedNail.of(Section.square(inches("1/4"))),
+            Rivet.of(inches("1/4")),
+            WoodScrew.number(8).countersinkIn(inches("1/4")),
+            IronHole.drilled(inches("1/4")),
+            IronHole.Making.PUNCHED,
+            IronHoleRule.AISC_360,
+            NetSection.of(section, IronHole.drilled(inches("1/4"))),
+            Bearing.towardsEnd(section, IronHole.drilled(inches("1/4")), inches(1)));
     for (Object thing : all) {
       String text = thing.toString();
       assertFalse(text.contains("@") || text.contains("["), text);

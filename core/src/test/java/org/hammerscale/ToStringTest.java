@@ -7,6 +7,7 @@ import static org.hammerscale.units.Measures.kilograms;
 import static org.hammerscale.units.Measures.metres;
 import static org.hammerscale.units.Measures.minutes;
 import static org.hammerscale.units.Measures.poundsForce;
+import static org.hammerscale.units.Measures.millimetres;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
@@ -40,6 +41,17 @@ import org.hammerscale.fastening.UltimateWithdrawal;
 import org.hammerscale.fastening.Wood;
 import org.hammerscale.fastening.WoodFastener;
 import org.hammerscale.fastening.WoodSpacing;
+import org.hammerscale.fastening.Bearing;
+import org.hammerscale.fastening.CarriageBolt;
+import org.hammerscale.fastening.ClenchedNail;
+import org.hammerscale.fastening.IronHole;
+import org.hammerscale.fastening.IronHoleRule;
+import org.hammerscale.fastening.LagScrew;
+import org.hammerscale.fastening.MetricWoodScrew;
+import org.hammerscale.fastening.NetSection;
+import org.hammerscale.fastening.OldBritishWoodScrew;
+import org.hammerscale.fastening.Rivet;
+import org.hammerscale.fastening.WoodScrew;
 import org.hammerscale.forging.BoltHead;
 import org.hammerscale.forging.DrawOut;
 import org.hammerscale.forging.End;
@@ -249,6 +261,19 @@ class ToStringTest {
             KeepOut.seamAt(inches(6)),
             HOLES,
             HOLES.layout());
+            WoodScrew.number(8),
+            OldBritishWoodScrew.number(8),
+            MetricWoodScrew.din97(millimetres(5)),
+            LagScrew.of(inches("1/2")),
+            CarriageBolt.of(inches("1/2")),
+            ClenchedNail.of(Section.square(inches("1/4"))),
+            Rivet.of(inches("1/4")),
+            WoodScrew.number(8).countersinkIn(inches("1/4")),
+            IronHole.drilled(inches("1/4")),
+            IronHole.Making.PUNCHED,
+            IronHoleRule.AISC_360,
+            NetSection.of(section, IronHole.drilled(inches("1/4"))),
+            Bearing.towardsEnd(section, IronHole.drilled(inches("1/4")), inches(1)));
     for (Object thing : all) {
       String text = thing.toString();
       assertFalse(text.contains("@") || text.contains("["), text);

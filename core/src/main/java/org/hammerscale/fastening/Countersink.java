@@ -137,6 +137,11 @@ public final class Countersink {
     return hole.to(unit);
   }
 
+  /** {@return the thickness of the iron where the head sits} */
+  public Measure<Length> plate() {
+    return plate;
+  }
+
   /**
    * How deep the cone is from the face to the straight hole: h = (A − C) / (2 tan(θ/2)).
    *

@@ -69,7 +69,7 @@ final class ScaleCautions {
     }
     double parabola = loss.law().metalLoss(each).getValue();
     double fed = OxygenSupply.metal(loss.law(), each, OxygenSupply.STILL_AIR);
-    if (parabola > SHORT * fed) {
+    if (!loss.isFed() && parabola > SHORT * fed) {
       cautions.add(
           Caution.limit(
               "a heat as short as "

@@ -37,12 +37,12 @@ import org.hammerscale.working.Working;
  * ScaleLoss.of(strap, plan.inHeats(3)).perSurface().likely()    // 0.5405 mm
  * }</pre>
  *
- * <p>Always an estimate. The likely value is that of {@link ScaleLaw#MI}; the spread is that of the
- * fire ({@link Atmosphere}) and of the time, and wide enough to hold what the other published laws
- * say of the same heat, and what still air can feed in a short one. A thin section loses the larger
- * part of itself. For short heats the parabola is too much; a caution says by how much. Edges,
- * which scale from two sides, lose more than the faces told of here. The share is the first-order
- * one: surface × depth.
+ * <p>Always an estimate. The likely value is that of {@link ScaleLaw#MI}, but no faster than still
+ * air can feed it, which counts in heats of a few minutes; the spread is that of the fire ({@link
+ * Atmosphere}) and of the time, and wide enough to hold what the bare parabolas of all published
+ * laws say of the same heat. A thin section loses the larger part of itself. Edges, which scale
+ * from two sides, lose more than the faces told of here. The share is the first-order one: surface
+ * × depth.
  *
  * <p>Source: the parabolic law of oxidation with the constants of {@link ScaleLaw}.
  */
@@ -50,13 +50,15 @@ public final class ScaleLoss {
   private final Bar bar;
   private final HeatPlan plan;
   private final ScaleLaw law;
+  private final boolean fed; // grows no faster than still air brings oxygen
   private final Unit<Length> unit;
   private final Estimate<Length> perSurface;
 
-  private ScaleLoss(Bar bar, HeatPlan plan, ScaleLaw law) {
+  private ScaleLoss(Bar bar, HeatPlan plan, ScaleLaw law, boolean fed) {
     this.bar = bar;
     this.plan = plan;
     this.law = law;
+    this.fed = fed;
     this.unit = bar.section().width().getUnit();
     this.perSurface = estimate();
   }
@@ -66,22 +68,23 @@ public final class ScaleLoss {
    *
    * @param bar a bar of wrought iron or plain steel
    * @param plan the heats
-   * @return the loss, by {@link ScaleLaw#MI}
+   * @return the loss, by {@link ScaleLaw#MI} where the air can feed it
    * @throws IllegalArgumentException if the metal is neither iron nor plain steel
    */
   public static ScaleLoss of(Bar bar, HeatPlan plan) {
     ScaleCautions.checkIron(bar.material());
-    return new ScaleLoss(bar, Objects.requireNonNull(plan), ScaleLaw.MI);
+    return new ScaleLoss(bar, Objects.requireNonNull(plan), ScaleLaw.MI, true);
   }
 
   /**
-   * The same with its likely value by another law.
+   * The same with its likely value by the bare parabola of a law, as if oxygen were never short; to
+   * compare with published tables.
    *
    * @param other a law
    * @return the loss
    */
   public ScaleLoss by(ScaleLaw other) {
-    return new ScaleLoss(bar, plan, Objects.requireNonNull(other));
+    return new ScaleLoss(bar, plan, Objects.requireNonNull(other), false);
   }
 
   /** {@return the bar} */
@@ -92,6 +95,10 @@ public final class ScaleLoss {
   /** {@return the heats} */
   public HeatPlan plan() {
     return plan;
+  }
+
+  boolean isFed() {
+    return fed;
   }
 
   /** {@return the law that its likely value goes by} */
@@ -265,12 +272,19 @@ public final class ScaleLoss {
 
   private double depth(Notes n) {
     double x = law.metal(n, plan.each());
+    if (fed) {
+      double supplied = OxygenSupply.metal(law, plan.each(), OxygenSupply.STILL_AIR);
+      double v = n.number("v", "part of it that the air can feed", "", x == 0 ? 1 : supplied / x);
+      x = n.value("y", "metal lost in one heat so fed", "v x", v * x, ShopUnits.MILLIMETRE);
+    }
+    String loss = fed ? "y" : "x";
     double c = n.number("c", "factor of the " + plan.atmosphere().name(), "", likelyFactor());
     double heats = n.number("N", "heats", "", plan.heats());
     double u = n.number("u", "millimetres in the unit of the section", "", millimetres());
     return plan.isScaleKept()
-        ? n.length("L", "metal lost, scale kept", "c √N x / u", c * Math.sqrt(heats) * x / u)
-        : n.length("L", "metal lost, scale knocked off", "c N x / u", c * heats * x / u);
+        ? n.length(
+            "L", "metal lost, scale kept", "c √N " + loss + " / u", c * Math.sqrt(heats) * x / u)
+        : n.length("L", "metal lost, scale knocked off", "c N " + loss + " / u", c * heats * x / u);
   }
 
   private double share(Notes n, double lost) {

@@ -21,18 +21,23 @@ record ScaleSpread(double low, double high) {
     double fewer = heats / plan.growth(plan.fewest());
     double more = plan.growth(plan.most()) / heats;
     double low =
-        likely == 0 ? 0 : c * likely / apart(c / value(factor.low()), likely / least, fewer);
+        likely == 0
+            ? 0
+            : c * fed(law, plan) / apart(c / value(factor.low()), likely / least, fewer);
     double high =
         likely == 0
             ? c * most * more
             : c * likely * apart(value(factor.high()) / c, most / likely, more);
     for (ScaleLaw other : ScaleLaw.ALL) {
       double loss = c * other.metalLoss(plan.each()).getValue();
-      double fed = c * OxygenSupply.metal(other, plan.each(), OxygenSupply.STILL_AIR);
-      low = Math.min(low, Math.min(loss, fed));
+      low = Math.min(low, c * fed(other, plan));
       high = Math.max(high, loss);
     }
     return new ScaleSpread(low * heats, high * heats);
+  }
+
+  private static double fed(ScaleLaw law, HeatPlan plan) {
+    return OxygenSupply.metal(law, plan.each(), OxygenSupply.STILL_AIR);
   }
 
   /** Factors that err apart: the squares of their logarithms add. */

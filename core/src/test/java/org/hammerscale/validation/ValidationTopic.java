@@ -21,11 +21,10 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
             HingeTopics.all(),
             LoadTopics.all(),
             SwingTopics.all(),
+            HingeToolTopics.all(),
             FastenerTopics.all(),
             WoodTopics.all(),
             HoleLayoutTopics.all())
-            HingeToolTopics.all(),
-            FasteningTopics.all())
         .flatMap(List::stream)
         .toList();
   }

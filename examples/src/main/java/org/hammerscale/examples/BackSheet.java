@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.hammerscale.heat.FireCautions;
 import org.hammerscale.heat.HeatColour;
+import org.hammerscale.heat.Heats;
 import org.hammerscale.hinge.HingePair;
 import org.hammerscale.hinge.KnuckleSlot;
 import org.hammerscale.hinge.Leaf;
@@ -66,8 +67,10 @@ final class BackSheet {
     all.add(pair.swing().openingWorking());
     all.add(pair.drift(order.contraction()).working());
     all.add(pair.swage(order.contraction()).working());
-    all.add(order.heats().cooling().windowWorking());
-    all.add(order.heats().working());
+    for (Heats heats : List.of(order.barrelHeats(), order.taperHeats())) {
+      all.add(heats.cooling().windowWorking());
+      all.add(heats.working());
+    }
     all.add(order.holes(Leaf.SECOND).countersink().working());
     all.add(order.holes(Leaf.SECOND).pilot().threadHoleWorking());
     // Both leaves share what is alike in them.
@@ -81,7 +84,8 @@ final class BackSheet {
       cautions.addAll(order.layout(leaf).cautions());
       cautions.addAll(order.holes(leaf).cautions());
     }
-    cautions.addAll(order.heats().cautions());
+    cautions.addAll(order.barrelHeats().cautions());
+    cautions.addAll(order.taperHeats().cautions());
     cautions.addAll(FireCautions.all());
     cautions.forEach(caution -> all.add(caution.text()));
     all.addAll(LAST);

@@ -156,22 +156,26 @@ final class FrontSheet {
   }
 
   private void heats() {
-    Heats heats = order.heats();
     String colours =
         HeatColour.at(order.contraction().heat()).stream()
             .map(HeatColour::name)
             .distinct()
             .collect(Collectors.joining(" or "));
-    sheet.entry(
-        "Heats", "%s a leaf, from %s: %s", heats.count(), order.contraction().heat(), colours);
-    sheet.entry("Window", "%s at the anvil in each", heats.cooling().window());
+    sheet.entry("Heat", "%s: %s", order.contraction().heat(), colours);
+    heats("barrel", order.barrelHeats());
+    heats("taper", order.taperHeats());
     for (Leaf leaf : LEAVES) {
       sheet.entry(
           "Scale",
-          "takes %s of the %s, counted in its cut",
-          order.layout(leaf).scaleAllowance(),
-          HingeOrder.called(leaf));
+          "%s, of the cut: %s",
+          HingeOrder.called(leaf),
+          order.layout(leaf).scaleAllowance());
     }
+  }
+
+  private void heats(String part, Heats heats) {
+    sheet.entry("Heats", "%s: %s a leaf", part, heats.count());
+    sheet.entry("", "each gives %s at the anvil", heats.cooling().window());
   }
 
   private void holes(Leaf leaf) {
@@ -213,7 +217,7 @@ final class FrontSheet {
     List<Caution> cautions = new ArrayList<>();
     cautions.addAll(order.holes(Leaf.SECOND).cautions());
     cautions.addAll(pair.cautions());
-    cautions.addAll(order.heats().cautions());
+    cautions.addAll(order.taperHeats().cautions());
     cautions.stream().limit(MOST_CAUTIONS).map(Caution::text).forEach(sheet::caution);
     sheet.line("All cautions, and how each number came about, stand overleaf.");
   }

@@ -31,7 +31,8 @@ final class HingeOrder {
   private final HingePair pair;
   private final Measure<Length> kerf;
   private final Contraction contraction;
-  private final Heats heats;
+  private final Heats barrelHeats;
+  private final Heats taperHeats;
   private final HeatPlan plan;
   private final HolePlan doorHoles;
   private final HolePlan postHoles;
@@ -43,10 +44,15 @@ final class HingeOrder {
     this.pair = pair;
     this.kerf = job.lengthOrZero(OrderItem.KERF);
     this.contraction = Contraction.from(job.heat(), pair.strap().material());
-    Cooling cooling = Cooling.from(job.heat(), pair.strap()).withThinnest(tip);
-    this.heats = Heats.forWork(job.minutes(OrderItem.WORK), cooling);
+    // The barrel cools as the bar does; at the taper the thin tip is cold first.
+    Cooling bar = Cooling.from(job.heat(), pair.strap());
+    this.barrelHeats = Heats.forWork(job.minutes(OrderItem.BARREL_WORK), bar);
+    this.taperHeats =
+        Heats.forWork(job.minutes(OrderItem.TAPER_WORK), bar.withThinnest(tip));
+    // What is drawn thinner is what loses length to scale: the taper, in its own heats.
     this.plan =
-        HeatPlan.soaking(job.heat(), job.minutes(OrderItem.TIME_AT_HEAT)).inHeats(heats.count());
+        HeatPlan.soaking(job.heat(), job.minutes(OrderItem.TIME_AT_HEAT))
+            .inHeats(taperHeats.count());
     this.doorHoles = HolePlan.of(job, pair, Leaf.SECOND);
     this.postHoles = HolePlan.of(job, pair, Leaf.FIRST);
   }
@@ -133,8 +139,12 @@ final class HingeOrder {
     return contraction;
   }
 
-  Heats heats() {
-    return heats;
+  Heats barrelHeats() {
+    return barrelHeats;
+  }
+
+  Heats taperHeats() {
+    return taperHeats;
   }
 
   HeatPlan plan() {

@@ -47,7 +47,6 @@ final class HolePlan {
   static HolePlan of(OrderColumn job, HingePair pair, Leaf leaf) {
     Screw screw = job.screw();
     Wood wood = job.wood();
-    Measure<Length> hole = screw.head().clearanceHole();
     // The strap lies across upright boards and pulls across their grain; holes are drilled first.
     WoodSpacing spacing =
         WoodSpacing.by(SpacingRule.EC5_PRE_DRILLED, screw.shank().diameter())

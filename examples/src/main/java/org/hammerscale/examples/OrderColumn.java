@@ -58,7 +58,7 @@ final class OrderColumn {
     for (OrderItem item : OrderItem.values()) {
       switch (item) {
         case PAIRS, KNUCKLES, DOOR_HOLES, POST_HOLES -> count(item);
-        case TIME_AT_HEAT, WORK -> minutes(item);
+        case TIME_AT_HEAT, BARREL_WORK, TAPER_WORK -> minutes(item);
         case DOOR_SEAMS, POST_SEAMS -> lengths(item);
         case CLEARANCE, COAT, JOINT_GAP, KERF, SEAM_WIDTH, DOOR_TAPER, POST_TAPER ->
             lengthOrZero(item);

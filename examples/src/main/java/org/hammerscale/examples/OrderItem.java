@@ -27,7 +27,8 @@ enum OrderItem {
   TIP_THICKNESS(Texts.LENGTH),
   HEAT("a temperature such as 1100 °C or 2000 °F"),
   TIME_AT_HEAT(Texts.TIME),
-  WORK(Texts.TIME),
+  BARREL_WORK(Texts.TIME),
+  TAPER_WORK(Texts.TIME),
   SCREW("a gauge number such as 10, or a diameter such as 5 mm"),
   DOOR_HOLES("a whole number from 1 to 50"),
   DOOR_SEAMS(Texts.SEAMS),
@@ -39,7 +40,7 @@ enum OrderItem {
 
   private static final class Texts {
     static final String LENGTH = "a length such as 1 1/2 in or 40 mm";
-    static final String TIME = "minutes, such as 2 min";
+    static final String TIME = "minutes, such as 0.5 min";
     static final String SEAMS = "lengths from the pin's centre, such as 5 in; 10 in, or none";
   }
 

@@ -35,6 +35,7 @@ import org.hammerscale.heat.Contraction;
 import org.hammerscale.heat.HotMetal;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.hinge.Board;
+import org.hammerscale.hinge.Contact;
 import org.hammerscale.hinge.DoorEdge;
 import org.hammerscale.hinge.Hanging;
 import org.hammerscale.hinge.LeafProfile;
@@ -81,7 +82,7 @@ class ToStringTest {
             barrel,
             LeafProfile.tangent(barrel),
             Swing.of(LeafProfile.centred(barrel)),
-            Swing.Contact.TIPS,
+            Contact.TIPS,
             Hanging.JOINT,
             Board.of(inches(1)),
             DoorEdge.of(inches(1)),

@@ -78,6 +78,7 @@ import org.hammerscale.hinge.BarrelEnd;
 import org.hammerscale.hinge.BarrelOpening;
 import org.hammerscale.hinge.Board;
 import org.hammerscale.hinge.Bore;
+import org.hammerscale.hinge.Contact;
 import org.hammerscale.hinge.DoorEdge;
 import org.hammerscale.hinge.DoorLoad;
 import org.hammerscale.hinge.Drift;
@@ -154,7 +155,7 @@ class ToStringTest {
             Knuckles.across(inches(2)).slotsOf(Leaf.SECOND).get(0),
             LeafProfile.tangent(barrel),
             Swing.of(LeafProfile.centred(barrel)),
-            Swing.Contact.TIPS,
+            Contact.TIPS,
             Hanging.JOINT,
             Board.of(inches(1)),
             DoorEdge.of(inches(1)),

@@ -86,8 +86,8 @@ final class Edge implements Stop {
   }
 
   @Override
-  public Swing.Contact contact() {
-    return Swing.Contact.BOARDS;
+  public Contact contact() {
+    return Contact.BOARDS;
   }
 
   @Override

@@ -13,7 +13,7 @@ import org.hammerscale.units.ShopUnits;
  *
  * <pre>{@code
  * Hanging.FACE.fromShut(degrees(110))      // 110°
- * Hanging.JOINT.fromShut(degrees(62.96))   // 242.96°
+ * Hanging.JOINT.fromShut(degrees(62.9))    // 242.9°
  * Hanging.CORNER.pastFlat(degrees(180))    // 90°
  * Hanging.JOINT.folded()                   // 180°
  * }</pre>

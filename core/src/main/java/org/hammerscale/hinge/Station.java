@@ -37,6 +37,20 @@ final class Station implements Stop {
     this.gap = gap;
   }
 
+  private Station(Station shallower, double deeper) {
+    this.depth = shallower.depth(Notes.NONE) + deeper;
+    this.upper = shallower.upper;
+    this.lower = shallower.lower;
+    this.radius = shallower.radius;
+    this.face = shallower.face;
+    this.gap = shallower.gap;
+  }
+
+  /** The same with a deeper notch. */
+  Station deepenedBy(double more) {
+    return new Station(this, more);
+  }
+
   /** Refuses a notch that does not clear the barrel, and leaves that do not reach past it. */
   static Station of(
       LeafProfile notched, LeafProfile through, Measure<Length> gap, Unit<Length> unit) {
@@ -119,12 +133,12 @@ final class Station implements Stop {
   }
 
   @Override
-  public Swing.Contact contact() {
+  public Contact contact() {
     return corner(farCornerMeets(depth(Notes.NONE)));
   }
 
-  private static Swing.Contact corner(boolean far) {
-    return far ? Swing.Contact.BACK_CORNER : Swing.Contact.FACE_CORNER;
+  private static Contact corner(boolean far) {
+    return far ? Contact.BACK_CORNER : Contact.FACE_CORNER;
   }
 
   @Override
@@ -149,17 +163,17 @@ final class Station implements Stop {
   }
 
   /** What decides the least notch for an opening of less than 180°. */
-  Swing.Contact notchContact(double degrees) {
+  Contact notchContact(double degrees) {
     double radians = degrees * Math.PI / 180;
     double near = edge(radians, upper);
     double far = edge(radians, lower);
-    return Math.max(near, far) > barrelNotch() ? corner(far > near) : Swing.Contact.BARREL;
+    return Math.max(near, far) > barrelNotch() ? corner(far > near) : Contact.BARREL;
   }
 
   /** The least depth of notch for an opening past flat, more than 0° and less than 180°. */
   double leastNotch(Notes n, double degrees) {
-    Swing.Contact contact = degrees > 0 ? notchContact(degrees) : Swing.Contact.BARREL;
-    if (contact == Swing.Contact.BARREL) {
+    Contact contact = degrees > 0 ? notchContact(degrees) : Contact.BARREL;
+    if (contact == Contact.BARREL) {
       return barrelNotch(n);
     }
     double wanted = n.value("θ", "opening past flat", "", degrees, ShopUnits.DEGREE);
@@ -167,7 +181,7 @@ final class Station implements Stop {
         n.value("φ", "the same", "θ π / 180", wanted * Math.PI / 180, ShopUnits.RADIAN);
     n.given("f", "face of the other leaf above the pin", face);
     n.given("g", "running gap", gap);
-    boolean far = contact == Swing.Contact.BACK_CORNER;
+    boolean far = contact == Contact.BACK_CORNER;
     String at = far ? "back corner of the notch above the pin" : "face corner above the pin";
     double s = n.given("s", at, far ? lower : upper);
     return n.length("c", "least depth of notch", "(f + g − s cos(φ)) / sin(φ)", edge(radians, s));

@@ -6,7 +6,7 @@ import org.hammerscale.working.Notes;
 /** What can end a swing: one part of a leaf against one of the other. */
 interface Stop {
   /** What meets what. */
-  Swing.Contact contact();
+  Contact contact();
 
   /** The angle past flat, in degrees, at which it ends. */
   double angle(Notes n);

@@ -1,6 +1,5 @@
 package org.hammerscale.hinge;
 
-import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -29,12 +28,12 @@ import org.hammerscale.working.Working;
  * swing.leastNotch(degrees(120))                         // 0.866 in
  * swing.leastNotchContact(degrees(120))                  // face corner of the notch
  * Swing deep = Swing.of(leaf.notchedBehindPin(inches("7/8")));
- * deep.opening()                                         // 120.51°
+ * deep.opening()                                         // 120.5°
  * deep.clears(degrees(120))                              // true
- * deep.opening(Hanging.JOINT)                            // 300.51°
+ * deep.opening(Hanging.JOINT)                            // 300.5°
  * deep.shuts(Hanging.JOINT)                              // true
  * deep.roomWhenFolded()                                  // 1/2 in
- * deep.withGap(inches("1/32")).opening()                 // 117.99°
+ * deep.withGap(inches("1/32")).opening()                 // 118.4°
  * }</pre>
  *
  * <p><b>Sense.</b> Angles count from flat, the leaves in line. {@link #opening} turns the moving
@@ -57,52 +56,19 @@ import org.hammerscale.working.Working;
 public final class Swing {
   private static final Source GEOMETRY =
       Source.computed("plane geometry of a corner that turns about the pin");
-  private static final double ROUNDING = 1e-9;
-  private static final double HALF_TURN = 180;
-  private static final double MOST = 360;
-  private static final double STEEP = 5;
-  private static final double FILE_STROKES = 1 / 64d;
-
-  /** What meets what, or what decides a depth. */
-  public enum Contact {
-    /** The edge of the notch and the other leaf's barrel. */
-    BARREL("barrel"),
-    /** The corner of the notch on the leaf's upper face, and the other leaf's face. */
-    FACE_CORNER("face corner of the notch"),
-    /** The corner of the notch on the leaf's lower face, and the other leaf's face. */
-    BACK_CORNER("back corner of the notch"),
-    /** The tip of the shorter leaf and the other leaf's face. */
-    TIPS("tips of the leaves"),
-    /** A board, and another board or leaf. */
-    BOARDS("boards");
-
-    private final String words;
-
-    Contact(String words) {
-      this.words = words;
-    }
-
-    /** The contact in words. */
-    @Override
-    public String toString() {
-      return words;
-    }
-  }
 
   private final LeafProfile fixed;
   private final LeafProfile moving;
   private final Measure<Length> gap;
   private final Unit<Length> unit;
-  private final Station atMoving; // where the moving leaf's knuckle stands behind the fixed notch
-  private final Station atFixed;
+  private final Stops stops;
 
   private Swing(LeafProfile fixed, LeafProfile moving, Measure<Length> gap) {
     this.fixed = fixed;
     this.moving = moving;
     this.gap = gap;
     this.unit = fixed.outsideDiameter().getUnit();
-    this.atMoving = Station.of(fixed, moving, gap, unit);
-    this.atFixed = fixed == moving ? atMoving : Station.of(moving, fixed, gap, unit);
+    this.stops = new Stops(fixed, moving, gap, unit);
   }
 
   /**
@@ -180,17 +146,17 @@ public final class Swing {
    * @return the angle from flat, exact, in degrees
    */
   public Measure<Angle> opening() {
-    return Measure.of(governing().angle(Notes.NONE), ShopUnits.DEGREE);
+    return Measure.of(stops.angle(), ShopUnits.DEGREE);
   }
 
   /** {@return what meets at the full opening} */
   public Contact contact() {
-    return governing().contact();
+    return stops.first().contact();
   }
 
   /** {@return how the opening was found} */
   public Working openingWorking() {
-    Stop stop = governing();
+    Stop stop = stops.first();
     return Notes.taken("opening past flat, to the " + stop.contact(), unit, stop::angle)
         .withSource(GEOMETRY)
         .withCautions(cautions());
@@ -234,18 +200,7 @@ public final class Swing {
    * @throws IllegalArgumentException if the angle lies outside its range
    */
   public boolean clears(Quantity<Angle> pastFlat) {
-    double wanted = Arguments.angle("opening past flat", pastFlat, MOST).in(ShopUnits.DEGREE);
-    if (facesMeet()) {
-      return wanted < HALF_TURN
-          && atMoving.clears(wanted)
-          && atFixed.clears(wanted)
-          && clearsWood(wanted);
-    }
-    return wanted <= tips().angle(Notes.NONE) + ROUNDING && clearsWood(wanted);
-  }
-
-  private boolean clearsWood(double wanted) {
-    return edges().stream().allMatch(edge -> wanted <= edge.angle(Notes.NONE) + ROUNDING);
+    return stops.clear(Arguments.angle("opening past flat", pastFlat, Stops.MOST));
   }
 
   /**
@@ -256,12 +211,12 @@ public final class Swing {
    *     barrel
    */
   public Measure<Length> barrelNotch() {
-    return Measure.of(atMoving.barrelNotch(), unit);
+    return Measure.of(stops.atMoving().barrelNotch(), unit);
   }
 
   /** {@return how the notch for the barrel was found} */
   public Working barrelNotchWorking() {
-    return Notes.taken("notch that clears the barrel", unit, atMoving::barrelNotch)
+    return Notes.taken("notch that clears the barrel", unit, stops.atMoving()::barrelNotch)
         .withSource(GEOMETRY);
   }
 
@@ -277,8 +232,8 @@ public final class Swing {
    * @throws IllegalArgumentException if no notch lets the leaves or their boards open so far
    */
   public Measure<Length> leastNotch(Quantity<Angle> pastFlat) {
-    double wanted = reachable(pastFlat);
-    return Measure.of(leastNotch(Notes.NONE, wanted), unit);
+    double wanted = stops.reachable(pastFlat);
+    return Measure.of(stops.leastNotch(Notes.NONE, wanted), unit);
   }
 
   /**
@@ -289,8 +244,8 @@ public final class Swing {
    * @throws IllegalArgumentException as {@link #leastNotch}
    */
   public Contact leastNotchContact(Quantity<Angle> pastFlat) {
-    double wanted = reachable(pastFlat);
-    return facesMeet() && wanted > 0 ? atMoving.notchContact(wanted) : Contact.BARREL;
+    double wanted = stops.reachable(pastFlat);
+    return stops.notchContact(wanted);
   }
 
   /**
@@ -301,41 +256,9 @@ public final class Swing {
    * @throws IllegalArgumentException as {@link #leastNotch}
    */
   public Working leastNotchWorking(Quantity<Angle> pastFlat) {
-    double wanted = reachable(pastFlat);
-    return Notes.taken("least notch for an opening", unit, n -> leastNotch(n, wanted))
+    double wanted = stops.reachable(pastFlat);
+    return Notes.taken("least notch for an opening", unit, n -> stops.leastNotch(n, wanted))
         .withSource(GEOMETRY);
-  }
-
-  private double leastNotch(Notes n, double wanted) {
-    return facesMeet() ? atMoving.leastNotch(n, wanted) : atMoving.barrelNotch(n);
-  }
-
-  private double reachable(Quantity<Angle> pastFlat) {
-    Measure<Angle> angle = Arguments.angle("opening past flat", pastFlat, MOST);
-    double wanted = angle.in(ShopUnits.DEGREE);
-    List<Stop> stops = edges();
-    if (!facesMeet()) {
-      stops.add(tips());
-    }
-    Stop first = stops.stream().reduce(Swing::lesser).orElse(atMoving);
-    double most = stops.isEmpty() ? MOST : first.angle(Notes.NONE);
-    if (wanted > most + ROUNDING) {
-      throw new IllegalArgumentException(
-          "opening past flat must be at most "
-              + Measure.of(most, ShopUnits.DEGREE)
-              + ", where the "
-              + first.contact()
-              + " meet, was "
-              + angle
-              + "; no notch helps, set the pin further out");
-    }
-    if (facesMeet() && wanted >= HALF_TURN) {
-      throw new IllegalArgumentException(
-          "opening past flat must be less than 180° for leaves whose faces meet, was "
-              + angle
-              + "; turn the leaves over, or joggle them so that the faces lie below the pin");
-    }
-    return wanted;
   }
 
   /**
@@ -370,67 +293,7 @@ public final class Swing {
    * @return the caution, or none
    */
   public List<Caution> cautions() {
-    if (governing().contact() != Contact.BACK_CORNER) {
-      return List.of();
-    }
-    Measure<Length> more =
-        unit.equals(ShopUnits.INCH)
-            ? Measure.of(FILE_STROKES, ShopUnits.INCH)
-            : Measure.of(0.4, ShopUnits.MILLIMETRE);
-    Measure<Angle> deeper = deepened(more).opening();
-    if (deeper.subtract(opening()).getValue() < STEEP) {
-      return List.of();
-    }
-    return List.of(
-        Caution.limit(
-            "the opening is steep in the depth of the notch here: "
-                + more
-                + " deeper gives "
-                + deeper
-                + " for "
-                + opening()
-                + "; file to the opening, not to the depth",
-            GEOMETRY));
-  }
-
-  private Swing deepened(Measure<Length> more) {
-    LeafProfile one = fixed.notchedBehindPin(fixed.notch().orElse(barrelNotch()).add(more));
-    if (fixed == moving) {
-      return new Swing(one, one, gap);
-    }
-    Measure<Length> other = Measure.of(atFixed.barrelNotch(), unit);
-    return new Swing(one, moving.notchedBehindPin(moving.notch().orElse(other).add(more)), gap);
-  }
-
-  private boolean facesMeet() {
-    return atMoving.facesMeet();
-  }
-
-  private Stop tips() {
-    return Tips.of(fixed, moving, unit);
-  }
-
-  private List<Stop> edges() {
-    return fixed.hasBoard() || moving.hasBoard() ? Edge.of(fixed, moving, unit) : new ArrayList<>();
-  }
-
-  /** The first stop of all. */
-  private Stop governing() {
-    Stop first = facesMeet() ? atMoving : tips();
-    if (fixed == moving && !fixed.hasBoard()) {
-      return first; // the usual case, looked at once
-    }
-    if (facesMeet()) {
-      first = lesser(first, atFixed);
-    }
-    for (Stop edge : edges()) {
-      first = lesser(first, edge);
-    }
-    return first;
-  }
-
-  private static Stop lesser(Stop one, Stop other) {
-    return other.angle(Notes.NONE) < one.angle(Notes.NONE) ? other : one;
+    return stops.cautions(GEOMETRY);
   }
 
   /** The two leaves and the gap. */

@@ -29,8 +29,8 @@ final class Tips implements Stop {
   }
 
   @Override
-  public Swing.Contact contact() {
-    return Swing.Contact.TIPS;
+  public Contact contact() {
+    return Contact.TIPS;
   }
 
   @Override

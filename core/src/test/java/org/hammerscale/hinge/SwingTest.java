@@ -71,7 +71,7 @@ class SwingTest {
     Swing swing = Swing.of(leaf);
     double lean = 2 * Math.toDegrees(Math.atan(0.25 / 9));
     assertEquals(180 + lean, swing.backSwing().getValue(), 1e-12);
-    assertEquals(Swing.Contact.TIPS, swing.turnedOver().contact());
+    assertEquals(Contact.TIPS, swing.turnedOver().contact());
     assertEquals(inches("1/2"), swing.roomWhenFolded());
     assertEquals(inches("-1/4"), Swing.of(CENTRED).roomWhenFolded());
     assertTrue(swing.shuts(Hanging.JOINT));
@@ -88,7 +88,7 @@ class SwingTest {
     assertTrue(unequal.turnedOver().clears(degrees(187)));
     assertFalse(unequal.turnedOver().clears(degrees(188)));
     assertEquals(unequal.barrelNotch(), unequal.turnedOver().leastNotch(degrees(185)));
-    assertEquals(Swing.Contact.BARREL, unequal.turnedOver().leastNotchContact(degrees(185)));
+    assertEquals(Contact.BARREL, unequal.turnedOver().leastNotchContact(degrees(185)));
   }
 
   @Test
@@ -106,7 +106,7 @@ class SwingTest {
     // 2 atan(w/H) with H = 1/2 + 1 in.
     Swing swing = Swing.of(TANGENT).withBoards(DOOR);
     assertEquals(2 * Math.toDegrees(Math.atan(0.125 / 1.5)), swing.opening().getValue(), 1e-12);
-    assertEquals(Swing.Contact.BOARDS, swing.contact());
+    assertEquals(Contact.BOARDS, swing.contact());
     assertFalse(swing.clears(degrees(10)));
     assertTrue(swing.clears(degrees(9)));
     // Behind, they are in nobody's way.
@@ -201,7 +201,7 @@ class SwingTest {
       Workings.check(swing.roomWhenFoldedWorking(), swing.roomWhenFolded());
       assertEquals(swing.cautions(), swing.openingWorking().cautions());
       for (double angle : new double[] {0, 5, 70, 100, 150}) {
-        if (swing.contact() != Swing.Contact.BOARDS || angle == 0) {
+        if (swing.contact() != Contact.BOARDS || angle == 0) {
           Workings.check(swing.leastNotchWorking(degrees(angle)), swing.leastNotch(degrees(angle)));
         }
       }
@@ -234,7 +234,7 @@ class SwingTest {
         LeafProfile.centred(Barrel.around(inches("3/8"), Section.flat(inches(1), inches("1/8"))));
     Swing swing = Swing.between(high, small);
     assertEquals(inches(0), swing.barrelNotch());
-    assertEquals(Swing.Contact.BACK_CORNER, swing.contact());
+    assertEquals(Contact.BACK_CORNER, swing.contact());
     // The plate's lower corner, straight above the pin, meets the other's face.
     double expected = Math.toDegrees(Math.acos(0.0625 / 0.35));
     assertEquals(expected, swing.opening().in(ShopUnits.DEGREE), 1e-12);

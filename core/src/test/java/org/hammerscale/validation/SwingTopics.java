@@ -8,6 +8,7 @@ import java.util.List;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.hammerscale.hinge.Barrel;
+import org.hammerscale.hinge.Contact;
 import org.hammerscale.hinge.LeafProfile;
 import org.hammerscale.hinge.Swing;
 import org.hammerscale.stock.Section;
@@ -48,7 +49,7 @@ final class SwingTopics {
   private static Measure<Length> leastNotch(ValidationCase c, Swing swing) {
     Measure<Angle> wanted = degrees(Double.parseDouble(c.text("angle")));
     if (!c.text("contact").isEmpty()) {
-      boolean barrel = swing.leastNotchContact(wanted) == Swing.Contact.BARREL;
+      boolean barrel = swing.leastNotchContact(wanted) == Contact.BARREL;
       assertEquals(c.text("contact").equals("barrel"), barrel, c::toString);
     }
     return swing.leastNotch(wanted);

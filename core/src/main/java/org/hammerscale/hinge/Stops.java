@@ -1,0 +1,161 @@
+package org.hammerscale.hinge;
+
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.hammerscale.internal.Arguments;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
+import org.hammerscale.working.Caution;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
+
+/** All that can end the swing of two leaves, and which of it comes first. Angles in degrees. */
+final class Stops {
+  static final double MOST = 360;
+  private static final double HALF_TURN = 180;
+  private static final double ROUNDING = 1e-9;
+  private static final double STEEP = 5;
+  private static final Measure<Length> IN_INCHES = Measure.of(1 / 64d, ShopUnits.INCH);
+  private static final Measure<Length> IN_MILLIMETRES = Measure.of(0.4, ShopUnits.MILLIMETRE);
+
+  private final LeafProfile fixed;
+  private final LeafProfile moving;
+  private final Unit<Length> unit;
+  private final Station atMoving;
+  private final Station atFixed;
+
+  Stops(LeafProfile fixed, LeafProfile moving, Measure<Length> gap, Unit<Length> unit) {
+    this.fixed = fixed;
+    this.moving = moving;
+    this.unit = unit;
+    this.atMoving = Station.of(fixed, moving, gap, unit);
+    this.atFixed = fixed == moving ? atMoving : Station.of(moving, fixed, gap, unit);
+  }
+
+  /** Where the moving leaf's knuckle stands behind the fixed leaf's notch. */
+  Station atMoving() {
+    return atMoving;
+  }
+
+  /** The angle of the first stop. */
+  double angle() {
+    if (atFixed != atMoving && facesMeet() && !hasBoards()) {
+      return Math.min(atMoving.angle(Notes.NONE), atFixed.angle(Notes.NONE));
+    }
+    return first().angle(Notes.NONE);
+  }
+
+  Stop first() {
+    Stop first = facesMeet() ? atMoving : tips();
+    if (facesMeet() && atFixed != atMoving) {
+      first = lesser(first, atFixed);
+    }
+    for (Stop edge : edges()) {
+      first = lesser(first, edge);
+    }
+    return first;
+  }
+
+  private static Stop lesser(Stop one, Stop other) {
+    return other.angle(Notes.NONE) < one.angle(Notes.NONE) ? other : one;
+  }
+
+  boolean clear(Measure<Angle> angle) {
+    double wanted = angle.in(ShopUnits.DEGREE);
+    boolean iron =
+        facesMeet()
+            ? wanted < HALF_TURN && atMoving.clears(wanted) && atFixed.clears(wanted)
+            : wanted <= tips().angle(Notes.NONE) + ROUNDING;
+    return iron && edges().stream().allMatch(edge -> wanted <= edge.angle(Notes.NONE) + ROUNDING);
+  }
+
+  /** An opening in degrees that some notch gives; any other is refused. */
+  double reachable(Quantity<Angle> pastFlat) {
+    Measure<Angle> angle = Arguments.angle("opening past flat", pastFlat, MOST);
+    double wanted = angle.in(ShopUnits.DEGREE);
+    Stop first = facesMeet() ? atMoving : tips();
+    double most = facesMeet() ? MOST : first.angle(Notes.NONE); // a deeper notch opens further
+    for (Stop edge : edges()) {
+      double reached = edge.angle(Notes.NONE);
+      if (reached < most) {
+        first = edge;
+        most = reached;
+      }
+    }
+    if (wanted > most + ROUNDING) {
+      throw new IllegalArgumentException(
+          "opening past flat must be at most "
+              + Measure.of(most, ShopUnits.DEGREE)
+              + ", where the "
+              + first.contact()
+              + " meet, was "
+              + angle
+              + "; no notch helps, "
+              + (first.contact() == Contact.BOARDS
+                  ? "set the boards' edges further from the pin"
+                  : "leave more room between the folded leaves"));
+    }
+    if (facesMeet() && wanted >= HALF_TURN) {
+      throw new IllegalArgumentException(
+          "opening past flat must be less than 180° for leaves whose faces meet, was "
+              + angle
+              + "; turn the leaves over, or joggle them so that the faces lie below the pin");
+    }
+    return wanted;
+  }
+
+  double leastNotch(Notes n, double wanted) {
+    return facesMeet() ? atMoving.leastNotch(n, wanted) : atMoving.barrelNotch(n);
+  }
+
+  Contact notchContact(double wanted) {
+    return facesMeet() && wanted > 0 ? atMoving.notchContact(wanted) : Contact.BARREL;
+  }
+
+  /** Where little more notch gives much more opening. */
+  List<Caution> cautions(Source source) {
+    if (first().contact() != Contact.BACK_CORNER) {
+      return List.of();
+    }
+    Measure<Length> more = unit.equals(ShopUnits.INCH) ? IN_INCHES : IN_MILLIMETRES;
+    double deeper =
+        Math.min(
+            atMoving.deepenedBy(more.in(unit)).angle(Notes.NONE),
+            atFixed.deepenedBy(more.in(unit)).angle(Notes.NONE));
+    for (Stop edge : edges()) {
+      deeper = Math.min(deeper, edge.angle(Notes.NONE));
+    }
+    if (deeper - angle() < STEEP) {
+      return List.of();
+    }
+    return List.of(
+        Caution.limit(
+            "the opening is steep in the depth of the notch here: "
+                + more
+                + " deeper gives "
+                + Measure.of(deeper, ShopUnits.DEGREE)
+                + " for "
+                + Measure.of(angle(), ShopUnits.DEGREE)
+                + "; file to the opening, not to the depth",
+            source));
+  }
+
+  private boolean facesMeet() {
+    return atMoving.facesMeet();
+  }
+
+  private Stop tips() {
+    return Tips.of(fixed, moving, unit);
+  }
+
+  private List<Stop> edges() {
+    return hasBoards() ? Edge.of(fixed, moving, unit) : List.of();
+  }
+
+  private boolean hasBoards() {
+    return fixed.hasBoard() || moving.hasBoard();
+  }
+}

@@ -8,8 +8,8 @@ import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 
 /**
- * What {@link BarrelOpening} reckons and rests on: an open curl as a beam that bears F rₘ and F, in one
- * set of units of stress at a time.
+ * What {@link BarrelOpening} reckons and rests on: an open curl as a beam that bears F rₘ and F, in
+ * one set of units of stress at a time.
  */
 record OpenCurl(Measure<Length> bore, Measure<Length> thickness, Measure<Length> width) {
   static final Source SPRING_EYE =

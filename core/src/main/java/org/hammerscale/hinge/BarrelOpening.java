@@ -20,7 +20,7 @@ import org.hammerscale.working.Working;
  * Barrel eye = Barrel.around(millimetres(10), Section.flat(millimetres(30), millimetres(6)));
  * BarrelOpening opening = BarrelOpening.of(eye);
  * opening.straightStress(newtons(2000))             // 100 MPa
- * opening.curvedStress(newtons(2000))               // 130.01 MPa
+ * opening.curvedStress(newtons(2000))               // 130 MPa
  * PermissibleStress iron = PermissibleStress.of(megapascals(235), 3);
  * opening.firstYield(iron)                          // 3615 N
  * opening.safePull(iron)                            // 1205 N

@@ -10,7 +10,6 @@ import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
-import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
@@ -21,7 +20,7 @@ import org.hammerscale.working.Working;
  * Barrel eye = Barrel.around(millimetres(10), Section.flat(millimetres(30), millimetres(6)));
  * BarrelOpening opening = BarrelOpening.of(eye);
  * opening.straightStress(newtons(2000))             // 100 MPa
- * opening.curvedStress(newtons(2000))               // 130.01 MPa
+ * opening.curvedStress(newtons(2000))               // 130 MPa
  * PermissibleStress iron = PermissibleStress.of(megapascals(235), 3);
  * opening.firstYield(iron)                          // 3615 N
  * opening.safePull(iron)                            // 1205 N
@@ -82,29 +81,6 @@ public final class BarrelOpening {
       return words;
     }
   }
-
-  private static final Source SPRING_EYE =
-      Source.fromMemory("SAE manual on leaf springs", "stress in an open eye");
-  private static final Source CURVED =
-      Source.fromMemory("Timoshenko, Strength of Materials", "curved bars, Winkler and Bach");
-  private static final Source PLASTIC =
-      Source.computed("a rectangular section yields throughout at M / Mₚ + (N / Nₚ)² = 1");
-  private static final Source CANTILEVER = Source.computed("bending of a straight cantilever");
-  private static final Caution OPEN_CURL =
-      Caution.limit(
-          "this holds for an open curl on a loose pin; a forge-welded barrel does not open so, and"
-              + " the strength of a forge weld cannot be reckoned: proof-test it",
-          Source.commonPractice("a weld is proved by a test load"));
-  private static final Caution OFF_FACE =
-      Caution.limit(
-          "a pull off the face also bends the leaf from the pin to its first fixing, mostly more"
-              + " than the curl: see leafBending, and set the first fixing close to the barrel",
-          CANTILEVER);
-  private static final Caution RESERVE =
-      Caution.limit(
-          "the plastic limit is the last reserve: the barrel has opened for good before; design on"
-              + " first yield",
-          PLASTIC);
 
   private final Barrel barrel;
   private final OpenCurl curl;
@@ -185,9 +161,7 @@ public final class BarrelOpening {
    * @throws IllegalArgumentException if the force is not more than zero
    */
   public Measure<Pressure> straightStress(Quantity<Force> force) {
-    Measure<Force> pull = Arguments.positiveForce("force", force);
-    StressUnits units = StressUnits.ofForce(pull);
-    return units.pressure(curl.straight(Notes.NONE, units, pull));
+    return StressUnits.stress("force", force, curl::straight);
   }
 
   /**
@@ -200,9 +174,7 @@ public final class BarrelOpening {
    * @throws IllegalArgumentException if the force is not more than zero
    */
   public Measure<Pressure> curvedStress(Quantity<Force> force) {
-    Measure<Force> pull = Arguments.positiveForce("force", force);
-    StressUnits units = StressUnits.ofForce(pull);
-    return units.pressure(curl.curved(Notes.NONE, units, pull));
+    return StressUnits.stress("force", force, curl::curved);
   }
 
   /**
@@ -213,8 +185,7 @@ public final class BarrelOpening {
    * @return the force, exact for that strength
    */
   public Measure<Force> firstYield(PermissibleStress permissible) {
-    StressUnits units = StressUnits.ofPressure(permissible.strength());
-    return units.force(curl.firstYield(Notes.NONE, units, permissible));
+    return StressUnits.force(permissible, curl::firstYield);
   }
 
   /**
@@ -224,8 +195,7 @@ public final class BarrelOpening {
    * @return the force, exact for that strength and factor
    */
   public Measure<Force> safePull(PermissibleStress permissible) {
-    StressUnits units = StressUnits.ofPressure(permissible.strength());
-    return units.force(curl.safe(Notes.NONE, units, permissible));
+    return StressUnits.force(permissible, curl::safe);
   }
 
   /**
@@ -236,8 +206,7 @@ public final class BarrelOpening {
    * @return the force, exact for that strength; without the safety factor
    */
   public Measure<Force> plasticLimit(PermissibleStress permissible) {
-    StressUnits units = StressUnits.ofPressure(permissible.strength());
-    return units.force(curl.plastic(Notes.NONE, units, permissible));
+    return StressUnits.force(permissible, curl::plastic);
   }
 
   /**
@@ -247,8 +216,7 @@ public final class BarrelOpening {
    * @return the force, exact for that strength; without the safety factor
    */
   public Measure<Force> plasticLimitWithPull(PermissibleStress permissible) {
-    StressUnits units = StressUnits.ofPressure(permissible.strength());
-    return units.force(curl.plasticWithPull(Notes.NONE, units, permissible));
+    return StressUnits.force(permissible, curl::plasticWithPull);
   }
 
   /**
@@ -261,17 +229,15 @@ public final class BarrelOpening {
    * @throws IllegalArgumentException if an argument is not more than zero
    */
   public Measure<Pressure> leafBending(Quantity<Force> force, Quantity<Length> fixing) {
-    Measure<Force> pull = Arguments.positiveForce("force", force);
     Measure<Length> arm = Arguments.positive("fixing", fixing);
-    StressUnits units = StressUnits.ofForce(pull);
-    return units.pressure(leaf(Notes.NONE, units, pull, arm));
+    return StressUnits.stress("force", force, (n, units, pull) -> leaf(n, units, pull, arm));
   }
 
   /** {@return what it does not hold for, and that no design is certified} */
   public List<Caution> cautions() {
     return direction == Direction.OFF_THE_FACE
-        ? List.of(OPEN_CURL, OFF_FACE, PermissibleStress.NOT_CERTIFIED)
-        : List.of(OPEN_CURL, PermissibleStress.NOT_CERTIFIED);
+        ? List.of(OpenCurl.OPEN_CURL, OpenCurl.OFF_FACE, PermissibleStress.NOT_CERTIFIED)
+        : List.of(OpenCurl.OPEN_CURL, PermissibleStress.NOT_CERTIFIED);
   }
 
   /**
@@ -281,10 +247,8 @@ public final class BarrelOpening {
    * @return the working of {@link #straightStress}
    */
   public Working straightWorking(Quantity<Force> force) {
-    Measure<Force> pull = Arguments.positiveForce("force", force);
-    StressUnits units = StressUnits.ofForce(pull);
-    return working("straight beam", units, n -> curl.straight(n, units, pull))
-        .withSource(SPRING_EYE);
+    return told(StressUnits.working(under("straight beam"), "force", force, curl::straight))
+        .withSource(OpenCurl.SPRING_EYE);
   }
 
   /**
@@ -294,9 +258,8 @@ public final class BarrelOpening {
    * @return the working of {@link #curvedStress}
    */
   public Working curvedWorking(Quantity<Force> force) {
-    Measure<Force> pull = Arguments.positiveForce("force", force);
-    StressUnits units = StressUnits.ofForce(pull);
-    return working("curved beam", units, n -> curl.curved(n, units, pull)).withSource(CURVED);
+    return told(StressUnits.working(under("curved beam"), "force", force, curl::curved))
+        .withSource(OpenCurl.CURVED);
   }
 
   /**
@@ -306,9 +269,8 @@ public final class BarrelOpening {
    * @return the working of {@link #firstYield}
    */
   public Working firstYieldWorking(PermissibleStress permissible) {
-    StressUnits units = StressUnits.ofPressure(permissible.strength());
-    return working("first yield", units, n -> curl.firstYield(n, units, permissible))
-        .withSource(CURVED)
+    return told(StressUnits.working(under("first yield"), permissible, curl::firstYield))
+        .withSource(OpenCurl.CURVED)
         .withSource(permissible.source());
   }
 
@@ -319,9 +281,8 @@ public final class BarrelOpening {
    * @return the working of {@link #safePull}
    */
   public Working safePullWorking(PermissibleStress permissible) {
-    StressUnits units = StressUnits.ofPressure(permissible.strength());
-    return working("safe pull", units, n -> curl.safe(n, units, permissible))
-        .withSource(CURVED)
+    return told(StressUnits.working(under("safe pull"), permissible, curl::safe))
+        .withSource(OpenCurl.CURVED)
         .withSource(permissible.source());
   }
 
@@ -332,11 +293,10 @@ public final class BarrelOpening {
    * @return the working of {@link #plasticLimit}
    */
   public Working plasticWorking(PermissibleStress permissible) {
-    StressUnits units = StressUnits.ofPressure(permissible.strength());
-    return working("plastic limit", units, n -> curl.plastic(n, units, permissible))
-        .withSource(PLASTIC)
+    return told(StressUnits.working(under("plastic limit"), permissible, curl::plastic))
+        .withSource(OpenCurl.PLASTIC)
         .withSource(permissible.source())
-        .withCautions(List.of(RESERVE));
+        .withCautions(List.of(OpenCurl.RESERVE));
   }
 
   /**
@@ -346,14 +306,13 @@ public final class BarrelOpening {
    * @return the working of {@link #plasticLimitWithPull}
    */
   public Working plasticWithPullWorking(PermissibleStress permissible) {
-    StressUnits units = StressUnits.ofPressure(permissible.strength());
-    return working(
-            "plastic limit with the pull along the strap",
-            units,
-            n -> curl.plasticWithPull(n, units, permissible))
-        .withSource(PLASTIC)
+    return told(StressUnits.working(
+            under("plastic limit with the pull along the strap"),
+            permissible,
+            curl::plasticWithPull))
+        .withSource(OpenCurl.PLASTIC)
         .withSource(permissible.source())
-        .withCautions(List.of(RESERVE));
+        .withCautions(List.of(OpenCurl.RESERVE));
   }
 
   /**
@@ -364,18 +323,22 @@ public final class BarrelOpening {
    * @return the working of {@link #leafBending}
    */
   public Working leafBendingWorking(Quantity<Force> force, Quantity<Length> fixing) {
-    Measure<Force> pull = Arguments.positiveForce("force", force);
     Measure<Length> arm = Arguments.positive("fixing", fixing);
-    StressUnits units = StressUnits.ofForce(pull);
-    return Notes.taken(
-            "leaf under a pull square to it", units.length(), n -> leaf(n, units, pull, arm))
-        .withSource(CANTILEVER)
+    return StressUnits.working(
+            "leaf under a pull square to it",
+            "force",
+            force,
+            (n, units, pull) -> leaf(n, units, pull, arm))
+        .withSource(OpenCurl.CANTILEVER)
         .withCautions(List.of(PermissibleStress.NOT_CERTIFIED));
   }
 
-  private Working working(String title, StressUnits units, Notes.Calculation calculation) {
-    return Notes.taken("barrel under a " + direction + ", " + title, units.length(), calculation)
-        .withCautions(cautions());
+  private String under(String answer) {
+    return "barrel under a " + direction + ", " + answer;
+  }
+
+  private Working told(Working working) {
+    return working.withCautions(cautions());
   }
 
   private double leaf(Notes n, StressUnits units, Measure<Force> force, Measure<Length> fixing) {

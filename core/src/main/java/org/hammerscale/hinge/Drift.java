@@ -28,7 +28,7 @@ import org.hammerscale.working.Working;
  * drift.boreLeftBy(bar)                                  // 0.5096 in
  * drift.boreLeftByEye(bar)                               // 0.5096 in (0.5086 in to 0.51 in)
  * drift.withTool(Contraction.from(celsius(300), Material.MILD_STEEL)).diameter()  // 0.504 in
- * drift.bodyLength(inches("1 1/2"))                      // 1 3/4 in (1 1/2 in to 2 in)
+ * drift.bodyLength(inches("1 1/2"))                      // 1.753 in (1 1/2 in to 2.0059 in)
  * drift.enteringTaper(inches("1/4"))                     // 2.0472 in (1.5354 in to 3.0708 in)
  * }</pre>
  *

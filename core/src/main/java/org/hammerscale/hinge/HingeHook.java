@@ -134,9 +134,7 @@ public final class HingeHook {
    * @throws IllegalArgumentException if the force is not more than zero
    */
   public Measure<Pressure> pinBending(Quantity<Force> force) {
-    Measure<Force> pull = Arguments.positiveForce("force", force);
-    StressUnits units = StressUnits.ofForce(pull);
-    return units.pressure(beam.pinBending(Notes.NONE, units, pull));
+    return StressUnits.stress("force", force, beam::pinBending);
   }
 
   /**
@@ -148,9 +146,7 @@ public final class HingeHook {
    * @throws IllegalArgumentException if the weight is not more than zero
    */
   public Measure<Pressure> shankBending(Quantity<Force> weight) {
-    Measure<Force> load = Arguments.positiveForce("weight", weight);
-    StressUnits units = StressUnits.ofForce(load);
-    return units.pressure(beam.shankBending(Notes.NONE, units, load));
+    return StressUnits.stress("weight", weight, beam::shankBending);
   }
 
   /**
@@ -164,9 +160,7 @@ public final class HingeHook {
    * @throws IllegalArgumentException if the pull is not more than zero
    */
   public Measure<Pressure> shankStressUnder(Quantity<Force> pull) {
-    Measure<Force> load = Arguments.positiveForce("pull", pull);
-    StressUnits units = StressUnits.ofForce(load);
-    return units.pressure(beam.shankPull(Notes.NONE, units, load));
+    return StressUnits.stress("pull", pull, beam::shankPull);
   }
 
   /**
@@ -252,9 +246,7 @@ public final class HingeHook {
    * @return the working of {@link #pinBending}
    */
   public Working pinWorking(Quantity<Force> force) {
-    Measure<Force> pull = Arguments.positiveForce("force", force);
-    StressUnits units = StressUnits.ofForce(pull);
-    return working("pin of a hook", units, n -> beam.pinBending(n, units, pull));
+    return told(StressUnits.working("pin of a hook", "force", force, beam::pinBending));
   }
 
   /**
@@ -264,9 +256,7 @@ public final class HingeHook {
    * @return the working of {@link #shankBending}
    */
   public Working shankWorking(Quantity<Force> weight) {
-    Measure<Force> load = Arguments.positiveForce("weight", weight);
-    StressUnits units = StressUnits.ofForce(load);
-    return working("shank under a weight", units, n -> beam.shankBending(n, units, load));
+    return told(StressUnits.working("shank under a weight", "weight", weight, beam::shankBending));
   }
 
   /**
@@ -276,9 +266,7 @@ public final class HingeHook {
    * @return the working of {@link #shankStressUnder}
    */
   public Working shankPullWorking(Quantity<Force> pull) {
-    Measure<Force> load = Arguments.positiveForce("pull", pull);
-    StressUnits units = StressUnits.ofForce(load);
-    return working("shank under a pull", units, n -> beam.shankPull(n, units, load));
+    return told(StressUnits.working("shank under a pull", "pull", pull, beam::shankPull));
   }
 
   /**
@@ -295,10 +283,8 @@ public final class HingeHook {
         .withCautions(cautions());
   }
 
-  private Working working(String title, StressUnits units, Notes.Calculation calculation) {
-    return Notes.taken(title, units.length(), calculation)
-        .withSource(CANTILEVER)
-        .withCautions(cautions());
+  private Working told(Working working) {
+    return working.withSource(CANTILEVER).withCautions(cautions());
   }
 
   /** Pin, shank and projection. */

@@ -3,13 +3,37 @@ package org.hammerscale.hinge;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.hammerscale.units.Measure;
+import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
 
 /**
- * The calculations of {@link BarrelOpening}: an open curl as a beam that bears F rₘ and F, in one
- * set of units of stress at a time.
+ * What {@link BarrelOpening} reckons and rests on: an open curl as a beam that bears F rₘ and F, in
+ * one set of units of stress at a time.
  */
 record OpenCurl(Measure<Length> bore, Measure<Length> thickness, Measure<Length> width) {
+  static final Source SPRING_EYE =
+      Source.fromMemory("SAE manual on leaf springs", "stress in an open eye");
+  static final Source CURVED =
+      Source.fromMemory("Timoshenko, Strength of Materials", "curved bars, Winkler and Bach");
+  static final Source PLASTIC =
+      Source.computed("a rectangular section yields throughout at M / Mₚ + (N / Nₚ)² = 1");
+  static final Source CANTILEVER = Source.computed("bending of a straight cantilever");
+  static final Caution OPEN_CURL =
+      Caution.limit(
+          "this holds for an open curl on a loose pin; a forge-welded barrel does not open so, and"
+              + " the strength of a forge weld cannot be reckoned: proof-test it",
+          Source.commonPractice("a weld is proved by a test load"));
+  static final Caution OFF_FACE =
+      Caution.limit(
+          "a pull off the face also bends the leaf from the pin to its first fixing, mostly more"
+              + " than the curl: see leafBending, and set the first fixing close to the barrel",
+          CANTILEVER);
+  static final Caution RESERVE =
+      Caution.limit(
+          "the plastic limit is the last reserve: the barrel has opened for good before; design on"
+              + " first yield",
+          PLASTIC);
 
   double straight(Notes n, StressUnits units, Measure<Force> force) {
     double f = units.givenForce(n, "pull on the leaf", force);

@@ -32,7 +32,7 @@ import org.jspecify.annotations.Nullable;
  * size.from(PinSize.METRIC_SIZES)       // 12 mm pin
  * size.upTo(HALF_MILLIMETRE)            // 11 mm pin
  * PinSize forked = PinSize.inFork(newtons(6000), Fork.around(millimetres(30)), iron);
- * forked.governedBy()                   // bending
+ * forked.governedBy()                   // "bending"
  * forked.from(PinSize.METRIC_SIZES)     // 18 mm pin
  * }</pre>
  *

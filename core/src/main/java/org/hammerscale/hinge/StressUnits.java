@@ -5,9 +5,11 @@ import javax.measure.Unit;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
+import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Notes;
+import org.hammerscale.working.Working;
 
 /** The units in which a stress is worked out, so that force ÷ length² is a stress as it stands. */
 final class StressUnits {
@@ -102,5 +104,40 @@ final class StressUnits {
 
   double stressPerForce(Notes n, String symbol, String meaning, String formula, double value) {
     return n.value(symbol, meaning, formula, value, stressPerForce);
+  }
+
+  /** A calculation from one given, in units of stress. */
+  @FunctionalInterface
+  interface Calculation<T> {
+    double calculate(Notes n, StressUnits units, T given);
+  }
+
+  /** A stress that follows from a force, which is checked. */
+  static Measure<Pressure> stress(
+      String name, Quantity<Force> given, Calculation<Measure<Force>> calculation) {
+    Measure<Force> checked = Arguments.positiveForce(name, given);
+    StressUnits units = ofForce(checked);
+    return units.pressure(calculation.calculate(Notes.NONE, units, checked));
+  }
+
+  /** A force that follows from a strength. */
+  static Measure<Force> force(PermissibleStress given, Calculation<PermissibleStress> calculation) {
+    StressUnits units = ofPressure(given.strength());
+    return units.force(calculation.calculate(Notes.NONE, units, given));
+  }
+
+  /** The working of a stress that follows from a force. */
+  static Working working(
+      String title, String name, Quantity<Force> given, Calculation<Measure<Force>> calculation) {
+    Measure<Force> checked = Arguments.positiveForce(name, given);
+    StressUnits units = ofForce(checked);
+    return Notes.taken(title, units.length, n -> calculation.calculate(n, units, checked));
+  }
+
+  /** The working of a force that follows from a strength. */
+  static Working working(
+      String title, PermissibleStress given, Calculation<PermissibleStress> calculation) {
+    StressUnits units = ofPressure(given.strength());
+    return Notes.taken(title, units.length, n -> calculation.calculate(n, units, given));
   }
 }

@@ -113,7 +113,7 @@ class DriftTest {
         "0.5059 in drift at 68 °F, leaving a bore of 1/2 in in work at 1652 °F",
         Drift.leaving(inches("1/2"), heat).toString());
     assertEquals(
-        "1.0088 in swage at 300 °C, leaving an outside of 1 in on work at 900 °C",
+        "1.0081 in swage at 300 °C, leaving an outside of 1 in on work at 900 °C",
         SWAGE.withTool(WARM).toString());
   }
 

@@ -109,7 +109,7 @@ final class HingeToolTopics {
 
   private static <Q extends Quantity<Q>> Measure<Q> read(
       ValidationCase c, String column, Map<String, Unit<Q>> units) {
-    String[] words = c.text(column).split(" ");
+    String[] words = c.text(column).split(" ", 2);
     return Measure.of(Double.parseDouble(words[0]), units.get(words[1]));
   }
 

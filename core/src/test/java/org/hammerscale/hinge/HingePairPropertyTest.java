@@ -60,7 +60,7 @@ class HingePairPropertyTest {
     HingePair pair = drawn(seed, org.hammerscale.units.Measures::millimetres);
     LeafProfile[] leaves = profiles(pair);
     // Tips meet iron on iron; the gap is kept at the floors of the notches.
-    boolean tips = pair.swing().contact() == Swing.Contact.TIPS;
+    boolean tips = pair.swing().contact() == Contact.TIPS;
     double gap = tips ? 0 : mm(pair.runningGap());
     double limit = pair.swing().opening().in(ShopUnits.DEGREE);
     List<Collision.Section> sections =

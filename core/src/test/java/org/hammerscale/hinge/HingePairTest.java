@@ -35,7 +35,7 @@ class HingePairTest {
     // √(2 R t − t²) with R = 11 and t = 6.
     assertEquals(Math.sqrt(2 * 11 * 6 - 36), mm(pair.notchDepth()), 1e-12);
     assertTrue(pair.opening().in(ShopUnits.DEGREE) > 180);
-    assertEquals(Swing.Contact.TIPS, pair.swing().contact());
+    assertEquals(Contact.TIPS, pair.swing().contact());
   }
 
   @Test

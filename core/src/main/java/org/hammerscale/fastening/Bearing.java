@@ -49,7 +49,6 @@ public final class Bearing {
           "a nominal strength carries no factor of safety: AISC takes 0.75 of it, or divides by 2",
           AISC);
   private static final double GAMMA_M2 = 1.25;
-  private static final double MOST_K1 = 2.5;
 
   private final Section strap;
   private final IronHole hole;
@@ -280,54 +279,15 @@ public final class Bearing {
   private double eurocode(Notes n, Measure<Pressure> strength) {
     Unit<Length> unit = units.length();
     double d0 = d0(n);
-    double a = ratio(n, d0);
-    double k = sideways(n, d0);
+    double edge = hole.edgeDistance(strap).in(unit);
+    double p2 = beside == null ? Double.POSITIVE_INFINITY : beside.in(unit);
+    double a = EurocodeBearing.ahead(n, distance.in(unit), d0, end);
+    double k = EurocodeBearing.beside(n, d0, edge, p2);
     double d = n.given("d", "diameter of the fastener", hole.fastenerDiameter().in(unit));
     double t = thickness(n);
     double fu = n.value("fu", "tensile strength", "", strength.in(units.stress()), units.stress());
     double g = n.value("γ", "partial factor γM2", "", GAMMA_M2, ShopUnits.ONE);
     return force(n, "design resistance", "k₁ αb fu d t / γ", k * a * fu * d * t / g);
-  }
-
-  private double ratio(Notes n, double d0) {
-    double far = distance.in(units.length());
-    double a = end ? far / (3 * d0) : far / (3 * d0) - 0.25;
-    if (a >= 1) {
-      return n.value("αb", "share for the distance ahead, at most 1", "", 1, ShopUnits.ONE);
-    }
-    String symbol = end ? "e₁" : "p₁";
-    n.given(symbol, end ? "end distance" : "spacing", far);
-    return end
-        ? n.number("αb", "share for the distance ahead", "e₁ / (3 d₀)", a)
-        : n.number("αb", "share for the distance ahead", "p₁ / (3 d₀) − 0.25", a);
-  }
-
-  private double sideways(Notes n, double d0) {
-    Unit<Length> unit = units.length();
-    double edge = hole.edgeDistance(strap).in(unit);
-    double byEdge = 2.8 * edge / d0 - 1.7;
-    double p2 = beside == null ? Double.POSITIVE_INFINITY : beside.in(unit);
-    double byHole = 1.4 * p2 / d0 - 1.7;
-    double k = Math.min(byEdge, byHole);
-    String meaning = "factor for the iron beside";
-    if (k >= MOST_K1) {
-      return n.value("k₁", meaning + ", at most 2.5", "", MOST_K1, ShopUnits.ONE);
-    }
-    if (!(k > 0)) {
-      throw new IllegalArgumentException(
-          "hole must have iron beside it for EN 1993-1-8, at least 1.2 d0 to the edge and 2.4 d0 to"
-              + " a hole beside, was a "
-              + hole
-              + " in "
-              + strap
-              + "; take a smaller hole or a wider strap");
-    }
-    if (byEdge <= byHole) {
-      n.given("e₂", "edge distance", edge);
-      return n.number("k₁", meaning, "2.8 e₂ / d₀ − 1.7", byEdge);
-    }
-    n.given("p₂", "spacing across", p2);
-    return n.number("k₁", meaning, "1.4 p₂ / d₀ − 1.7", byHole);
   }
 
   private double d0(Notes n) {

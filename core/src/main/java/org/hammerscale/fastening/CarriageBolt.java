@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * bolt.squareHole()                                    // 25/64 in
  * bolt.clearanceHole()                                 // 7/16 in
  * CarriageBolt door = bolt.through(inches("1/4")).through(inches(1)).through(inches("7/8"));
- * door.length()                                        // 2.5781 in
+ * door.length()                                        // 2 37/64 in
  * door.length().upTo(QUARTER)                          // 2 3/4 in
  * door.withWasher(inches("1/16")).length()             // 2 41/64 in
  * }</pre>

@@ -31,10 +31,10 @@ import org.jspecify.annotations.Nullable;
  * flush.fits()                        // true
  * Countersink thin = WoodScrew.number(14).countersinkIn(inches("1/8"));
  * thin.fits()                         // false
- * thin.standsProud()                  // 0.0228 in
- * thin.entersWood()                   // 0.0274 in
+ * thin.standsProud()                  // 0.02282 in
+ * thin.entersWood()                   // 0.02742 in
  * thin.diameterAtBack()               // 0.2897 in
- * thin.withHole(inches("5/16")).land()      // 0.0131 in
+ * thin.withHole(inches("5/16")).land()      // 0.01313 in
  * }</pre>
  *
  * <p>Exact as geometry of a cone with a sharp edge. A head as bought has a small cylinder or a
@@ -222,11 +222,10 @@ public final class Countersink {
                   + headDepth()
                   + " deep and the plate only "
                   + plate
-                  + ": it stands "
-                  + standsProud()
-                  + " proud over a hole of "
-                  + hole()
-                  + ", or reaches "
+                  + (standsProud().getValue() > 0
+                      ? ": it stands " + standsProud() + " proud over a hole of " + hole() + ", or"
+                      : ": its neck")
+                  + " reaches "
                   + entersWood()
                   + " into the wood; countersink the wood too, take a smaller screw, or a round"
                   + " head",

@@ -30,8 +30,8 @@ import org.jspecify.annotations.Nullable;
  * Section strap = Section.flat(inches("1 1/2"), inches("1/4"));
  * IronHole drilled = IronHole.drilled(inches("1/4")).clearing(inches(0.242));
  * drilled.netWidth(strap)                            // 1 1/4 in
- * drilled.metalLost(strap)                           // 0.0123 in³
- * IronHole.punched(inches("1/4")).metalLost(strap)   // 0.0041 in³ (0 in³ to 0.0123 in³)
+ * drilled.metalLost(strap)                           // 0.01227 in³
+ * IronHole.punched(inches("1/4")).metalLost(strap)   // 0.004091 in³ (0 in³ to 0.01227 in³)
  * IronHole.drifted(inches("1/4")).netWidth(strap)    // 1 1/2 in
  * IronHole.drifted(inches("1/4")).widthOver(strap)   // 1 3/4 in
  * IronHole.drifted(inches("1/4")).shortening(strap)  // 0.1427 in

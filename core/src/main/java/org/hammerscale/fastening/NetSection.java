@@ -1,7 +1,5 @@
 package org.hammerscale.fastening;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import javax.measure.Quantity;
@@ -75,7 +73,7 @@ public final class NetSection {
     this.anyLine = anyLine;
     holes.forEach(hole -> hole.check(strap));
     this.holes = holes.stream().sorted(Comparator.comparingDouble(this::across)).toList();
-    this.line = anyLine ? weakest() : this.holes;
+    this.line = anyLine ? WeakestLine.of(strap, this.holes, extra) : checkedLine(this.holes);
     if (!(netWidth(Notes.NONE) > 0)) {
       throw new IllegalArgumentException(
           "holes must leave some of the "
@@ -110,16 +108,19 @@ public final class NetSection {
    *     the other, or they leave nothing of the strap
    */
   public static NetSection along(Section strap, IronHole... holes) {
-    NetSection net = new NetSection(strap, List.of(holes), strap.width().withValue(0), false);
-    for (int i = 1; i < net.line.size(); i++) {
-      if (!(net.across(net.line.get(i)) > net.across(net.line.get(i - 1)))) {
+    return new NetSection(strap, List.of(holes), strap.width().withValue(0), false);
+  }
+
+  private List<IronHole> checkedLine(List<IronHole> sorted) {
+    for (int i = 1; i < sorted.size(); i++) {
+      if (!(across(sorted.get(i)) > across(sorted.get(i - 1)))) {
         throw new IllegalArgumentException(
             "holes of a line must lie one beside the other, was a "
-                + net.line.get(i)
+                + sorted.get(i)
                 + " behind another; leave one out, or let NetSection.of find the line");
       }
     }
-    return net;
+    return sorted;
   }
 
   /**
@@ -334,38 +335,6 @@ public final class NetSection {
 
   private double pull(Notes n, String meaning, String formula, double value) {
     return n.value("R", meaning, formula, value, units().force());
-  }
-
-  /** The line of least net width: for each hole the weakest line that ends there. */
-  private List<IronHole> weakest() {
-    int count = holes.size();
-    double[] left = new double[count];
-    int[] before = new int[count];
-    Arrays.fill(before, -1);
-    int last = -1;
-    double least = strap.width().getValue();
-    for (int j = 0; j < count; j++) {
-      double best = strap.width().getValue();
-      for (int i = 0; i < j; i++) {
-        double g = across(holes.get(j)) - across(holes.get(i));
-        double s = holes.get(j).along().in(unit) - holes.get(i).along().in(unit);
-        if (g > 0 && left[i] + s * s / (4 * g) < best) {
-          best = left[i] + s * s / (4 * g);
-          before[j] = i;
-        }
-      }
-      double taken = holes.get(j).taken(unit);
-      left[j] = best - (taken > 0 ? taken + extra.in(unit) : 0);
-      if (left[j] < least) {
-        least = left[j];
-        last = j;
-      }
-    }
-    List<IronHole> found = new ArrayList<>();
-    for (int j = last; j >= 0; j = before[j]) {
-      found.add(0, holes.get(j));
-    }
-    return List.copyOf(found);
   }
 
   private double across(IronHole hole) {

@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * eight.headDiameter()                                       // 0.328 in
  * eight.clearanceHole()                                      // 11/64 in
  * OldBritishWoodScrew.withHead(inches("11/32")).number()     // 8
- * eight.countersinkIn(inches("1/8")).land()                  // 0.0469 in
+ * eight.countersinkIn(inches("1/8")).land()                  // 0.04694 in
  * }</pre>
  *
  * <p>Rules of the trade for screws that were never as exact as the rules.

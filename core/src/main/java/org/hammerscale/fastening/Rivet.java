@@ -28,12 +28,12 @@ import org.jspecify.annotations.Nullable;
  * Rivet rivet = Rivet.byUnwin(inches("3/8"));
  * rivet.diameter()                                      // 0.7348 in
  * Rivet thin = Rivet.of(inches("3/8")).joining(inches("1/4"));
- * thin.hole()                                           // 0.4063 in
+ * thin.hole()                                           // 13/32 in
  * thin.headStock()                                      // 9/16 in
  * thin.countersunkHead().stockLength()                  // 0.1484 in
- * thin.withSnapHead(inches("1/2")).length()             // 1.0088 in
+ * thin.withSnapHead(inches("1/2")).length()             // 1.0086 in
  * thin.withCountersunkHead(inches("1/2")).length()      // 0.6415 in
- * thin.countersinkIn(inches("1/4")).land()              // 0.0781 in
+ * thin.countersinkIn(inches("1/4")).land()              // 11/64 in
  * }</pre>
  *
  * <p>Unwin's rule was made for boiler plate. In thin plate it gives rivets more than twice as thick

@@ -59,6 +59,12 @@ class CountersinkTest {
         sink.cautions().get(0).text());
     assertTrue(sink.working().toString().contains("Caution: the head is 3 mm deep"));
     assertTrue(sink.toString().endsWith("in 2 mm, too thin for the head"));
+    Countersink neck = SCREW.countersinkIn(millimetres(2.75));
+    assertFalse(neck.fits());
+    assertEquals("0.25 mm", neck.land().toString());
+    assertTrue(
+        neck.cautions().get(0).text().contains("only 2.75 mm: its neck reaches 0.25 mm into"),
+        neck.cautions()::toString);
   }
 
   @Test

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import org.openjdk.jmh.infra.BenchmarkParams;
 import org.openjdk.jmh.profile.GCProfiler;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
@@ -40,14 +41,19 @@ public final class RatioTable {
   }
 
   private void add(RunResult result) {
-    String name = result.getParams().getBenchmark().replaceFirst(".*\\.", "");
-    times.put(name, result.getPrimaryResult().getScore());
+    BenchmarkParams params = result.getParams();
+    String name = params.getBenchmark().replaceFirst(".*\\.", "");
+    for (String key : params.getParamsKeys()) {
+      name += " " + params.getParam(key);
+    }
+    String row = name;
+    times.put(row, result.getPrimaryResult().getScore());
     result
         .getSecondaryResults()
         .forEach(
             (key, secondary) -> {
               if (key.endsWith("gc.alloc.rate.norm")) {
-                bytes.put(name, secondary.getScore());
+                bytes.put(row, secondary.getScore());
               }
             });
   }
@@ -77,6 +83,10 @@ public final class RatioTable {
     row("swingLimitOfTwoLeaves", "", true);
     row("swingLimitUnequal", "", true);
     row("leastNotch", "", true);
+    nanoseconds("widestSpacing 12 20 0", 50_000);
+    nanoseconds("nearestToEven 12 20 0", 50_000);
+    nanoseconds("widestSpacing 200 500 0", 5_000_000);
+    nanoseconds("nearestToEven 200 500 20", 5_000_000);
   }
 
   private double time(String name) {

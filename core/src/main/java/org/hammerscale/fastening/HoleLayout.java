@@ -25,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  * holes.leastSpacing()          // 3 11/16 in
  * holes.largestMove()           // 0.2292 in
  * holes.spacings().get(2)       // 3.9167 in
- * holes.governedBy()            // "1 spacing from the start of the row at 1 1/2 in to the edge of the seam at 6 in at 5 3/16 in"
+ * holes.governedBy()            // "holes 1 to 2, 1 spacing from the start of the row at 1 1/2 in to the edge of the seam at 6 in at 5 3/16 in"
  * holes.on(SIXTEENTH).positions().get(2)   // 9 5/16 in
  * }</pre>
  *
@@ -102,13 +102,31 @@ public final class HoleLayout {
    */
   public String governedBy() {
     if (chain != null) {
-      return RowNames.of(plan, chain);
+      return tight(chain);
     }
     int i = furthest();
     Measure<Length> move = largestMove();
     return move.getValue() == 0
         ? "every hole lies where it is wanted"
         : "hole " + (i + 1) + ", " + move + " from " + plan.measure(plan.wanted()[i]);
+  }
+
+  /** The deciding chain as it lies in this layout, which may hold an image of it. */
+  private String tight(Chain decided) {
+    double spacing = spacing(Notes.NONE);
+    for (int i = 0; i < places.length && plan.apart == 0; i++) {
+      for (int j = i + 1; j < places.length && isTight(j, spacing); j++) {
+        Chain own = new Chain(places[i], places[j], j - i, 0);
+        if (RowNames.isKnown(plan, places[i]) && RowNames.isKnown(plan, places[j])) {
+          return "holes " + (i + 1) + " to " + (j + 1) + ", " + RowNames.of(plan, own);
+        }
+      }
+    }
+    return RowNames.of(plan, decided);
+  }
+
+  private boolean isTight(int i, double spacing) {
+    return places[i] - places[i - 1] <= spacing + 4 * plan.slack();
   }
 
   /**
@@ -206,41 +224,7 @@ public final class HoleLayout {
    * @throws IllegalArgumentException if no marks near the places will do
    */
   public HoleLayout on(Graduation<Length> newRule) {
-    double step = newRule.step().in(plan.unit);
-    Places free = plan.free();
-    double[] marks =
-        Arrays.stream(places)
-            .flatMap(
-                x ->
-                    Arrays.stream(
-                        new double[] {
-                          plan.measure(x).downTo(newRule).getValue(),
-                          plan.measure(x).upTo(newRule).getValue(),
-                          plan.measure(x - step).downTo(newRule).getValue(),
-                          plan.measure(x + step).upTo(newRule).getValue()
-                        }))
-            .filter(free::contains)
-            .sorted()
-            .distinct()
-            .toArray();
-    double[] fixed = plan.fixed.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-    Strip strip = Strip.of(Places.points(marks, plan.slack()), places.length, fixed, plan.apart);
-    double spacing = plan.least;
-    if (!plan.nearest && places.length > 1) {
-      Chain widest = new WidestSpacing(strip).solve();
-      spacing = Math.max(spacing, widest == null ? spacing : widest.spacing(plan.apart));
-    }
-    NearestPlaces nearest = new NearestPlaces(strip, Targets.of(places), spacing);
-    double reach = nearest.leastReach();
-    if (Double.isNaN(reach)) {
-      throw new IllegalArgumentException(
-          "rule must have marks fine enough for these holes, was one of "
-              + newRule
-              + ": no marks near the places keep the holes out of the keep-outs and "
-              + plan.measure(plan.least)
-              + " apart; take a finer rule, or a smaller least spacing");
-    }
-    return new HoleLayout(plan, nearest.within(reach), null, newRule);
+    return new HoleLayout(plan, new MarkedPlaces(plan, newRule).nearestTo(places), null, newRule);
   }
 
   /** {@return what to know before drilling} */

@@ -1,6 +1,5 @@
 package org.hammerscale.fastening;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
@@ -256,38 +255,15 @@ public final class HoleRow {
    *
    * @param others rows of the other leaves, each with both ends told
    * @return the row, along this leaf
+   * @throws IllegalStateException if an end of another row has not been told
    */
   public HoleRow sharedWith(HoleRow... others) {
-    HoleRow shared = this;
+    RowPlan shared = plan;
     for (HoleRow other : others) {
-      RowPlan theirs = other.plan;
-      double start = read(theirs.measure(theirs.start));
-      double end = read(theirs.measure(theirs.end));
-      double least = read(theirs.measure(theirs.least));
-      shared =
-          shared.with(
-              p -> {
-                p.start = Math.max(p.start, start);
-                p.end = Math.min(p.end, end);
-                p.least = Math.max(p.least, least);
-                p.keepOuts = RowPlan.joined(p.keepOuts, theirs.keepOuts);
-                p.fixed = merged(p, p.fixed, theirs, theirs.fixed);
-                p.anyway = merged(p, p.anyway, theirs, theirs.anyway);
-              });
+      other.plan.checkEndsTold();
+      shared = shared.and(other.plan);
     }
-    return shared;
-  }
-
-  private static List<Double> merged(
-      RowPlan plan, List<Double> own, RowPlan theirs, List<Double> more) {
-    List<Double> all = new ArrayList<>(own);
-    for (double place : more) {
-      double x = theirs.measure(place).in(plan.unit);
-      if (all.stream().noneMatch(y -> Math.abs(x - y) <= plan.slack())) {
-        all.add(x);
-      }
-    }
-    return List.copyOf(all);
+    return new HoleRow(shared);
   }
 
   /**

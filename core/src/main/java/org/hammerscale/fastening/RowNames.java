@@ -5,6 +5,8 @@ import java.util.List;
 
 /** What lies where on a row, in words. */
 final class RowNames {
+  private static final String UNKNOWN = "edge";
+
   private RowNames() {}
 
   /** What ends at a place, such as {@code end of the row}. */
@@ -14,7 +16,7 @@ final class RowNames {
       return own;
     }
     String image = plan.isMirrored() ? own(plan, 2 * plan.centre - place) : "";
-    return image.isEmpty() ? "edge" : "mirror image of the " + image;
+    return image.isEmpty() ? UNKNOWN : "mirror image of the " + image;
   }
 
   private static String own(RowPlan plan, double place) {
@@ -47,7 +49,12 @@ final class RowNames {
     return place < plan.start ? "stretch before the start" : "stretch behind the end";
   }
 
-  /** A chain in words, with the holes at its ends if the layout has them there. */
+  /** Whether something ends at a place: an edge or a fixed hole, or the image of one. */
+  static boolean isKnown(RowPlan plan, double place) {
+    return !of(plan, place).equals(UNKNOWN);
+  }
+
+  /** A chain in words. */
   static String of(RowPlan plan, Chain chain) {
     int steps = chain.diagonals() + chain.straights();
     return (steps == 1 ? "1 spacing" : steps + " spacings")

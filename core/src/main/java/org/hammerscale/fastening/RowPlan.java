@@ -104,8 +104,7 @@ final class RowPlan {
   /** Refuses to answer before everything has been told. */
   void checkTold() {
     told(holes > 0, "holes", "how many there are to be", "holes(5)");
-    told(!Double.isNaN(start), "start", "how far from the pin the row begins", "startingFrom(…)");
-    told(!Double.isNaN(end), "end", "how far before the tip the row ends", "endingBefore(…)");
+    checkEndsTold();
     if (nearest && !(least > 0)) {
       told(false, "least spacing", "how close holes may come", "leastSpacing(…)");
     }
@@ -118,6 +117,11 @@ final class RowPlan {
               + wanted.length
               + "; name one for each hole");
     }
+  }
+
+  void checkEndsTold() {
+    told(!Double.isNaN(start), "start", "how far from the pin the row begins", "startingFrom(…)");
+    told(!Double.isNaN(end), "end", "how far before the tip the row ends", "endingBefore(…)");
   }
 
   private static void told(boolean told, String what, String meaning, String step) {
@@ -135,7 +139,8 @@ final class RowPlan {
     return sortedFixed();
   }
 
-  private double[] sortedFixed() {
+  /** The fixed holes in rising order. */
+  double[] sortedFixed() {
     return fixed.stream().mapToDouble(Double::doubleValue).sorted().toArray();
   }
 
@@ -170,6 +175,29 @@ final class RowPlan {
       }
     }
     return null;
+  }
+
+  /** This row, minding also what another minds. */
+  RowPlan and(RowPlan other) {
+    RowPlan both = copy();
+    both.start = Math.max(start, other.measure(other.start).in(unit));
+    both.end = Math.min(end, other.measure(other.end).in(unit));
+    both.least = Math.max(least, other.measure(other.least).in(unit));
+    both.keepOuts = joined(keepOuts, other.keepOuts);
+    both.fixed = merged(fixed, other, other.fixed);
+    both.anyway = merged(anyway, other, other.anyway);
+    return both;
+  }
+
+  private List<Double> merged(List<Double> own, RowPlan other, List<Double> more) {
+    List<Double> all = new ArrayList<>(own);
+    for (double place : more) {
+      double x = other.measure(place).in(unit);
+      if (all.stream().noneMatch(y -> Math.abs(x - y) <= slack())) {
+        all.add(x);
+      }
+    }
+    return List.copyOf(all);
   }
 
   private boolean hasImage(double[] sorted, double f) {

@@ -61,6 +61,26 @@ class HoleRowTest {
   }
 
   @Test
+  void itSaysWhichHolesAndEdgesDecide() {
+    assertEquals(
+        "holes 1 to 5, 4 spacings from the start of the row at 20 mm to the end of the row at"
+            + " 220 mm",
+        row(240, 5).layout().governedBy());
+    assertEquals(
+        "holes 1 to 2, 1 spacing from the start of the row at 20 mm to the fixed hole at 100 mm",
+        row(300, 4).missing(keep(140, 160)).using(millimetres(100)).layout().governedBy());
+    HoleRow mirrored = row(320, 6).missing(keep(70, 90), keep(150, 170)).symmetric();
+    assertTrue(mirrored.layout().governedBy().contains("edge of the keep-out from 70 mm to 90 mm"));
+    HoleRow seam = row(320, 4).missing(KeepOut.seamAt(millimetres(250)).clear(millimetres(65)));
+    assertTrue(
+        seam.symmetricAbout(millimetres(170)).layout().governedBy().contains("mirror image of the"),
+        seam.symmetricAbout(millimetres(170)).layout()::governedBy);
+    assertEquals(
+        "every hole lies where it is wanted",
+        row(240, 5).leastSpacing(millimetres(9)).nearestToEven().layout().governedBy());
+  }
+
+  @Test
   void keepOutsMayTouchOverlapAndReachBeyondTheLeaf() {
     HoleRow row = row(200, 3).missing(keep(-10, 5), keep(15, 20), keep(20, 90), keep(30, 40));
     HoleRow point = row.missing(keep(90, 180), keep(180, 400));

@@ -24,9 +24,22 @@ final class OxygenSupply {
 
   private OxygenSupply() {}
 
-  /** The metal lost, in millimetres, with a supply in mm/s. */
+  /** The metal lost in one heat, in millimetres, with a supply in mm/s. */
   static double metal(ScaleLaw law, FireHistory history, double supply) {
+    return grownOn(0, law, history, supply);
+  }
+
+  /** The same in several heats between which the scale is kept, so that it shields the metal. */
+  static double metalKept(ScaleLaw law, FireHistory history, double supply, int heats) {
     double x = 0;
+    for (int i = 0; i < heats; i++) {
+      x = grownOn(x, law, history, supply);
+    }
+    return x;
+  }
+
+  private static double grownOn(double lost, ScaleLaw law, FireHistory history, double supply) {
+    double x = lost;
     for (int i = 1; i < history.points().size(); i++) {
       double from = history.celsius(i - 1);
       double change = history.celsius(i) - from;

@@ -273,7 +273,7 @@ public final class ScaleLoss {
   private double depth(Notes n) {
     double x = law.metal(n, plan.each());
     if (fed) {
-      double supplied = OxygenSupply.metal(law, plan.each(), OxygenSupply.STILL_AIR);
+      double supplied = supplied();
       double v = n.number("v", "part of it that the air can feed", "", x == 0 ? 1 : supplied / x);
       x = n.value("y", "metal lost in one heat so fed", "v x", v * x, ShopUnits.MILLIMETRE);
     }
@@ -285,6 +285,16 @@ public final class ScaleLoss {
         ? n.length(
             "L", "metal lost, scale kept", "c √N " + loss + " / u", c * Math.sqrt(heats) * x / u)
         : n.length("L", "metal lost, scale knocked off", "c N " + loss + " / u", c * heats * x / u);
+  }
+
+  /**
+   * What the air can feed in one heat; of scale that is kept, in all of them, each its even part.
+   */
+  private double supplied() {
+    return plan.isScaleKept()
+        ? OxygenSupply.metalKept(law, plan.each(), OxygenSupply.STILL_AIR, plan.heats())
+            / Math.sqrt(plan.heats())
+        : OxygenSupply.metal(law, plan.each(), OxygenSupply.STILL_AIR);
   }
 
   private double share(Notes n, double lost) {
@@ -321,7 +331,7 @@ public final class ScaleLoss {
   }
 
   private Estimate<Length> estimate() {
-    ScaleSpread spread = ScaleSpread.of(law, plan);
+    ScaleSpread spread = ScaleSpread.of(law, plan, fed);
     double likely = depth(Notes.NONE);
     return Estimate.of(
         Measure.of(Math.min(likely, spread.low() / millimetres()), unit),

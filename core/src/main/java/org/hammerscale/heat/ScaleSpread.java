@@ -11,7 +11,7 @@ import org.hammerscale.units.ShopUnits;
  * heat, and what still air can feed.
  */
 record ScaleSpread(double low, double high) {
-  static ScaleSpread of(ScaleLaw law, HeatPlan plan) {
+  static ScaleSpread of(ScaleLaw law, HeatPlan plan, boolean fed) {
     double likely = law.metalLoss(plan.each()).getValue();
     double least = law.metalLoss(plan.shortest()).getValue();
     double most = law.metalLoss(plan.longest()).getValue();
@@ -23,7 +23,9 @@ record ScaleSpread(double low, double high) {
     double low =
         likely == 0
             ? 0
-            : c * fed(law, plan) / apart(c / value(factor.low()), likely / least, fewer);
+            : c
+                * (fed ? fed(law, plan) : likely)
+                / apart(c / value(factor.low()), likely / least, fewer);
     double high =
         likely == 0
             ? c * most * more

@@ -31,7 +31,8 @@ class ScalePropertyTest {
   }
 
   private static ScaleLoss loss(double size, HeatPlan plan) {
-    return ScaleLoss.of(Bar.of(Section.square(millimetres(size)), Material.MILD_STEEL), plan);
+    return ScaleLoss.of(Bar.of(Section.square(millimetres(size)), Material.MILD_STEEL), plan)
+        .by(ScaleLaw.MI);
   }
 
   @Property
@@ -142,11 +143,14 @@ class ScalePropertyTest {
     Section inch = Section.flat(inches(2 * size), inches(size));
     ScaleLoss one =
         ScaleLoss.of(
-            Bar.of(metric, Material.WROUGHT_IRON), HeatPlan.soaking(celsius(heat), minutes(time)));
+                Bar.of(metric, Material.WROUGHT_IRON),
+                HeatPlan.soaking(celsius(heat), minutes(time)))
+            .by(ScaleLaw.MI);
     ScaleLoss other =
         ScaleLoss.of(
-            Bar.of(inch, Material.WROUGHT_IRON),
-            HeatPlan.soaking(celsius(heat).to(ShopUnits.FAHRENHEIT), seconds(60 * time)));
+                Bar.of(inch, Material.WROUGHT_IRON),
+                HeatPlan.soaking(celsius(heat).to(ShopUnits.FAHRENHEIT), seconds(60 * time)))
+            .by(ScaleLaw.MI);
     assertEquals(ShopUnits.INCH, other.perSurface().likely().getUnit());
     assertEquals(
         one.perSurface().likely().getValue(),

@@ -3,6 +3,8 @@ package org.hammerscale;
 import static org.hammerscale.units.Measures.celsius;
 import static org.hammerscale.units.Measures.degrees;
 import static org.hammerscale.units.Measures.inches;
+import static org.hammerscale.units.Measures.kilograms;
+import static org.hammerscale.units.Measures.metres;
 import static org.hammerscale.units.Measures.poundsForce;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
@@ -36,13 +38,18 @@ import org.hammerscale.heat.Contraction;
 import org.hammerscale.heat.HotMetal;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.hinge.BarrelOpening;
+import org.hammerscale.hinge.DoorLoad;
 import org.hammerscale.hinge.Drift;
 import org.hammerscale.hinge.Fork;
+import org.hammerscale.hinge.HingeCount;
+import org.hammerscale.hinge.HingeGrade;
 import org.hammerscale.hinge.HingeHook;
+import org.hammerscale.hinge.LidLoad;
 import org.hammerscale.hinge.PermissibleStress;
 import org.hammerscale.hinge.Pin;
 import org.hammerscale.hinge.PinLoad;
 import org.hammerscale.hinge.PinSize;
+import org.hammerscale.hinge.StrapRule;
 import org.hammerscale.hinge.Swage;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.punching.DriftedHole;
@@ -131,6 +138,11 @@ class ToStringTest {
             Source.computed("x"),
             Source.Kind.READ,
             Caution.danger("x"),
+            DoorLoad.weighing(kilograms(40), metres(1)).hungAt(metres(0), metres(1)),
+            LidLoad.weighing(kilograms(9), metres(1)).onStay(inches(9), degrees(45)),
+            HingeCount.forHeight(metres(2)),
+            StrapRule.AT_LEAST_A_THIRD,
+            HingeGrade.of(3),
             NeutralLine.DIN_6935,
             NeutralLine.kFactor(0.4),
             WeldAllowance.LINK,

@@ -1,5 +1,6 @@
 package org.hammerscale.hinge;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -24,8 +25,8 @@ import org.hammerscale.working.Working;
  * PermissibleStress iron = PermissibleStress.of(megapascals(235), 3);
  * opening.firstYield(iron)                          // 3615 N
  * opening.safePull(iron)                            // 1205 N
- * opening.plasticLimit(iron)                        // 7931.25 N
- * opening.plasticLimitWithPull(iron)                // 7670.45 N
+ * opening.plasticLimit(iron)                        // 7931 N
+ * opening.plasticLimitWithPull(iron)                // 7670 N
  * opening.withKnuckles(millimetres(15)).safePull(iron)    // 602.5 N
  * }</pre>
  *
@@ -235,9 +236,12 @@ public final class BarrelOpening {
 
   /** {@return what it does not hold for, and that no design is certified} */
   public List<Caution> cautions() {
-    return direction == Direction.OFF_THE_FACE
-        ? List.of(OpenCurl.OPEN_CURL, OpenCurl.OFF_FACE, PermissibleStress.NOT_CERTIFIED)
-        : List.of(OpenCurl.OPEN_CURL, PermissibleStress.NOT_CERTIFIED);
+    List<Caution> cautions = new ArrayList<>(List.of(OpenCurl.OPEN_CURL));
+    if (direction == Direction.OFF_THE_FACE) {
+      cautions.add(OpenCurl.OFF_FACE);
+    }
+    cautions.addAll(LoadCautions.OF_STRENGTH);
+    return List.copyOf(cautions);
   }
 
   /**
@@ -330,7 +334,7 @@ public final class BarrelOpening {
             force,
             (n, units, pull) -> leaf(n, units, pull, arm))
         .withSource(OpenCurl.CANTILEVER)
-        .withCautions(List.of(PermissibleStress.NOT_CERTIFIED));
+        .withCautions(LoadCautions.OF_STRENGTH);
   }
 
   private String under(String answer) {

@@ -19,6 +19,7 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
             PunchingTopics.all(),
             HingeTopics.all(),
             HingeToolTopics.all(),
+            LoadTopics.all(),
             FasteningTopics.all())
         .flatMap(List::stream)
         .toList();

@@ -47,8 +47,9 @@ import org.hammerscale.working.Working;
  *       the curl begins: a barrel rolled to one face is not opened, and is not reckoned here.
  * </ul>
  *
- * <p>For a pull in between, take the whole force if it points off the face, and only its part in
- * the plane of the leaf if it points towards the barrel.
+ * <p>For a direction in between, take the whole force; only of a pull that points towards the side
+ * of the barrel take just its part in the plane of the leaf. In a barrel that is centred on the
+ * leaf by a joggle the moment is F rₘ as well.
  *
  * <p>Design on first yield of the curved beam; the plastic limit is the last reserve, at which the
  * curl has long opened for good. The straight beam is what spring makers reckon with: it is too low

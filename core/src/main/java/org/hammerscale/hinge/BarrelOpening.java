@@ -1,5 +1,6 @@
 package org.hammerscale.hinge;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -24,8 +25,8 @@ import org.hammerscale.working.Working;
  * PermissibleStress iron = PermissibleStress.of(megapascals(235), 3);
  * opening.firstYield(iron)                          // 3615 N
  * opening.safePull(iron)                            // 1205 N
- * opening.plasticLimit(iron)                        // 7931.25 N
- * opening.plasticLimitWithPull(iron)                // 7670.45 N
+ * opening.plasticLimit(iron)                        // 7931 N
+ * opening.plasticLimitWithPull(iron)                // 7670 N
  * opening.withKnuckles(millimetres(15)).safePull(iron)    // 602.5 N
  * }</pre>
  *
@@ -46,8 +47,9 @@ import org.hammerscale.working.Working;
  *       the curl begins: a barrel rolled to one face is not opened, and is not reckoned here.
  * </ul>
  *
- * <p>For a pull in between, take the whole force if it points off the face, and only its part in
- * the plane of the leaf if it points towards the barrel.
+ * <p>For a direction in between, take the whole force; only of a pull that points towards the side
+ * of the barrel take just its part in the plane of the leaf. In a barrel that is centred on the
+ * leaf by a joggle the moment is F rₘ as well.
  *
  * <p>Design on first yield of the curved beam; the plastic limit is the last reserve, at which the
  * curl has long opened for good. The straight beam is what spring makers reckon with: it is too low
@@ -235,9 +237,12 @@ public final class BarrelOpening {
 
   /** {@return what it does not hold for, and that no design is certified} */
   public List<Caution> cautions() {
-    return direction == Direction.OFF_THE_FACE
-        ? List.of(OpenCurl.OPEN_CURL, OpenCurl.OFF_FACE, PermissibleStress.NOT_CERTIFIED)
-        : List.of(OpenCurl.OPEN_CURL, PermissibleStress.NOT_CERTIFIED);
+    List<Caution> cautions = new ArrayList<>(List.of(OpenCurl.OPEN_CURL));
+    if (direction == Direction.OFF_THE_FACE) {
+      cautions.add(OpenCurl.OFF_FACE);
+    }
+    cautions.addAll(LoadCautions.OF_STRENGTH);
+    return List.copyOf(cautions);
   }
 
   /**
@@ -330,7 +335,7 @@ public final class BarrelOpening {
             force,
             (n, units, pull) -> leaf(n, units, pull, arm))
         .withSource(OpenCurl.CANTILEVER)
-        .withCautions(List.of(PermissibleStress.NOT_CERTIFIED));
+        .withCautions(LoadCautions.OF_STRENGTH);
   }
 
   private String under(String answer) {

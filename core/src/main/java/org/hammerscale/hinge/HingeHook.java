@@ -235,7 +235,7 @@ public final class HingeHook {
               Source.commonPractice("a barrel turns on a flat shoulder")));
     }
     cautions.add(IN_TIMBER);
-    cautions.add(PermissibleStress.NOT_CERTIFIED);
+    cautions.addAll(LoadCautions.OF_STRENGTH);
     return List.copyOf(cautions);
   }
 

@@ -36,11 +36,6 @@ public final class PermissibleStress {
   private static final double MOST_SAFETY = 100;
   private static final Source VON_MISES =
       Source.computed("a metal yields in shear at 1/√3 of its yield in tension (von Mises)");
-  static final Caution NOT_CERTIFIED =
-      Caution.danger(
-          "not a certified design: one steady load is counted, not slamming, wind, a person on the"
-              + " gate or wear unless they are in it; have overhead and public-safety hardware"
-              + " checked by a licensed engineer; local codes govern");
 
   private final Measure<Pressure> strength;
   private final double safety;
@@ -133,7 +128,7 @@ public final class PermissibleStress {
 
   /** {@return that no design is certified by it, and what is not counted} */
   public List<Caution> cautions() {
-    return List.of(NOT_CERTIFIED);
+    return LoadCautions.OF_STRENGTH;
   }
 
   /** {@return how the permissible stress in tension was found} */

@@ -1,5 +1,6 @@
 package org.hammerscale.hinge;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -149,7 +150,10 @@ public final class PinLoad {
 
   /** {@return those of the pin; of wear; and that no design is certified} */
   public List<Caution> cautions() {
-    return List.of(pin.cautions().get(0), WEAR, PermissibleStress.NOT_CERTIFIED);
+    List<Caution> cautions = new ArrayList<>(pin.cautions());
+    cautions.add(WEAR);
+    cautions.addAll(LoadCautions.OF_STRENGTH);
+    return List.copyOf(cautions);
   }
 
   /**

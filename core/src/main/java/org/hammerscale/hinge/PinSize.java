@@ -33,7 +33,7 @@ import org.jspecify.annotations.Nullable;
  * size.upTo(HALF_MILLIMETRE)            // 11 mm pin
  * PinSize forked = PinSize.inFork(newtons(6000), Fork.around(millimetres(30)), iron);
  * forked.governedBy()                   // "bending"
- * forked.from(PinSize.METRIC_SIZES)     // 18 mm pin
+ * forked.from(PinSize.METRIC_SIZES)     // 20 mm pin
  * }</pre>
  *
  * <p>The least diameter is exact for that force and strength, in millimetres, or in inches for a

@@ -111,6 +111,7 @@ class BarrelOpeningTest {
     assertEquals(1, greatestLever(180), 1e-9); // a push
     assertEquals(1, greatestLever(90), 1e-9); // off the face
     assertEquals(1, greatestLever(35), 1e-9);
+    assertEquals(1, greatestLever(220), 1e-9); // a push towards the side of the barrel
     assertEquals(0, greatestLever(-90), 1e-9); // towards the barrel
     assertEquals(Math.cos(Math.toRadians(40)), greatestLever(-40), 1e-9);
   }

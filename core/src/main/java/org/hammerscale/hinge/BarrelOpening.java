@@ -99,8 +99,14 @@ public final class BarrelOpening {
    *
    * @param barrel an open curl
    * @return its opening
+   * @throws IllegalArgumentException if its end is forge-welded
    */
   public static BarrelOpening of(Barrel barrel) {
+    if (barrel.closing().end().kind() == BarrelEnd.Kind.WELDED) {
+      throw new IllegalArgumentException(
+          "barrel must be an open curl, was forge-welded; a weld's strength cannot be reckoned, so"
+              + " proof-test it");
+    }
     return new BarrelOpening(barrel, barrel.section().width(), Direction.PULL);
   }
 
@@ -129,12 +135,13 @@ public final class BarrelOpening {
   /**
    * The same under a pull in another direction.
    *
-   * @param pull how the leaf is pulled; not {@link Direction#TOWARDS_THE_BARREL}
+   * @param pull how the leaf is pulled; {@link Direction#TOWARDS_THE_BARREL} only on a centred
+   *     barrel
    * @return the opening
    * @throws IllegalArgumentException if the pull does not open the curl
    */
   public BarrelOpening under(Direction pull) {
-    if (Objects.requireNonNull(pull) == Direction.TOWARDS_THE_BARREL) {
+    if (Objects.requireNonNull(pull) == Direction.TOWARDS_THE_BARREL && !barrel.isCentred()) {
       throw new IllegalArgumentException(
           "pull must load the curl, was a "
               + pull

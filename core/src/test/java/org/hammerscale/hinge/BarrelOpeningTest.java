@@ -151,4 +151,28 @@ class BarrelOpeningTest {
   private static String refused(Executable call) {
     return assertThrows(IllegalArgumentException.class, call).getMessage();
   }
+
+  @Test
+  void aWeldedBarrelIsNoOpenCurl() {
+    Barrel welded =
+        Barrel.around(millimetres(10), Section.flat(millimetres(30), millimetres(6)))
+            .endedWith(BarrelEnd.forgeWelded(org.hammerscale.bending.WeldAllowance.ONE_THICKNESS));
+    String message =
+        assertThrows(IllegalArgumentException.class, () -> BarrelOpening.of(welded)).getMessage();
+    assertTrue(message.contains("proof-test it"), message);
+  }
+
+  @Test
+  void aCentredBarrelOpensUnderAPullToEitherSide() {
+    Barrel centred =
+        Barrel.around(millimetres(10), Section.flat(millimetres(30), millimetres(6))).centred();
+    BarrelOpening pulled = BarrelOpening.of(centred);
+    assertEquals(
+        pulled
+            .under(BarrelOpening.Direction.OFF_THE_FACE)
+            .plasticLimit(PermissibleStress.of(megapascals(235), 1)),
+        pulled
+            .under(BarrelOpening.Direction.TOWARDS_THE_BARREL)
+            .plasticLimit(PermissibleStress.of(megapascals(235), 1)));
+  }
 }

@@ -25,9 +25,6 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
             FastenerTopics.all(),
             WoodTopics.all(),
             HoleLayoutTopics.all())
-            HingeToolTopics.all(),
-            LoadTopics.all(),
-            FasteningTopics.all())
         .flatMap(List::stream)
         .toList();
   }

@@ -29,12 +29,12 @@ import org.hammerscale.working.Working;
  * Bar strap = Bar.of(Section.flat(millimetres(25), millimetres(6)), Material.MILD_STEEL);
  * HeatPlan plan = HeatPlan.soaking(celsius(1150), minutes(5)).in(Atmosphere.STILL_AIR);
  * ScaleLoss loss = ScaleLoss.of(strap, plan);
- * loss.perSurface()                 // 0.1802 mm (0.09009 mm to 0.3604 mm)
- * loss.share()                      // 0.07447 (0.03724 to 0.1489)
- * loss.mass(millimetres(400))       // 0.03508 kg (0.01754 kg to 0.07015 kg)
- * loss.thickness()                  // 5.64 mm (5.279 mm to 5.82 mm)
- * loss.bore(millimetres(10))        // 10.36 mm (10.18 mm to 10.72 mm)
- * ScaleLoss.of(strap, plan.inHeats(3)).perSurface().likely()    // 0.5405 mm
+ * loss.perSurface()                 // 0.134 mm (0.06701 mm to 0.3604 mm)
+ * loss.share()                      // 0.0554 (0.0277 to 0.1489)
+ * loss.mass(millimetres(400))       // 0.02609 kg (0.01305 kg to 0.07015 kg)
+ * loss.thickness()                  // 5.732 mm (5.279 mm to 5.866 mm)
+ * loss.bore(millimetres(10))        // 10.27 mm (10.13 mm to 10.72 mm)
+ * ScaleLoss.of(strap, plan.inHeats(3)).perSurface().likely()    // 0.4021 mm
  * }</pre>
  *
  * <p>Always an estimate. The likely value is that of {@link ScaleLaw#MI}, but no faster than still

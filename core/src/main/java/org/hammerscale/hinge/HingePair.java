@@ -25,18 +25,18 @@ import org.hammerscale.working.Caution;
  * <pre>{@code
  * Bar strap = Bar.of(Section.flat(inches("1 1/2"), inches("1/4")), Material.MILD_STEEL);
  * Bore bore = Bore.forPin(inches("1/2")).clearing(inches("1/64"));
- * HingePair pair = HingePair.of(strap, bore)
- *     .knuckles(Knuckles.across(inches("1 1/2")).into(3).withGap(inches("1/32")))
- *     .opening(degrees(110), Hanging.FACE)
- *     .leaves(Plain.of(strap.section(), inches(12)))
- *     .pair();
+ * HingePair pair = HingePair.of(strap, bore).
+ *     knuckles(Knuckles.across(inches("1 1/2")).into(3).withGap(inches("1/32"))).
+ *     opening(degrees(110), Hanging.FACE).
+ *     leaves(Plain.of(strap.section(), inches(12))).
+ *     pair();
  * pair.barrel().outsideDiameter()         // 1 1/64 in
  * pair.leaf(Leaf.FIRST).layout().cutLength().high()   // 14.4053 in
  * pair.slotsOf(Leaf.FIRST).get(0)         // slot of the first leaf: 0.5417 in at 0.4792 in
- * pair.notchDepth()                       // 0.4375 in
- * pair.opening()                          // 182.44°
- * pair.slotFloor()                        // 0.4375 in
- * pair.markedFrom(Leaf.SECOND)            // far edge
+ * pair.notchDepth()                       // 7/16 in
+ * pair.opening()                          // 182.5°
+ * pair.slotFloor()                        // 7/16 in
+ * pair.markedFrom(Leaf.SECOND)            // "far edge"
  * }</pre>
  *
  * <p>Lengths are exact as geometry but where a feature is an estimate. Both leaves get the same

@@ -20,13 +20,13 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * Bar strap = Bar.of(Section.flat(inches("1 1/2"), inches("1/4")), Material.MILD_STEEL);
- * HingePairBuilder asked = HingePair.of(strap, Bore.forPin(inches("1/2")).clearing(inches("1/64")))
- *     .knuckles(Knuckles.across(inches("1 1/2")).withGap(inches("1/32")))
- *     .opening(degrees(270), Hanging.JOINT)
- *     .leaves(Plain.of(strap.section(), inches(12)))
- *     .endedWith(BarrelEnd.tucked())
- *     .runningGap(inches("1/32"))
- *     .handed(Hand.RIGHT);
+ * HingePairBuilder asked = HingePair.of(strap, Bore.forPin(inches("1/2")).clearing(inches("1/64"))).
+ *     knuckles(Knuckles.across(inches("1 1/2")).withGap(inches("1/32"))).
+ *     opening(degrees(270), Hanging.JOINT).
+ *     leaves(Plain.of(strap.section(), inches(12))).
+ *     endedWith(BarrelEnd.tucked()).
+ *     runningGap(inches("1/32")).
+ *     handed(Hand.RIGHT);
  * asked.pair().notchDepth()    // 0.5391 in
  * }</pre>
  */

@@ -19,7 +19,7 @@ import org.hammerscale.stock.Feature;
  *     Taper.between(strap.section(), tip, inches(6)));
  * leaf.layout().cutLength()   // 14.4635 in (14.4635 in to 14.8562 in)
  * HeatPlan plan = HeatPlan.soaking(fahrenheit(2100), minutes(1)).inHeats(3);
- * leaf.layout(plan).scaleAllowance()   // 0.3533 in (0.1178 in to 1.06 in)
+ * leaf.layout(plan).scaleAllowance()   // 0.1889 in (0.06298 in to 1.06 in)
  * }</pre>
  */
 public final class Piece {

@@ -4,14 +4,20 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import javax.measure.quantity.Length;
 import org.hammerscale.heat.FireCautions;
 import org.hammerscale.heat.HeatColour;
 import org.hammerscale.heat.Heats;
+import org.hammerscale.hinge.Drift;
 import org.hammerscale.hinge.HingePair;
 import org.hammerscale.hinge.KnuckleSlot;
 import org.hammerscale.hinge.Leaf;
+import org.hammerscale.hinge.Swage;
 import org.hammerscale.stock.Feature;
+import org.hammerscale.units.Estimate;
+import org.hammerscale.units.Measure;
 import org.hammerscale.working.Caution;
+import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /** The back of a job sheet: workings, sources and every caution. */
@@ -25,6 +31,7 @@ final class BackSheet {
 
   private final SheetText sheet;
   private final HingeOrder order;
+  private final List<Source> sources = new ArrayList<>();
 
   BackSheet(SheetText sheet, HingeOrder order) {
     this.sheet = sheet;
@@ -35,6 +42,7 @@ final class BackSheet {
     sheet.rule('-');
     sheet.line("Overleaf: how the numbers came about");
     sheet.blank();
+    estimates();
     for (Working working : workings()) {
       sheet.block(working + "\n");
       sheet.blank();
@@ -46,6 +54,56 @@ final class BackSheet {
     sheet.blank();
     cautions().forEach(sheet::caution);
     sheet.blank();
+  }
+
+  /** What fire and hand decide: nine of ten outcomes lie between low and high. */
+  private void estimates() {
+    HingePair pair = order.pair();
+    Drift drift = pair.drift(order.contraction());
+    Swage swage = pair.swage(order.contraction());
+    Measure<Length> body = drift.diameterUpTo(order.toolSteps());
+    Measure<Length> groove = swage.grooveUpTo(order.toolSteps());
+    sheet.line("Estimated: low, likely, high; nine of ten outcomes lie between. [n]: its sources");
+    sheet.blank();
+    for (Leaf leaf : List.of(Leaf.SECOND, Leaf.FIRST)) {
+      Working working = order.layout(leaf).working();
+      estimate("cut of the " + HingeOrder.called(leaf), order.layout(leaf).cutLength(), working);
+      estimate("of it, scale takes", order.layout(leaf).scaleAllowance(), working);
+    }
+    heats("barrel", order.barrelHeats());
+    heats("taper", order.taperHeats());
+    Measure<Length> bore = pair.bore().diameter();
+    Measure<Length> over = pair.barrel().outsideDiameter();
+    estimate("bore, hot", order.contraction().hotByEye(bore), order.contraction().hotWorking(bore));
+    estimate(
+        "barrel, hot", order.contraction().hotByEye(over), order.contraction().hotWorking(over));
+    estimate("bore left by the drift", drift.boreLeftByEye(body), drift.boreWorking(body));
+    estimate(
+        "barrel left by the swage", swage.outsideLeftByEye(groove), swage.outsideWorking(groove));
+    estimate("pin to cut", order.pinLength(), order.pin().lengthWorking(pair.knuckles().width()));
+    sheet.blank();
+    for (int i = 0; i < sources.size(); i++) {
+      sheet.entry("  [" + (i + 1) + "]", "%s", sources.get(i));
+    }
+    sheet.blank();
+  }
+
+  private void heats(String part, Heats heats) {
+    estimate("heats for the " + part, heats.count(), heats.working());
+    estimate("window in each", heats.cooling().window(), heats.cooling().windowWorking());
+  }
+
+  private void estimate(String what, Estimate<?> estimate, Working working) {
+    StringBuilder numbers = new StringBuilder();
+    for (Source source : working.sources()) {
+      if (!sources.contains(source)) {
+        sources.add(source);
+      }
+      numbers.append(numbers.isEmpty() ? "" : ", ").append(sources.indexOf(source) + 1);
+    }
+    sheet.line(
+        "  %-25s %-11s %-11s %-11s [%s]",
+        what, estimate.low(), estimate.likely(), estimate.high(), numbers);
   }
 
   private List<Working> workings() {

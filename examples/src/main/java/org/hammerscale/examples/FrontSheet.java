@@ -3,7 +3,9 @@ package org.hammerscale.examples;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Time;
 import org.hammerscale.fastening.Countersink;
 import org.hammerscale.heat.HeatColour;
 import org.hammerscale.heat.Heats;
@@ -19,12 +21,15 @@ import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.LengthFormat;
 import org.hammerscale.units.Measure;
-import org.hammerscale.units.ShopUnits;
+import org.hammerscale.units.Measures;
 import org.hammerscale.working.Caution;
 
 /** The front of a job sheet, for the anvil, in the order of the work. */
 final class FrontSheet {
   private static final int MOST_CAUTIONS = 3;
+  private static final Graduation<Length> THOUSANDTH = Graduation.of(Measures.inches(0.001));
+  private static final Graduation<Time> WHOLE_SECOND = Graduation.of(Measures.seconds(1));
+  private static final Graduation<Angle> WHOLE_DEGREE = Graduation.of(Measures.degrees(1));
   private static final List<Leaf> LEAVES = List.of(Leaf.SECOND, Leaf.FIRST);
 
   private final SheetText sheet;
@@ -96,22 +101,22 @@ final class FrontSheet {
 
   private void tools() {
     Barrel barrel = pair.barrel();
-    Measure<Length> body = drift.diameterUpTo(toolSteps());
-    Measure<Length> groove = swage.grooveUpTo(toolSteps());
+    Measure<Length> body = drift.diameterUpTo(order.toolSteps());
+    Measure<Length> groove = swage.grooveUpTo(order.toolSteps());
     sheet.entry("Curl", "%s of bar, %s", rule.format(curl().high()), barrel.closing().end());
-    sheet.entry("Drift", "%s, driven hot; leaves a bore of %s", body, drift.boreLeftByEye(body));
-    sheet.entry("Swage", "%s; leaves %s over the barrel", groove, swage.outsideLeftByEye(groove));
+    sheet.entry(
+        "Drift", "%s, driven hot; leaves a bore of %s", body, calliper(drift.boreLeftBy(body)));
+    sheet.entry(
+        "Swage", "%s; leaves %s over the barrel", groove, calliper(swage.outsideLeftBy(groove)));
+  }
+
+  /** A size as a calliper reads it: thousandths of an inch or tenths of a millimetre. */
+  private Measure<Length> calliper(Measure<Length> size) {
+    return order.isInches() ? THOUSANDTH.nearest(size) : Graduation.TENTH_MILLIMETRE.nearest(size);
   }
 
   private Estimate<Length> curl() {
     return pair.barrel().stock(pair.strap().section());
-  }
-
-  /** Tools come in sixty-fourths or half millimetres. */
-  private Graduation<Length> toolSteps() {
-    return pair.bore().pin().getUnit().equals(ShopUnits.INCH)
-        ? Graduation.SIXTY_FOURTH
-        : Graduation.HALF_MILLIMETRE;
   }
 
   private void slots() {
@@ -123,7 +128,7 @@ final class FrontSheet {
             rule.format(slot.start()),
             rule.format(slot.end()),
             pair.markedFrom(leaf),
-            slot.tongue(order.kerf()).downTo(order.graduation()));
+            rule.format(slot.tongue(order.kerf()).downTo(order.graduation())));
       }
     }
     sheet.entry(
@@ -135,16 +140,8 @@ final class FrontSheet {
   }
 
   private void checks() {
-    sheet.entry(
-        "Bore",
-        "%s cold, reads %s hot",
-        pair.bore().diameter(),
-        order.contraction().hotByEye(pair.bore().diameter()));
-    sheet.entry(
-        "Barrel",
-        "%s over, reads %s hot",
-        pair.barrel().outsideDiameter(),
-        order.contraction().hotByEye(pair.barrel().outsideDiameter()));
+    coldAndHot("Bore", "", pair.bore().diameter());
+    coldAndHot("Barrel", " over", pair.barrel().outsideDiameter());
     for (Leaf leaf : LEAVES) {
       sheet.entry(
           "Check",
@@ -153,6 +150,11 @@ final class FrontSheet {
           rule.format(pair.lengthFromPin(leaf)),
           rule.format(order.layout(leaf).finishedLength()));
     }
+  }
+
+  private void coldAndHot(String label, String across, Measure<Length> cold) {
+    Measure<Length> hot = order.contraction().hot(cold);
+    sheet.entry(label, "%s%s cold, reads %s hot", calliper(cold), across, calliper(hot));
   }
 
   private void heats() {
@@ -167,15 +169,20 @@ final class FrontSheet {
     for (Leaf leaf : LEAVES) {
       sheet.entry(
           "Scale",
-          "%s, of the cut: %s",
-          HingeOrder.called(leaf),
-          order.layout(leaf).scaleAllowance());
+          "takes about %s of the %s's cut",
+          rule.format(order.layout(leaf).scaleAllowance().likely()),
+          HingeOrder.called(leaf));
     }
   }
 
   private void heats(String part, Heats heats) {
-    sheet.entry("Heats", "%s: %s a leaf", part, heats.count());
-    sheet.entry("", "each gives %s at the anvil", heats.cooling().window());
+    sheet.entry(
+        "Heats",
+        "%s: about %s a leaf, each %s to %s at the anvil",
+        part,
+        heats.count().likely(),
+        WHOLE_SECOND.downTo(heats.cooling().window().low()),
+        WHOLE_SECOND.downTo(heats.cooling().window().high()));
   }
 
   private void holes(Leaf leaf) {
@@ -185,32 +192,39 @@ final class FrontSheet {
     sheet.entry("Holes", "%s, from the pin: %s", HingeOrder.called(leaf), places);
     if (leaf == LEAVES.get(LEAVES.size() - 1)) {
       Countersink sunk = holes.countersink();
-      sheet.entry("Screw", "%s: drill the iron %s", holes.screw(), sunk.hole());
-      sheet.entry(
-          "", "countersink %s to %s wide, %s deep", sunk.angle(), sunk.diameter(), sunk.depth());
+      sheet.entry("Screw", "%s", holes.screw());
+      sheet.entry("Iron", "drill %s", order.toolSteps().upTo(sunk.hole()));
       sheet.entry(
           "",
-          "drill the wood %s for the thread, %s for the shank",
-          holes.pilot().threadHole(),
-          holes.pilot().shankHole());
+          "countersink %s, %s wide, %s deep",
+          sunk.angle(),
+          calliper(sunk.diameter()),
+          calliper(sunk.depth()));
+      if (!sunk.fits()) {
+        sheet.entry("", "THE HEAD DOES NOT FIT the iron: see below");
+      }
+      sheet.entry(
+          "Wood",
+          "drill %s for the thread, %s for the shank",
+          order.toolSteps().nearest(holes.pilot().threadHole()),
+          order.toolSteps().nearest(holes.pilot().shankHole()));
     }
   }
 
   private void hanging() {
     sheet.entry(
         "Hang",
-        "%s; opens %s from shut (asked %s), then the %s",
+        "%s; to open %s, can open %s from shut",
         pair.hanging(),
-        pair.opening(),
         pair.wantedOpening(),
-        pair.swing().contact());
+        WHOLE_DEGREE.downTo(pair.opening()));
+    sheet.entry("", "stopped there by the %s", pair.swing().contact());
+    sheet.entry("Gap", "%s in each joint; the door drops as much", pair.knuckles().gap());
     sheet.entry(
-        "Gap",
-        "%s in each joint; the door drops %s",
-        pair.knuckles().gap(),
-        pair.knuckles().drop());
-    sheet.entry(
-        "Pin", "%s", pair.pin().length(pair.knuckles().width()).high().upTo(order.graduation()));
+        "Pin",
+        "%s round, cut %s, one end to peen over",
+        pair.bore().pin(),
+        rule.format(order.pinLength().high().upTo(order.graduation())));
   }
 
   private void cautions() {

@@ -13,15 +13,18 @@ import org.hammerscale.hinge.HingePair;
 import org.hammerscale.hinge.HingePairBuilder;
 import org.hammerscale.hinge.Knuckles;
 import org.hammerscale.hinge.Leaf;
+import org.hammerscale.hinge.Pin;
 import org.hammerscale.piece.Layout;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Plain;
 import org.hammerscale.stock.Section;
+import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.LengthFormat;
 import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
 
 /** One job of an order: so many pairs of leaves, all alike, and what the fire does to them. */
 final class HingeOrder {
@@ -43,12 +46,14 @@ final class HingeOrder {
     this.graduation = job.graduation();
     this.pair = pair;
     this.kerf = job.lengthOrZero(OrderItem.KERF);
+    for (Leaf leaf : Leaf.values()) {
+      pair.slotsOf(leaf).forEach(slot -> slot.tongue(kerf)); // refuses a saw that is too coarse
+    }
     this.contraction = Contraction.from(job.heat(), pair.strap().material());
     // The barrel cools as the bar does; at the taper the thin tip is cold first.
     Cooling bar = Cooling.from(job.heat(), pair.strap());
     this.barrelHeats = Heats.forWork(job.minutes(OrderItem.BARREL_WORK), bar);
-    this.taperHeats =
-        Heats.forWork(job.minutes(OrderItem.TAPER_WORK), bar.withThinnest(tip));
+    this.taperHeats = Heats.forWork(job.minutes(OrderItem.TAPER_WORK), bar.withThinnest(tip));
     // What is drawn thinner is what loses length to scale: the taper, in its own heats.
     this.plan =
         HeatPlan.soaking(job.heat(), job.minutes(OrderItem.TIME_AT_HEAT))
@@ -158,6 +163,24 @@ final class HingeOrder {
   /** A leaf on its bar, with what the fire takes. */
   Layout layout(Leaf leaf) {
     return pair.leaf(leaf).layout(plan);
+  }
+
+  boolean isInches() {
+    return pair.bore().pin().getUnit().equals(ShopUnits.INCH);
+  }
+
+  /** Tools come in sixty-fourths or half millimetres. */
+  Graduation<Length> toolSteps() {
+    return isInches() ? Graduation.SIXTY_FOURTH : Graduation.HALF_MILLIMETRE;
+  }
+
+  /** The pin as it is cut: a head made beforehand on one end, the other peened over low. */
+  Pin pin() {
+    return pair.pin().headed(Pin.Head.NONE, Pin.Head.LOW_PEEN);
+  }
+
+  Estimate<Length> pinLength() {
+    return pin().length(pair.knuckles().width());
   }
 
   /** What to saw off for a leaf, rounded up to a mark of the rule: enough 19 times in 20. */

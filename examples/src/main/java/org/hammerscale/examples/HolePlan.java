@@ -72,7 +72,7 @@ final class HolePlan {
             .layout()
             .on(job.graduation());
     Countersink countersink = screw.head().countersinkIn(pair.barrel().section().thickness());
-    PilotHole pilot = PilotHole.pulledOut(screw.shank(), wood);
+    PilotHole pilot = PilotHole.acrossLoad(screw.shank(), wood);
     List<Caution> cautions = new ArrayList<>(countersink.cautions());
     cautions.addAll(layout.cautions());
     cautions.addAll(wood.cautions());

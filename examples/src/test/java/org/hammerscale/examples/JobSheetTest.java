@@ -16,12 +16,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The program as its user meets it: files in, sheets or faults out. */
 class JobSheetTest {
-  private static final String HEADER =
-      "name,bar width,bar thickness,pin,clearance,leaf length,tip width,tip thickness,taper"
-          + " length,sets,graduation\n";
-  private static final String GATE =
-      "Garden gate,1 1/2 in,1/4 in,1/2 in,0 in,15 in,3/4 in,1/8 in,6 in,1,1/16 in\n";
-
   @TempDir Path folder;
 
   private final ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -31,9 +25,9 @@ class JobSheetTest {
     return JobSheet.run(List.of(args), print(out), print(err));
   }
 
-  private int runOrder(String text) throws IOException {
+  private int runOrder(List<String> lines) throws IOException {
     Path file = folder.resolve("order.csv");
-    Files.writeString(file, text);
+    Files.write(file, lines);
     return run(file.toString());
   }
 
@@ -52,8 +46,8 @@ class JobSheetTest {
   @Test
   void printsTheSampleWhenNoFileIsNamed() throws IOException {
     assertEquals(0, run());
-    assertTrue(printed().contains("Walled-garden gate: strap hinges, 2 sets of two"), printed());
-    assertTrue(printed().contains("Boathouse door: strap hinges, 1 set of two"), printed());
+    assertTrue(printed().contains("Walled-garden gate: left hand, 2 pairs"), printed());
+    assertTrue(printed().contains("Boathouse door: right hand, 1 pair\n"), printed());
     assertEquals(List.of(), faults());
     out.reset();
     assertEquals(0, run(""), "an empty name is none");
@@ -61,30 +55,45 @@ class JobSheetTest {
   }
 
   @Test
-  void saysWhatToCutAndWhereToPunch() throws IOException {
-    assertEquals(0, runOrder("# a remark\n\n" + HEADER + GATE));
-    // By hand: π 3/4 = 2.3562; + 9 plain; + 3 1/2 for the taper. A sixth of the turn is to spare.
+  void saysWhatToCutSlotAndDrill() throws IOException {
+    assertEquals(0, runOrder(OrderFileTest.cupboard()));
     String sheet = printed();
-    assertTrue(sheet.contains("    CUT   14 7/8 in   ×   2\n"), sheet);
-    assertTrue(sheet.contains("expect about 3/8 in to trim off the curl\n"), sheet);
-    assertTrue(sheet.contains("    2 3/8 in     rolled barrel | plain stretch\n"), sheet);
-    assertTrue(sheet.contains("    11 3/8 in    plain stretch | taper\n"), sheet);
-    assertTrue(sheet.contains("    14 7/8 in    taper | cut\n"), sheet);
-    assertTrue(sheet.contains("bottom swage 1 in\n"), sheet);
-    assertTrue(sheet.contains("pin centre to tip 15 in, over all 15 1/2 in\n"), sheet);
-    assertTrue(sheet.contains("L = π m = π × 0.75 = 2.3562 in"), sheet);
-    assertTrue(sheet.contains("29 3/4 in, 3.164 lb\n"), sheet);
+    // By hand: π (5.2 + 3) = 25.76 for the barrel, in full; 60 plain, and no taper to scale.
+    assertTrue(sheet.contains("    CUT   post leaf  86 mm   ×   3\n"), sheet);
+    // Cut square it closes at 4.1 (2 π − acos(2.6 / 5.6)) = 21.3.
+    assertTrue(sheet.contains("expect about 4.5 mm to trim"), sheet);
+    assertTrue(sheet.contains("    26 mm        rolled barrel | plain stretch\n"), sheet);
+    assertTrue(sheet.contains("Curl      26 mm of bar, square-cut end\n"), sheet);
+    // Knuckles of (25 − 0.6) / 3 = 8.133: the slot for the middle one from 8.133 to 16.867.
+    assertTrue(sheet.contains("Post slot from 8 mm to 17 mm across, from the far edge"), sheet);
+    assertTrue(
+        sheet.contains("Check     door leaf 120 mm from pin to tip, 125.5 mm over all"), sheet);
+    assertTrue(sheet.contains("Screw     3 mm wood screw, DIN 97"), sheet);
+    assertTrue(sheet.contains("Estimated: low, likely, high"), sheet);
+    assertTrue(sheet.replaceAll("\\s+", " ").contains("Local codes govern."), sheet);
+  }
+
+  @Test
+  void warnsOfAHeadThatDoesNotFit() throws IOException {
+    assertEquals(0, runOrder(OrderFileTest.cupboardWith("bar thickness, 2 mm")));
+    assertTrue(!printed().contains("DOES NOT FIT"), printed());
+    out.reset();
+    List<String> thick = OrderFileTest.cupboardWith("screw, 5 mm");
+    thick.replaceAll(line -> line.equals("door holes, 3") ? "door holes, 2" : line);
+    thick.replaceAll(line -> line.equals("bar thickness, 3 mm") ? "bar thickness, 2 mm" : line);
+    assertEquals(0, runOrder(thick), () -> faults().toString());
+    assertTrue(printed().contains("THE HEAD DOES NOT FIT"), printed());
   }
 
   @Test
   void printsTheSameInEveryCountry() throws IOException {
-    runOrder(HEADER + GATE);
+    runOrder(OrderFileTest.cupboard());
     String here = printed();
     Locale before = Locale.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
       out.reset();
-      runOrder(HEADER + GATE);
+      runOrder(OrderFileTest.cupboard());
       assertEquals(here, printed());
     } finally {
       Locale.setDefault(before);
@@ -92,41 +101,49 @@ class JobSheetTest {
   }
 
   @Test
-  void addsUpTheBarOfAllOrdersOfOneSection() throws IOException {
-    assertEquals(0, runOrder(HEADER + GATE + GATE.replace("Garden gate", "Shed door")));
-    assertTrue(printed().contains("1 1/2 in × 1/4 in flat, mild steel       59 1/2 in"), printed());
+  void keepsTheFrontToItsWidthAndThreeCautions() throws IOException {
+    run();
+    for (String sheet : printed().split("={72}\\n", -1)) {
+      String front = sheet.split("-{72}\\n", -1)[0];
+      assertTrue(front.lines().allMatch(line -> line.length() <= 80), front);
+      assertTrue(front.lines().filter(line -> line.startsWith("! ")).count() <= 3, front);
+    }
+  }
+
+  @Test
+  void addsUpTheBarOfAllJobsOfOneSection() throws IOException {
+    List<String> twice =
+        OrderFileTest.cupboard().stream()
+            .map(line -> line + line.substring(line.indexOf(',')))
+            .toList();
+    assertEquals(0, runOrder(OrderFileTest.cupboard()));
+    double once = millimetresNeeded();
+    out.reset();
+    assertEquals(0, runOrder(twice), () -> faults().toString());
+    assertEquals(2 * once, millimetresNeeded(), 1e-9);
+  }
+
+  private double millimetresNeeded() {
+    String last = printed().lines().reduce((before, line) -> line).orElseThrow();
+    return Double.parseDouble(last.replaceAll(".*mild steel +([0-9.]+) mm,.*", "$1"));
   }
 
   @Test
   void tellsEveryFaultAndPrintsNothingElse() throws IOException {
-    int exit =
-        runOrder(
-            HEADER
-                + "Gate,1 1/2 in,1/4 in,3,8 in,0 in,15 in,3/4 in,1/8 in,6 in,1,1/16 in\n"
-                + "Gate,1 1/2 in,1/4 in,1/2,0 in,15 in,3/4 in,1/8 in,6 in,0,1/10 in\n"
-                + GATE
-                + "Gate,1 1/2 in,2 in,1/2 in,0 in,15 in,3/4 in,1/8 in,16 in,1,1/16 in\n");
-    assertEquals(2, exit);
+    List<String> lines = OrderFileTest.cupboardWith("pin, 5");
+    lines.replaceAll(line -> line.equals("pairs, 3") ? "pairs, 0" : line);
+    assertEquals(2, runOrder(lines));
     assertEquals("", printed());
     String file = folder.resolve("order.csv") + ", ";
     assertEquals(
         List.of(
             file
-                + "line 2: has 12 fields; accepted: 11, as in the header (a length has a point, not"
-                + " a comma)",
+                + "line 3, pairs of Chapel cupboard: \"0\" is no count; accepted: a whole number"
+                + " from 1 to 1000",
             file
-                + "line 3, pin: \"1/2\" is not a length: expected a unit such as in, ft or mm at"
-                + " position 3, found the end; accepted: a length such as 1 1/2 in or 40 mm",
-            file + "line 3, sets: \"0\" is no count; accepted: a whole number from 1 to 1000",
-            file
-                + "line 3, graduation: \"1/10 in\" is no rule; accepted: 1/8 in, 1/16 in, 1/32 in,"
-                + " 1/64 in, 1 mm, 0.5 mm or 0.1 mm",
-            file
-                + "line 5, bar thickness: 2 in is more than the bar width; accepted: at most 1 1/2"
-                + " in",
-            file
-                + "line 5, taper length: 16 in is more than the leaf length; accepted: at most 15"
-                + " in"),
+                + "line 6, pin of Chapel cupboard: \"5\" is not a length: expected a unit such as"
+                + " in, ft or mm at position 1, found the end; accepted: a length such as 1 1/2 in"
+                + " or 40 mm"),
         faults());
   }
 
@@ -149,13 +166,13 @@ class JobSheetTest {
 
   @Test
   void aTipMayBeThickerThanWide() throws IOException {
-    assertEquals(0, runOrder(HEADER + GATE.replace("3/4 in,1/8 in", "1/8 in,1/4 in")));
-    assertTrue(printed().contains("to 1/8 in × 1/4 in flat"), printed());
+    assertEquals(0, runOrder(OrderFileTest.cupboardWith("tip width, 1.5 mm")));
+    assertTrue(printed().contains("1.5 mm × 2 mm"), printed());
   }
 
   @Test
   void aLeafMayBeTaperedAllAlong() throws IOException {
-    assertEquals(0, runOrder(HEADER + GATE.replace(",6 in,1,", ",15 in,1,")));
-    assertTrue(printed().contains("taper | cut"), printed());
+    assertEquals(0, runOrder(OrderFileTest.cupboardWith("post taper, 60 mm")));
+    assertTrue(printed().contains("rolled barrel | taper"), printed());
   }
 }

@@ -42,6 +42,21 @@ import org.hammerscale.working.Working;
  * eye.using(inches(2.3562)).insideDiameter()          // 0.6379 in
  * Section thinner = Section.flat(inches("1 1/2"), inches("3/16"));
  * eye.faceStepTo(Barrel.around(inches("1/2"), thinner))    // 1/16 in
+ * eye.meanDiameter()   // 3/4 in
+ * eye.isCentred()   // false
+ * eye.section()   // 1 1/2 in × 1/4 in flat
+ * eye.name()   // "rolled barrel"
+ * eye.start().meets(eye.end())   // true
+ * eye.metalKept()   // 0.7363 in³ (0.7363 in³ to 0.8836 in³)
+ * eye.metalLost()   // nothing lost
+ * eye.reach()   // 1/2 in
+ * eye.closing().end()   // square-cut end
+ * eye.benchError()   // -0.1062 in
+ * eye.cautions().size()   // 1
+ * eye.working().result()   // 1.9635 in
+ * eye.developedWorking().result()   // 2.3562 in
+ * eye.benchWorking().result()   // 2 1/4 in
+ * eye.faceStepWorking(Barrel.around(inches("1/2"), thinner)).result()   // 1/16 in
  * }</pre>
  *
  * <p>Hot bending keeps the section, so the length on the middle of the thickness stays what it was:

@@ -36,6 +36,15 @@ import org.hammerscale.working.Working;
  * scarfed.stripFrom(inches("1 5/8"))                              // 1 3/4 in
  * eye.closing().slotFloorFromMark(inches("7/16"))                 // 7/16 in
  * eye.closing().slotFloorFromEnd(inches("7/16"))                  // 1.9101 in (1.9101 in to 2.2046 in)
+ * scarfed.end()   // straight scarf to 3/32 in over 1/2 in
+ * scarfed.cautions().size()   // 0
+ * scarfed.uncoveredWorking().result()   // 48.19°
+ * scarfed.stripWorking().result()   // 1.4851 in
+ * scarfed.cutWorking().result()   // 1.3601 in
+ * scarfed.leastThinnedWorking().result()   // 0.2945 in
+ * scarfed.stripFromWorking(inches("1 5/8")).result()   // 1 3/4 in
+ * scarfed.leastScarfWorking(inches("3/32")).result()   // 0.07686 in
+ * scarfed.slotFloorWorking(inches("7/16")).result()   // 7/16 in
  * }</pre>
  *
  * <p>With r the inside, R the outside, ρ = (r + R)/2 the middle radius, t the thickness, e the edge

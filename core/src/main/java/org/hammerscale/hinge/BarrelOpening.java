@@ -28,6 +28,18 @@ import org.hammerscale.working.Working;
  * opening.plasticLimit(iron)                        // 7931 N
  * opening.plasticLimitWithPull(iron)                // 7670 N
  * opening.withKnuckles(millimetres(15)).safePull(iron)    // 602.5 N
+ * opening.under(BarrelOpening.Direction.PUSH).safePull(iron)   // 1205 N
+ * opening.barrel().outsideDiameter()   // 22 mm
+ * opening.direction()   // pull in the plane of the leaf
+ * opening.leafBending(newtons(200), millimetres(40))   // 44.44 MPa
+ * opening.cautions().size()   // 3
+ * opening.straightWorking(newtons(2000)).result()   // 100 MPa
+ * opening.curvedWorking(newtons(2000)).result()   // 130 MPa
+ * opening.firstYieldWorking(iron).result()   // 3615 N
+ * opening.safePullWorking(iron).result()   // 1205 N
+ * opening.plasticWorking(iron).result()   // 7931 N
+ * opening.plasticWithPullWorking(iron).result()   // 7670 N
+ * opening.leafBendingWorking(newtons(200), millimetres(40)).result()   // 44.44 MPa
  * }</pre>
  *
  * <p><strong>Statics.</strong> The pin is taken without friction, so that its force F on the curl

@@ -16,6 +16,7 @@ import org.hammerscale.units.Measure;
  * LeafProfile leaf = LeafProfile.tangent(Barrel.around(inches("1/2"), strap));
  * Swing.of(leaf).withBoards(door).opening()                    // 10.39°
  * Swing.of(leaf).withBoards(door).contact()                    // boards
+ * door.thickness()   // 7/8 in
  * }</pre>
  *
  * <p>A board lies against the face of its leaf and ends in a square edge. It is taken to be let out

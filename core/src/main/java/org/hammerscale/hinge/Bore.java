@@ -19,6 +19,9 @@ import org.hammerscale.working.Working;
  * bore.diameter()                                                 // 0.3986 in
  * Bore.forPin(millimetres(12)).clearing(millimetres(0.4)).diameter()    // 12.4 mm
  * bore.working().result()                                         // 0.3986 in
+ * bore.pin()   // 3/8 in
+ * bore.clearance()   // 1/64 in
+ * bore.coat()   // 0.002 in
  * }</pre>
  *
  * <p>B = p + s + 4 f, exact, cold and before the finish is laid on, in the pin's unit. Source:

@@ -21,6 +21,8 @@ import org.hammerscale.working.Working;
  * DoorEdge sunk = DoorEdge.of(inches(2)).pinInboard(inches(1)).pinSunk(inches("3/4"));
  * sunk.roomAtStop()                                    // 0.3508 in
  * sunk.roomAtJamb()                                    // 1/4 in
+ * edge.roomAtStopWorking().result()   // 0.6213 in
+ * edge.roomAtJambWorking().result()   // 0 in
  * }</pre>
  *
  * <p>The pin is the centre, the back corner lies x beyond it and y behind it: y the door's

@@ -31,6 +31,16 @@ import org.hammerscale.working.Working;
  * gate.withPersonAtTip(kilograms(75)).pull(2)   // 526.5 N
  * gate.bearing()                          // 132.4 N (0 N to 264.8 N)
  * gate.pullFromPost(2, degrees(90))       // 80.32 N
+ * gate.withMiddleAt(metres(0.4)).pull(2)   // 70.61 N
+ * gate.with("a lamp", newtons(20), metres(0.8)).weight()   // 284.8 N
+ * DoorLoad.pressing(newtons(265), metres(0.91)).weight()   // 265 N
+ * gate.hinges()   // 2
+ * gate.pullAlongPost(2, degrees(60))   // 40.16 N
+ * gate.worst(2)   // 276.7 N
+ * gate.counted().get(0)   // "the door: 264.8 N at 0.455 m"
+ * gate.cautions().size()   // 2
+ * gate.working(2).result()   // 80.32 N
+ * gate.worstWorking(2).result()   // 276.7 N
  * }</pre>
  *
  * <p>Exact for the loads that are counted ({@link #counted}); wind, slamming and friction are not.

@@ -30,6 +30,15 @@ import org.hammerscale.working.Working;
  * drift.withTool(Contraction.from(celsius(300), Material.MILD_STEEL)).diameter()  // 0.504 in
  * drift.bodyLength(inches("1 1/2"))                      // 1.753 in (1 1/2 in to 2.0059 in)
  * drift.enteringTaper(inches("1/4"))                     // 2.0472 in (1.5354 in to 3.0708 in)
+ * drift.bore()   // 1/2 in
+ * drift.hotBore()   // 0.5059 in
+ * drift.struckTaper(inches("3/8"))   // 0.5236 in (0.3927 in to 0.7854 in)
+ * drift.cautions().size()   // 1
+ * drift.working().result()   // 0.5059 in
+ * drift.boreWorking(bar).result()   // 0.5096 in
+ * drift.bodyWorking(inches("1 1/2")).result()   // 1.753 in
+ * drift.enteringWorking(inches("1/4")).result()   // 2.0472 in
+ * drift.struckWorking(inches("3/8")).result()   // 0.5236 in
  * }</pre>
  *
  * <p>The diameter and the bore are exact for the heats given. A heat judged by eye may be 100 °C

@@ -17,6 +17,7 @@ import org.hammerscale.working.Working;
  * <pre>{@code
  * HingeCount.forHeight(inches(80)).hinges()         // 3
  * HingeCount.forHeight(millimetres(1500)).hinges()  // 2
+ * HingeCount.forHeight(inches(80)).working().result()   // 3
  * }</pre>
  *
  * <p>Trade guidance, not a check of strength; the {@link DoorLoad} tells what each one bears.

@@ -32,6 +32,15 @@ import org.hammerscale.working.Working;
  * hook.shankCentres(millimetres(900))      // 900 mm
  * hook.shankCentresWithOneInverted(millimetres(900))             // 952 mm
  * hook.piece(Material.MILD_STEEL, millimetres(100)).layout().cutLength()   // 176 mm
+ * hook.onWashers(millimetres(3)).pinHeight()   // 43 mm
+ * hook.pin()   // 12 mm pin
+ * hook.shank()   // 12 mm round
+ * hook.projection()   // 30 mm
+ * hook.cautions().size()   // 6
+ * hook.pinWorking(newtons(300)).result()   // 35.37 MPa
+ * hook.shankWorking(newtons(250)).result()   // 44.21 MPa
+ * hook.shankPullWorking(newtons(300)).result()   // 48.63 MPa
+ * hook.invertedWorking(millimetres(900)).result()   // 952 mm
  * }</pre>
  *
  * <p>Stresses are those of cantilevers, exact for what is counted: one force at a time, the pin

@@ -37,6 +37,22 @@ import org.hammerscale.working.Caution;
  * pair.opening()                          // 182.5°
  * pair.slotFloor()                        // 7/16 in
  * pair.markedFrom(Leaf.SECOND)            // "far edge"
+ * pair.strap()   // 1 1/2 in × 1/4 in flat, mild steel
+ * pair.bore()   // bore of 33/64 in for a pin of 1/2 in
+ * pair.knuckles().count()   // 3
+ * pair.hand()   // left hand
+ * pair.hanging()   // on the face
+ * pair.wantedOpening()   // 110°
+ * pair.lengthFromPin(Leaf.FIRST)   // 12 in
+ * pair.runningGap()   // 0 in
+ * pair.hasProudBarrels()   // true
+ * pair.metalCutOut(Leaf.FIRST).likely()   // 0.3311 in³
+ * pair.swing().contact()   // tips of the leaves
+ * Contraction hot = Contraction.from(celsius(1100), Material.MILD_STEEL);
+ * pair.drift(hot).diameterUpTo(SIXTY_FOURTH)   // 17/32 in
+ * pair.swage(hot).grooveUpTo(SIXTY_FOURTH)   // 1 3/64 in
+ * pair.pin().length(pair.knuckles().width())   // 1 1/2 in
+ * pair.cautions().size()   // 1
  * }</pre>
  *
  * <p>Lengths are exact as geometry but where a feature is an estimate. Both leaves get the same

@@ -28,6 +28,11 @@ import org.jspecify.annotations.Nullable;
  *     runningGap(inches("1/32")).
  *     handed(Hand.RIGHT);
  * asked.pair().notchDepth()    // 0.5391 in
+ * asked.leaf(Leaf.FIRST, Plain.of(strap.section(), inches(6))).pair().lengthFromPin(Leaf.FIRST)   // 6 in
+ * asked.notchedBehindPin(inches("5/8")).pair().opening()   // 278.9°
+ * asked.facesFlush().pair().hasProudBarrels()   // false
+ * asked.rolledFrom(strap.section()).pair().barrel().section()   // 1 1/2 in × 1/4 in flat
+ * asked.barrelsProud().endedWith(BarrelEnd.squareCut()).centred().opening(degrees(90), Hanging.FACE).pair().barrel().isCentred()   // true
  * }</pre>
  */
 public final class HingePairBuilder {

@@ -14,6 +14,7 @@ import org.hammerscale.working.Working;
  * middle.length()              // 5/8 in
  * middle.end()                 // 1 5/16 in
  * middle.working().result()    // 5/8 in
+ * middle.number()   // 2
  * }</pre>
  *
  * <p>Exact as geometry, in the unit of the leaf's width.

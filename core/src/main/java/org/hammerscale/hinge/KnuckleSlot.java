@@ -22,6 +22,9 @@ import org.hammerscale.working.Working;
  * slot.end()                                // 24.2 mm
  * slot.tongue(millimetres(1.2))             // 10.2 mm
  * knuckles.slotsOf(Leaf.SECOND).get(0).isEndNotch()    // true
+ * slot.leaf()   // first leaf
+ * slot.working().result()   // 12.6 mm
+ * slot.tongueWorking(millimetres(1.2)).result()   // 10.2 mm
  * }</pre>
  *
  * <p>The marking line is the edge of the slot, and the kerf falls inside it. Exact as geometry.

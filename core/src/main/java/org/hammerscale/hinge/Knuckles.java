@@ -26,6 +26,12 @@ import org.hammerscale.working.Working;
  * five.slotsOf(Leaf.FIRST).get(1)                      // slot of the first leaf: 12.6 mm at 35.8 mm
  * five.drop()                                          // 0.5 mm
  * five.interleavesWith(five.bearingEqually())          // false
+ * five.width()   // 60 mm
+ * five.gap()   // 0.5 mm
+ * five.count()   // 5
+ * five.tightestJointWith(five)   // 0.5 mm
+ * five.lengthWorking(1).result()   // 11.6 mm
+ * five.bearingWorking(Leaf.FIRST).result()   // 34.8 mm
  * }</pre>
  *
  * <p>With the width w, n knuckles and the gap g, what they share is u = w − (n − 1) g, each taking

@@ -27,6 +27,11 @@ import org.jspecify.annotations.Nullable;
  * LidLoad held = lid.raisedTo(degrees(0)).onStay(millimetres(250), degrees(30));
  * held.stay()                                                       // 480 N
  * held.hinges()                                                     // 417.6 N
+ * LidLoad.weighing(kilograms(20), metres(0.6)).shut()   // 98.07 N
+ * lid.withMiddleAt(millimetres(200)).shut()   // 133.3 N
+ * lid.shutWorking().result()   // 100 N
+ * held.working().result()   // 417.6 N
+ * held.cautions().size()   // 2
  * }</pre>
  *
  * <p>Exact for a stiff lid that turns without friction. Hinges share it unequally unless they are

@@ -23,6 +23,11 @@ import org.jspecify.annotations.Nullable;
  * steel.tension()                                             // 117.5 MPa
  * steel.shear()                                               // 67.84 MPa
  * PermissibleStress.of(Material.WROUGHT_IRON, 3).strength()   // 159 MPa
+ * steel.safety()   // 2.0
+ * steel.source()   // yield strength and safety factor chosen by the caller (common practice)
+ * steel.cautions().size()   // 2
+ * steel.working().result()   // 117.5 MPa
+ * steel.shearWorking().result()   // 67.84 MPa
  * }</pre>
  *
  * <p>The strength is that of the soft or hot-worked metal, which the fire leaves. A safety factor

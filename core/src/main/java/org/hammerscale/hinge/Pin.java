@@ -26,6 +26,10 @@ import org.jspecify.annotations.Nullable;
  * pin.headed(Pin.Head.ROUND, Pin.Head.ROUND).length(millimetres(60))     // 94 mm
  * Pin riveted = Pin.of(inches("3/8")).headed(Pin.Head.NONE, Pin.Head.LOW_PEEN);
  * riveted.length(inches(2))                 // 2 9/32 in (2 3/16 in to 2 3/8 in)
+ * pin.diameter()   // 10 mm
+ * pin.section()   // 10 mm round
+ * pin.cautions().size()   // 1
+ * riveted.lengthWorking(inches(2)).result()   // 2 9/32 in
  * }</pre>
  *
  * <p>The length is exact but for a low peen, which the hand decides. Sources: rivet makers' rule of

@@ -26,6 +26,13 @@ import org.hammerscale.working.Working;
  * load.bearing(millimetres(30))           // 3.333 MPa
  * Fork fork = Fork.around(millimetres(30)).cheeks(millimetres(15)).gap(millimetres(1));
  * load.bending(fork)                      // 81.49 MPa
+ * load.pin()   // 10 mm pin
+ * load.force()   // 1000 N
+ * load.cautions().size()   // 4
+ * load.meanShearWorking(PinLoad.Shear.SINGLE).result()   // 12.73 MPa
+ * load.peakShearWorking(PinLoad.Shear.SINGLE).result()   // 16.98 MPa
+ * load.bendingWorking(fork).result()   // 81.49 MPa
+ * load.bearingWorking(millimetres(30)).result()   // 3.333 MPa
  * }</pre>
  *
  * <p>Stresses come out in MPa, or in psi for a force in pounds-force. They are exact for a pin of

@@ -34,6 +34,9 @@ import org.jspecify.annotations.Nullable;
  * PinSize forked = PinSize.inFork(newtons(6000), Fork.around(millimetres(30)), iron);
  * forked.governedBy()                   // "bending"
  * forked.from(PinSize.METRIC_SIZES)     // 20 mm pin
+ * PinSize.inSingleShear(newtons(6000), iron).leastDiameter()   // 15.01 mm
+ * size.cautions().size()   // 3
+ * size.working().result()   // 10.61 mm
  * }</pre>
  *
  * <p>The least diameter is exact for that force and strength, in millimetres, or in inches for a

@@ -25,6 +25,12 @@ import org.hammerscale.working.Working;
  * swage.grooveUpTo(SIXTY_FOURTH)                // 1 1/64 in
  * swage.outsideLeftBy(inches("1 1/64"))         // 1.0038 in
  * swage.outsideLeftByEye(inches(1))             // 0.9883 in (0.9864 in to 0.9891 in)
+ * swage.withTool(Contraction.from(celsius(200), Material.MILD_STEEL)).groove()   // 1.0095 in
+ * swage.outside()   // 1 in
+ * swage.hotOutside()   // 1.0118 in
+ * swage.cautions().size()   // 0
+ * swage.working().result()   // 1.0118 in
+ * swage.outsideWorking(inches(1)).result()   // 0.9883 in
  * }</pre>
  *
  * <p>Exact for the heats given; a heat judged by eye may be 100 °C off either way. The swage is

@@ -34,6 +34,14 @@ import org.hammerscale.working.Working;
  * deep.shuts(Hanging.JOINT)                              // true
  * deep.roomWhenFolded()                                  // 1/2 in
  * deep.withGap(inches("1/32")).opening()                 // 118.4°
+ * Swing.between(leaf, LeafProfile.tangent(Barrel.around(inches("7/16"), strap))).exchanged().barrelNotch()   // 0.4496 in
+ * deep.turnedOver().opening()   // 180°
+ * deep.withBoards(Board.of(inches(1)).edgeFromPin(inches(1))).opening()   // 67.38°
+ * deep.openingWorking().result()   // 120.5°
+ * deep.barrelNotchWorking().result()   // 0.433 in
+ * deep.leastNotchWorking(degrees(120)).result()   // 0.866 in
+ * deep.roomWhenFoldedWorking().result()   // 1/2 in
+ * swing.cautions().size()   // 1
  * }</pre>
  *
  * <p><b>Sense.</b> Angles count from flat, the leaves in line. {@link #opening} turns the moving

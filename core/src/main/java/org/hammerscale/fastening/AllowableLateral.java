@@ -19,10 +19,7 @@ import org.hammerscale.working.Working;
  * Present codes reckon with the yield of screw, iron and wood instead; take it for a first size.
  *
  * <pre>{@code
- * record Screw(Measure<Length> diameter, Measure<Length> rootDiameter) implements WoodFastener {
- *   public Kind kind() { return Kind.WOOD_SCREW; }
- * }
- * Screw screw = new Screw(inches(0.190), inches(0.152));
+ * WoodScrew screw = WoodScrew.number(10);
  * AllowableLateral hold = AllowableLateral.of(screw, AllowableLateral.Group.II);
  * hold.force(inches("1 1/2"))                   // 143 lbf
  * hold.inEndGrain().force(inches("1 1/2"))      // 95.3 lbf

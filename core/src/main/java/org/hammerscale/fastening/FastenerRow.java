@@ -24,11 +24,8 @@ import org.hammerscale.working.Working;
  * row.effectiveNumber()                     // 4.257 (3.624 to 5)
  * row.holds(poundsForce(135))               // 574.7 lbf (489.2 lbf to 675 lbf)
  * row.mostLoaded(poundsForce(300))          // 70.48 lbf (60 lbf to 82.78 lbf)
- * record Bolt(Measure<Length> diameter, Measure<Length> rootDiameter) implements WoodFastener {
- *   public Kind kind() { return Kind.LAG_SCREW; }
- * }
- * Bolt bolt = new Bolt(millimetres(8), millimetres(5.6));
- * FastenerRow.alongGrain(4, bolt, millimetres(60)).effectiveNumber()    // 3.035 (2.303 to 4)
+ * LagScrew lag = LagScrew.of(inches("5/16"));
+ * FastenerRow.alongGrain(4, lag, inches("2 1/2")).effectiveNumber()    // 3.084 (2.378 to 4)
  * FastenerRow.acrossGrain(4).effectiveNumber()                          // 3.482 (3.031 to 4)
  * }</pre>
  *

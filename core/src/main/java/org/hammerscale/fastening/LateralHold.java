@@ -20,10 +20,7 @@ import org.hammerscale.working.Working;
  * class of wood. No working load; {@link AllowableLateral} gives an old one for wood screws.
  *
  * <pre>{@code
- * record Screw(Measure<Length> diameter, Measure<Length> rootDiameter) implements WoodFastener {
- *   public Kind kind() { return Kind.WOOD_SCREW; }
- * }
- * Screw screw = new Screw(inches(0.190), inches(0.152));
+ * WoodScrew screw = WoodScrew.number(10);
  * LateralHold hold = LateralHold.of(screw, Wood.named("Douglas-fir coast"));
  * hold.force(inches("1 1/2"))                   // 190.6 lbf (134.2 lbf to 247 lbf)
  * hold.force(inches(1)).likely()                // 143.3 lbf

@@ -14,19 +14,13 @@ import org.hammerscale.working.Working;
  * wider. Of a screw that is pulled out and one that is loaded across its length the rules differ.
  *
  * <pre>{@code
- * record Screw(Measure<Length> diameter, Measure<Length> rootDiameter) implements WoodFastener {
- *   public Kind kind() { return Kind.WOOD_SCREW; }
- * }
- * Screw screw = new Screw(inches(0.190), inches(0.152));
+ * WoodScrew screw = WoodScrew.number(10);
  * Wood oak = Wood.named("white oak");
  * PilotHole.acrossLoad(screw, oak).shankHole()         // 0.19 in
  * PilotHole.acrossLoad(screw, oak).threadHole()        // 0.152 in
  * PilotHole.pulledOut(screw, oak).threadHole()         // 0.1368 in
  * PilotHole.pulledOut(screw, oak).density()            // G more than 0.6
- * record Lag(Measure<Length> diameter, Measure<Length> rootDiameter) implements WoodFastener {
- *   public Kind kind() { return Kind.LAG_SCREW; }
- * }
- * PilotHole lag = PilotHole.acrossLoad(new Lag(inches("1/2"), inches(0.371)), oak);
+ * PilotHole lag = PilotHole.acrossLoad(LagScrew.of(inches("1/2")), oak);
  * lag.leastThreadHole()                                // 0.325 in
  * lag.threadHole()                                     // 3/8 in
  * lag.mostThreadHole()                                 // 0.425 in

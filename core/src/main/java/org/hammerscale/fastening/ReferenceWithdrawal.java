@@ -18,10 +18,7 @@ import org.hammerscale.working.Working;
  * confused, nor their gravities.
  *
  * <pre>{@code
- * record Screw(Measure<Length> diameter, Measure<Length> rootDiameter) implements WoodFastener {
- *   public Kind kind() { return Kind.WOOD_SCREW; }
- * }
- * Screw screw = new Screw(inches(0.190), inches(0.152));
+ * WoodScrew screw = WoodScrew.number(10);
  * ReferenceWithdrawal hold = ReferenceWithdrawal.of(screw, Wood.named("Douglas-fir coast"));
  * hold.force(inches(1))                   // 135.4 lbf
  * hold.force(inches("1 1/4"))             // 169.2 lbf

@@ -17,10 +17,7 @@ import org.hammerscale.working.Working;
  * Handbook. No working load: {@link ReferenceWithdrawal} is a fifth or so of it.
  *
  * <pre>{@code
- * record Screw(Measure<Length> diameter, Measure<Length> rootDiameter) implements WoodFastener {
- *   public Kind kind() { return Kind.WOOD_SCREW; }
- * }
- * Screw screw = new Screw(inches(0.190), inches(0.152));
+ * WoodScrew screw = WoodScrew.number(10);
  * UltimateWithdrawal limit = UltimateWithdrawal.of(screw, Wood.named("Douglas-fir coast"));
  * limit.force(inches(1))                  // 687.3 lbf (479.8 lbf to 932 lbf)
  * }</pre>

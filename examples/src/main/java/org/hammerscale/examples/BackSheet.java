@@ -59,10 +59,10 @@ final class BackSheet {
   /** What fire and hand decide: nine of ten outcomes lie between low and high. */
   private void estimates() {
     HingePair pair = order.pair();
-    Drift drift = pair.drift(order.contraction());
-    Swage swage = pair.swage(order.contraction());
-    Measure<Length> body = drift.diameterUpTo(order.toolSteps());
-    Measure<Length> groove = swage.grooveUpTo(order.toolSteps());
+    Drift drift = order.drift();
+    Swage swage = order.swage();
+    Measure<Length> body = order.driftSize();
+    Measure<Length> groove = order.grooveSize();
     sheet.line("Estimated: low, likely, high; nine of ten outcomes lie between. [n]: its sources");
     sheet.blank();
     for (Leaf leaf : List.of(Leaf.SECOND, Leaf.FIRST)) {
@@ -123,8 +123,8 @@ final class BackSheet {
     }
     all.add(pair.barrel().closing().slotFloorWorking(pair.notchDepth()));
     all.add(pair.swing().openingWorking());
-    all.add(pair.drift(order.contraction()).working());
-    all.add(pair.swage(order.contraction()).working());
+    all.add(order.drift().working());
+    all.add(order.swage().working());
     for (Heats heats : List.of(order.barrelHeats(), order.taperHeats())) {
       all.add(heats.cooling().windowWorking());
       all.add(heats.working());

@@ -10,11 +10,9 @@ import org.hammerscale.fastening.Countersink;
 import org.hammerscale.heat.HeatColour;
 import org.hammerscale.heat.Heats;
 import org.hammerscale.hinge.Barrel;
-import org.hammerscale.hinge.Drift;
 import org.hammerscale.hinge.HingePair;
 import org.hammerscale.hinge.KnuckleSlot;
 import org.hammerscale.hinge.Leaf;
-import org.hammerscale.hinge.Swage;
 import org.hammerscale.piece.Layout;
 import org.hammerscale.piece.Mark;
 import org.hammerscale.units.Estimate;
@@ -36,16 +34,12 @@ final class FrontSheet {
   private final HingeOrder order;
   private final HingePair pair;
   private final LengthFormat rule;
-  private final Drift drift;
-  private final Swage swage;
 
   FrontSheet(SheetText sheet, HingeOrder order) {
     this.sheet = sheet;
     this.order = order;
     this.pair = order.pair();
     this.rule = order.rule();
-    this.drift = pair.drift(order.contraction());
-    this.swage = pair.swage(order.contraction());
   }
 
   void write() {
@@ -101,13 +95,19 @@ final class FrontSheet {
 
   private void tools() {
     Barrel barrel = pair.barrel();
-    Measure<Length> body = drift.diameterUpTo(order.toolSteps());
-    Measure<Length> groove = swage.grooveUpTo(order.toolSteps());
+    Measure<Length> body = order.driftSize();
+    Measure<Length> groove = order.grooveSize();
     sheet.entry("Curl", "%s of bar, %s", rule.format(curl().high()), barrel.closing().end());
     sheet.entry(
-        "Drift", "%s, driven hot; leaves a bore of %s", body, calliper(drift.boreLeftBy(body)));
+        "Drift",
+        "%s, driven hot; leaves a bore of %s",
+        body,
+        calliper(order.drift().boreLeftBy(body)));
     sheet.entry(
-        "Swage", "%s; leaves %s over the barrel", groove, calliper(swage.outsideLeftBy(groove)));
+        "Swage",
+        "%s; leaves %s over the barrel",
+        groove,
+        calliper(order.swage().outsideLeftBy(groove)));
   }
 
   /** A size as a calliper reads it: thousandths of an inch or tenths of a millimetre. */

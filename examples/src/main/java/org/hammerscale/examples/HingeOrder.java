@@ -9,11 +9,13 @@ import org.hammerscale.heat.Cooling;
 import org.hammerscale.heat.HeatPlan;
 import org.hammerscale.heat.Heats;
 import org.hammerscale.hinge.Bore;
+import org.hammerscale.hinge.Drift;
 import org.hammerscale.hinge.HingePair;
 import org.hammerscale.hinge.HingePairBuilder;
 import org.hammerscale.hinge.Knuckles;
 import org.hammerscale.hinge.Leaf;
 import org.hammerscale.hinge.Pin;
+import org.hammerscale.hinge.Swage;
 import org.hammerscale.piece.Layout;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;
@@ -36,7 +38,10 @@ final class HingeOrder {
   private final Contraction contraction;
   private final Heats barrelHeats;
   private final Heats taperHeats;
-  private final HeatPlan plan;
+  private final Layout doorLayout;
+  private final Layout postLayout;
+  private final Drift drift;
+  private final Swage swage;
   private final HolePlan doorHoles;
   private final HolePlan postHoles;
 
@@ -55,9 +60,13 @@ final class HingeOrder {
     this.barrelHeats = Heats.forWork(job.minutes(OrderItem.BARREL_WORK), bar);
     this.taperHeats = Heats.forWork(job.minutes(OrderItem.TAPER_WORK), bar.withThinnest(tip));
     // What is drawn thinner is what loses length to scale: the taper, in its own heats.
-    this.plan =
+    HeatPlan plan =
         HeatPlan.soaking(job.heat(), job.minutes(OrderItem.TIME_AT_HEAT))
             .inHeats(taperHeats.count());
+    this.doorLayout = pair.leaf(Leaf.SECOND).layout(plan);
+    this.postLayout = pair.leaf(Leaf.FIRST).layout(plan);
+    this.drift = pair.drift(contraction);
+    this.swage = pair.swage(contraction);
     this.doorHoles = HolePlan.of(job, pair, Leaf.SECOND);
     this.postHoles = HolePlan.of(job, pair, Leaf.FIRST);
   }
@@ -152,17 +161,13 @@ final class HingeOrder {
     return taperHeats;
   }
 
-  HeatPlan plan() {
-    return plan;
-  }
-
   HolePlan holes(Leaf leaf) {
     return leaf == Leaf.FIRST ? postHoles : doorHoles;
   }
 
   /** A leaf on its bar, with what the fire takes. */
   Layout layout(Leaf leaf) {
-    return pair.leaf(leaf).layout(plan);
+    return leaf == Leaf.FIRST ? postLayout : doorLayout;
   }
 
   boolean isInches() {
@@ -172,6 +177,24 @@ final class HingeOrder {
   /** Tools come in sixty-fourths or half millimetres. */
   Graduation<Length> toolSteps() {
     return isInches() ? Graduation.SIXTY_FOURTH : Graduation.HALF_MILLIMETRE;
+  }
+
+  Drift drift() {
+    return drift;
+  }
+
+  /** The drift as the shop has it: the next size up. */
+  Measure<Length> driftSize() {
+    return drift.diameterUpTo(toolSteps());
+  }
+
+  Swage swage() {
+    return swage;
+  }
+
+  /** The swage's groove as the shop has it: the next size up. */
+  Measure<Length> grooveSize() {
+    return swage.grooveUpTo(toolSteps());
   }
 
   /** The pin as it is cut: a head made beforehand on one end, the other peened over low. */

@@ -9,8 +9,12 @@ module org.hammerscale.core {
   exports org.hammerscale.forging;
   exports org.hammerscale.heat;
   exports org.hammerscale.hinge;
+  exports org.hammerscale.holding;
   exports org.hammerscale.piece;
   exports org.hammerscale.punching;
+  exports org.hammerscale.scale;
+  exports org.hammerscale.spacing;
   exports org.hammerscale.stock;
+  exports org.hammerscale.strength;
   exports org.hammerscale.working;
 }

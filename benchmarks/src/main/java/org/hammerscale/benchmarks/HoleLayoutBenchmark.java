@@ -3,9 +3,9 @@ package org.hammerscale.benchmarks;
 import static org.hammerscale.units.Measures.millimetres;
 
 import javax.measure.quantity.Length;
-import org.hammerscale.fastening.HoleLayout;
-import org.hammerscale.fastening.HoleRow;
-import org.hammerscale.fastening.KeepOut;
+import org.hammerscale.spacing.HoleLayout;
+import org.hammerscale.spacing.HoleRow;
+import org.hammerscale.spacing.KeepOut;
 import org.hammerscale.units.Measure;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.Param;

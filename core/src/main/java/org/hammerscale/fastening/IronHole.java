@@ -196,7 +196,7 @@ public final class IronHole {
    * @throws IllegalArgumentException if the hole does not lie within the strap
    */
   public Measure<Length> netWidth(Section strap) {
-    check(strap);
+    requireWithin(strap);
     return strap.width().withValue(netWidth(Notes.NONE, strap));
   }
 
@@ -209,7 +209,7 @@ public final class IronHole {
    * @throws IllegalArgumentException if the hole does not lie within the strap
    */
   public Measure<Length> edgeDistance(Section strap) {
-    check(strap);
+    requireWithin(strap);
     return toEdge(strap);
   }
 
@@ -221,7 +221,7 @@ public final class IronHole {
    * @throws IllegalArgumentException if the hole does not lie within the strap
    */
   public Estimate<Volume> metalLost(Section strap) {
-    check(strap);
+    requireWithin(strap);
     Measure<Volume> none = Measures.volume(diameter.withValue(0), strap.area());
     return switch (making) {
       case DRILLED -> Estimate.exact(punchedIn(strap).fullSlug());
@@ -239,7 +239,7 @@ public final class IronHole {
    * @throws IllegalArgumentException if the hole does not lie within the strap
    */
   public Estimate<Length> widthOver(Section strap) {
-    check(strap);
+    requireWithin(strap);
     return switch (making) {
       case DRILLED -> Estimate.exact(strap.width());
       case PUNCHED -> punchedIn(strap).widthOverEye();
@@ -256,7 +256,7 @@ public final class IronHole {
    * @throws IllegalArgumentException if the hole does not lie within the strap
    */
   public Measure<Length> shortening(Section strap) {
-    check(strap);
+    requireWithin(strap);
     return making == Making.DRIFTED ? driftedIn(strap).shortening() : diameter.withValue(0);
   }
 
@@ -268,7 +268,7 @@ public final class IronHole {
    * @throws IllegalArgumentException if the hole does not lie within the strap
    */
   public List<Caution> cautions(Section strap) {
-    check(strap);
+    requireWithin(strap);
     return switch (making) {
       case DRILLED -> List.of();
       case PUNCHED -> punchedIn(strap).cautions();
@@ -284,7 +284,7 @@ public final class IronHole {
    * @throws IllegalArgumentException if the hole does not lie within the strap
    */
   public Working netWorking(Section strap) {
-    check(strap);
+    requireWithin(strap);
     Unit<Length> unit = strap.width().getUnit();
     return Notes.taken("width left at a " + this, unit, n -> netWidth(n, strap))
         .withSource(
@@ -304,9 +304,9 @@ public final class IronHole {
     return n.length("b", "net width", "w − d₀", w - d);
   }
 
-  /** What it takes from the net width: its diameter, or nothing if it is drifted. */
-  double taken(Unit<Length> unit) {
-    return making == Making.DRIFTED ? 0 : diameter.in(unit);
+  /** {@return what it takes from the net width: its diameter, or nothing if it is drifted} */
+  public Measure<Length> widthTaken() {
+    return making == Making.DRIFTED ? diameter.withValue(0) : diameter;
   }
 
   private Measure<Length> toEdge(Section strap) {
@@ -316,7 +316,14 @@ public final class IronHole {
     return strap.width().withValue(middle - Math.abs(offset.in(unit)) + swell);
   }
 
-  void check(Section strap) {
+  /**
+   * Refuses a strap that this hole does not lie within.
+   *
+   * @param strap the section it has where the hole is
+   * @throws IllegalArgumentException if the strap is no flat or square bar, or the hole leaves no
+   *     iron on one of its sides
+   */
+  public void requireWithin(Section strap) {
     if (!strap.isSimilarTo(Section.square(strap.width()))) {
       throw new IllegalArgumentException(
           "strap must be a flat or square bar, was "

@@ -56,7 +56,7 @@ public final class Air {
    */
   public static Air moving(Quantity<Length> distance, Quantity<Time> time) {
     double metres = Arguments.positive("distance", distance).in(ShopUnits.METRE);
-    double seconds = Times.positive("time", time).in(ShopUnits.SECOND);
+    double seconds = Arguments.positiveTime("time", time).in(ShopUnits.SECOND);
     return new Air(Kind.DRAUGHT, metres / seconds, ROOM);
   }
 

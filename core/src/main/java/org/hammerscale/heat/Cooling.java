@@ -254,7 +254,7 @@ public final class Cooling {
    *     known
    */
   public Estimate<Temperature> temperatureAfter(Quantity<Time> time) {
-    double seconds = Times.notNegative("time", time).in(ShopUnits.SECOND);
+    double seconds = Arguments.notNegativeTime("time", time).in(ShopUnits.SECOND);
     Estimate<Dimensionless> e = emissivity();
     return Estimate.of(
         given.after(seconds, body, e.high()),

@@ -2,6 +2,7 @@ package org.hammerscale.heat;
 
 import java.util.function.DoubleUnaryOperator;
 import org.hammerscale.internal.Inverse;
+import org.hammerscale.internal.Quadrature;
 import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Notes;

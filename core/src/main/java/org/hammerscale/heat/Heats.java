@@ -5,6 +5,7 @@ import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Time;
+import org.hammerscale.internal.Arguments;
 import org.hammerscale.internal.Subscripts;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
@@ -73,7 +74,7 @@ public final class Heats {
               + cooling.finish()
               + "; heat it hotter");
     }
-    return new Heats(cooling, List.of(Times.positive("work", work)));
+    return new Heats(cooling, List.of(Arguments.positiveTime("work", work)));
   }
 
   /**
@@ -85,7 +86,7 @@ public final class Heats {
    */
   public Heats and(Quantity<Time> work) {
     List<Measure<Time>> all = new ArrayList<>(works);
-    all.add(Times.positive("work", work));
+    all.add(Arguments.positiveTime("work", work));
     return new Heats(cooling, List.copyOf(all));
   }
 

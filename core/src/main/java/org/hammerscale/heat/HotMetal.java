@@ -152,12 +152,13 @@ public final class HotMetal {
     return Emissivity.of(this).value();
   }
 
-  /** Whether its temperature and what it sheds follow the curve of scaled steel. */
-  boolean isCarbonSteel() {
+  /** {@return whether it follows the curves of plain carbon steel, as wrought iron does too} */
+  public boolean isCarbonSteel() {
     return curve == CarbonSteelCurve.CURVE;
   }
 
-  boolean isAustenitic() {
+  /** {@return whether it follows the curves of austenitic stainless steel} */
+  public boolean isAustenitic() {
     return curve == AusteniticCurve.CURVE;
   }
 

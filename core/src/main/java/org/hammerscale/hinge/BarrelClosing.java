@@ -205,7 +205,7 @@ public final class BarrelClosing {
                   + " the end",
               GEOMETRY));
     }
-    if (end.kind() == BarrelEnd.Kind.WELDED) {
+    if (end.isWelded()) {
       cautions.add(
           Caution.danger(
               "the strength of a forge weld cannot be computed: proof-test it before it carries a"
@@ -346,7 +346,7 @@ public final class BarrelClosing {
   }
 
   private Estimate<Length> between(double likely) {
-    if (end.kind() == BarrelEnd.Kind.WELDED) {
+    if (end.isWelded()) {
       return Estimate.exact(measure(likely));
     }
     double least = Math.min(curl.least(bore), likely);

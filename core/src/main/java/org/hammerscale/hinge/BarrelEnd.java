@@ -103,6 +103,11 @@ public final class BarrelEnd {
     return new BarrelEnd(Kind.WELDED, null, null, Objects.requireNonNull(allowance));
   }
 
+  /** {@return whether it is welded to the leaf, which makes the barrel a closed ring} */
+  public boolean isWelded() {
+    return kind == Kind.WELDED;
+  }
+
   Kind kind() {
     return kind;
   }

@@ -45,7 +45,7 @@ final class Curl {
   /** The bore left uncovered, in degrees. */
   double uncovered(Notes n, double bore) {
     String meaning = "bore left uncovered";
-    if (end.kind() == BarrelEnd.Kind.TUCKED || end.kind() == BarrelEnd.Kind.WELDED) {
+    if (end.kind() == BarrelEnd.Kind.TUCKED || end.isWelded()) {
       return n.value("A", meaning, "", 0, ShopUnits.DEGREE);
     }
     mean(n, bore, section, unit);
@@ -59,7 +59,7 @@ final class Curl {
   /** The strip as it is rolled, its end thinned already. */
   double strip(Notes n, double bore) {
     double m = mean(n, bore, section, unit);
-    if (end.kind() == BarrelEnd.Kind.WELDED) {
+    if (end.isWelded()) {
       double full = fullTurn(n, m);
       return centred ? weldedToNeck(n, full, bore) : full;
     }

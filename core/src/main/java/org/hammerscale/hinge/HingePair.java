@@ -12,6 +12,8 @@ import org.hammerscale.heat.Contraction;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;
+import org.hammerscale.strength.BarrelOpening;
+import org.hammerscale.strength.DoorLoad;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;

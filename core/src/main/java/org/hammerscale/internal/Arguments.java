@@ -9,6 +9,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.hammerscale.units.Density;
 import org.hammerscale.units.Measure;
@@ -116,6 +117,35 @@ public final class Arguments {
    */
   public static Measure<Temperature> temperature(String name, Quantity<Temperature> temperature) {
     return measured(name, temperature, ShopUnits.KELVIN, "a temperature", "°C or °F");
+  }
+
+  /**
+   * A time of more than zero.
+   *
+   * @param name the parameter's name, for the message
+   * @param time its value
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Time> positiveTime(String name, Quantity<Time> time) {
+    Measure<Time> measure = measured(name, time, ShopUnits.SECOND, "a time", "seconds or minutes");
+    if (!(measure.getValue() > 0)) {
+      throw new IllegalArgumentException(
+          name + " must be more than zero, was " + measure + "; give the time it takes");
+    }
+    return measure;
+  }
+
+  /**
+   * A time of zero or more.
+   *
+   * @param name the parameter's name, for the message
+   * @param time its value
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static Measure<Time> notNegativeTime(String name, Quantity<Time> time) {
+    return notNegative(name, time, ShopUnits.SECOND, "a time", "seconds or minutes");
   }
 
   /**

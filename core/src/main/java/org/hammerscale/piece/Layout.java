@@ -5,8 +5,8 @@ import java.util.List;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-import org.hammerscale.heat.ScaleLoss;
 import org.hammerscale.internal.Subscripts;
+import org.hammerscale.scale.ScaleLoss;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.units.Estimate;
@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * along the bar as if they all went the same way.
  *
  * <p>Saw kerf is not counted, nor is scale, unless the piece is laid out with a {@linkplain
- * Piece#layout(org.hammerscale.heat.HeatPlan) plan of its heats}. Then each stretch that is forged
+ * Piece#layout(org.hammerscale.scale.HeatPlan) plan of its heats}. Then each stretch that is forged
  * to another section than the bar's carries an allowance of its own, and the marks behind it move
  * by it: a thin tip needs more than a stout shoulder, so that one proportion for all marks would
  * put each in the wrong place. A plain or bent stretch of the bar's own section gets none, since

@@ -2,8 +2,8 @@ package org.hammerscale.piece;
 
 import java.util.List;
 import java.util.Objects;
-import org.hammerscale.heat.HeatPlan;
-import org.hammerscale.heat.ScaleLoss;
+import org.hammerscale.scale.HeatPlan;
+import org.hammerscale.scale.ScaleLoss;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;
 

@@ -11,6 +11,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import javax.measure.quantity.Pressure;
 import org.hammerscale.stock.Section;
+import org.hammerscale.strength.Bearing;
+import org.hammerscale.strength.NetSection;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Workings;

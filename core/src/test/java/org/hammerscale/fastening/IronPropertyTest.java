@@ -16,6 +16,8 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 import net.jqwik.api.constraints.Size;
 import org.hammerscale.stock.Section;
+import org.hammerscale.strength.Bearing;
+import org.hammerscale.strength.NetSection;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 

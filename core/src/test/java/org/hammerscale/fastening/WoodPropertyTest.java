@@ -15,6 +15,10 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 import org.hammerscale.fastening.WoodFastener.Kind;
+import org.hammerscale.holding.FastenerRow;
+import org.hammerscale.holding.LateralHold;
+import org.hammerscale.holding.ReferenceWithdrawal;
+import org.hammerscale.holding.UltimateWithdrawal;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 

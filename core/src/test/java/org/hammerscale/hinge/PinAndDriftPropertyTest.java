@@ -18,6 +18,11 @@ import org.hammerscale.heat.Contraction;
 import org.hammerscale.stock.BarSizes;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Section;
+import org.hammerscale.strength.BarrelOpening;
+import org.hammerscale.strength.Fork;
+import org.hammerscale.strength.PermissibleStress;
+import org.hammerscale.strength.PinLoad;
+import org.hammerscale.strength.PinSize;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 

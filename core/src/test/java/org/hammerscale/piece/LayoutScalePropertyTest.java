@@ -15,7 +15,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 import org.hammerscale.forging.Taper;
-import org.hammerscale.heat.HeatPlan;
+import org.hammerscale.scale.HeatPlan;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Plain;

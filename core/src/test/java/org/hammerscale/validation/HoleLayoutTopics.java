@@ -4,8 +4,8 @@ import static org.hammerscale.units.Measures.millimetres;
 
 import java.util.List;
 import javax.measure.quantity.Length;
-import org.hammerscale.fastening.HoleRow;
-import org.hammerscale.fastening.KeepOut;
+import org.hammerscale.spacing.HoleRow;
+import org.hammerscale.spacing.KeepOut;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 

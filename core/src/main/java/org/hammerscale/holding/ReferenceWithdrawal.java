@@ -1,0 +1,125 @@
+package org.hammerscale.holding;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import org.hammerscale.fastening.PilotHole;
+import org.hammerscale.fastening.Wood;
+import org.hammerscale.fastening.WoodFastener;
+import org.hammerscale.units.Measure;
+import org.hammerscale.working.Caution;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
+import org.hammerscale.working.Working;
+
+/**
+ * The reference design value of the NDS for pulling a fastener out along its length: withdrawal,
+ * holding power. It is a working load before the code's adjustments, about a fifth of what {@link
+ * UltimateWithdrawal} says the wood gives on average before it lets go; the two are not to be
+ * confused, nor their gravities.
+ *
+ * <pre>{@code
+ * WoodScrew screw = WoodScrew.number(10);
+ * ReferenceWithdrawal hold = ReferenceWithdrawal.of(screw, Wood.named("Douglas-fir coast"));
+ * hold.force(inches(1))                   // 135.4 lbf
+ * hold.force(inches("1 1/4"))             // 169.2 lbf
+ * hold.inEndGrain().force(inches(1))      // 0 lbf
+ * }</pre>
+ *
+ * <p>W per inch of thread, in pounds: wood screw 2850 G² D, lag screw (coach screw) 1800 G^1.5
+ * D^0.75, nail 1380 G^2.5 D, with the oven-dry gravity G and the diameter D in inches. A fastener
+ * in inches is answered in pounds-force, any other in newtons. In end grain a lag screw has 0.75 of
+ * that; wood screws and nails nothing, since the NDS does not let them be loaded so.
+ *
+ * <p>Exact as the rule states it. Source: ANSI/AWC NDS 2015, 12.2.1 to 12.2.3 and table 12.2A; the
+ * nail and the end grain of nails from memory.
+ */
+public final class ReferenceWithdrawal {
+  private static final Source NDS =
+      Source.read("ANSI/AWC NDS 2015", "12.2, reference withdrawal design values");
+  private static final Source NDS_NAIL = Source.fromMemory("ANSI/AWC NDS 2015", "12.2.3");
+  private static final String BASIS = "oven-dry weight and volume";
+
+  private final PullOut pull;
+
+  private ReferenceWithdrawal(PullOut pull) {
+    this.pull = pull;
+  }
+
+  /**
+   * A fastener in side grain, in its proper {@linkplain PilotHole pilot hole}.
+   *
+   * @param fastener the screw or nail
+   * @param wood what it is in; its oven-dry gravity counts
+   * @return what it holds
+   */
+  public static ReferenceWithdrawal of(WoodFastener fastener, Wood wood) {
+    PullOut.Law law =
+        switch (fastener.kind()) {
+          case WOOD_SCREW -> new PullOut.Law(2850, 2, 1);
+          case LAG_SCREW -> new PullOut.Law(1800, 1.5, 0.75);
+          case NAIL -> new PullOut.Law(1380, 2.5, 1);
+        };
+    return new ReferenceWithdrawal(new PullOut(fastener, wood, false, law));
+  }
+
+  /** {@return the same fastener driven into end grain, along the fibres} */
+  public ReferenceWithdrawal inEndGrain() {
+    return new ReferenceWithdrawal(pull.inEndGrain());
+  }
+
+  /**
+   * The reference value of one fastener.
+   *
+   * @param inWood length of thread in the wood without the tip, of a nail its length in the wood;
+   *     more than zero
+   * @return the force, in pounds-force if the diameter is in inches, else in newtons
+   * @throws IllegalArgumentException if the length is not more than zero
+   */
+  public Measure<Force> force(Quantity<Length> inWood) {
+    Measure<Length> length = PullOut.checked(Measure.from(inWood));
+    return pull.measure(force(Notes.NONE, length));
+  }
+
+  /**
+   * What to know before trusting it.
+   *
+   * @param inWood length of thread in the wood, more than zero
+   * @return cautions of grain, length and wood, and of what a reference value is
+   * @throws IllegalArgumentException if the length is not more than zero
+   */
+  public List<Caution> cautions(Quantity<Length> inWood) {
+    List<Caution> all = new ArrayList<>(pull.cautions(PullOut.checked(Measure.from(inWood))));
+    all.addAll(HoldCautions.REFERENCE);
+    return List.copyOf(all);
+  }
+
+  /**
+   * How it was found.
+   *
+   * @param inWood length of thread in the wood, more than zero
+   * @return the working of {@link #force}
+   * @throws IllegalArgumentException if the length is not more than zero
+   */
+  public Working working(Quantity<Length> inWood) {
+    Measure<Length> length = PullOut.checked(Measure.from(inWood));
+    return Notes.taken(
+            "NDS reference withdrawal, " + pull.words() + pull.wood.name(),
+            HoldingLaw.lengthUnit(pull.fastener),
+            n -> force(n, length))
+        .withSource(pull.fastener.kind() == WoodFastener.Kind.NAIL ? NDS_NAIL : NDS)
+        .withCautions(cautions(length));
+  }
+
+  private double force(Notes n, Measure<Length> length) {
+    return pull.force(n, BASIS, pull.wood.ovenDry().value(), length);
+  }
+
+  /** Fastener, grain and wood. */
+  @Override
+  public String toString() {
+    return "NDS reference withdrawal of a " + pull.words() + pull.wood;
+  }
+}

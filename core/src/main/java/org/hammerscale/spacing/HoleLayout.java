@@ -1,0 +1,289 @@
+package org.hammerscale.spacing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import javax.measure.quantity.Length;
+import org.hammerscale.internal.Subscripts;
+import org.hammerscale.units.Graduation;
+import org.hammerscale.units.Measure;
+import org.hammerscale.working.Caution;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
+import org.hammerscale.working.Working;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where the holes of a row go: the answer to a {@link HoleRow}. Places are measured from the pin
+ * centre.
+ *
+ * <pre>{@code
+ * KeepOut seam = KeepOut.seamAt(inches(6)).wide(inches("1/8")).clear(inches("3/4"));
+ * HoleLayout holes = HoleRow.along(inches(14)).holes(4).startingFrom(inches("1 1/2")).endingBefore(inches("3/4")).missing(seam).layout();
+ * holes                         // 4 holes at 1 1/2 in, 5 3/16 in, 9.3333 in, 13 1/4 in from the pin centre, at least 3 11/16 in apart
+ * holes.leastSpacing()          // 3 11/16 in
+ * holes.largestMove()           // 0.2292 in
+ * holes.spacings().get(2)       // 3.9167 in
+ * holes.governedBy()            // "holes 1 to 2, 1 spacing from the start of the row at 1 1/2 in to the edge of the seam at 6 in at 5 3/16 in"
+ * holes.on(SIXTEENTH).positions().get(2)   // 9 5/16 in
+ * }</pre>
+ *
+ * <p>Exact, in the leaf's unit. Source: geometry of intervals.
+ */
+public final class HoleLayout {
+  private static final Source INTERVALS =
+      Source.computed("geometry of intervals: holes packed from one edge or fixed hole to another");
+  private static final Source DISTANCE = Source.computed("distance between two holes");
+  private static final Source ZIGZAG =
+      Source.computed("least of the sections straight across and zigzag from row to row");
+
+  private final RowPlan plan;
+  private final double[] places;
+  private final @Nullable Chain chain;
+  private final @Nullable Graduation<Length> rule;
+
+  private HoleLayout(
+      RowPlan plan, double[] places, @Nullable Chain chain, @Nullable Graduation<Length> rule) {
+    this.plan = plan;
+    this.places = places;
+    this.chain = chain;
+    this.rule = rule;
+  }
+
+  static HoleLayout of(RowPlan plan, double[] places, @Nullable Chain chain) {
+    return new HoleLayout(plan, places, chain, null);
+  }
+
+  /** {@return the places of the holes, from the pin centre, in rising order} */
+  public List<Measure<Length>> positions() {
+    return measures(places);
+  }
+
+  /** {@return the distances along the leaf from each hole to the next; none for one hole} */
+  public List<Measure<Length>> spacings() {
+    double[] gaps = new double[places.length - 1];
+    for (int i = 0; i < gaps.length; i++) {
+      gaps[i] = places[i + 1] - places[i];
+    }
+    return measures(gaps);
+  }
+
+  private List<Measure<Length>> measures(double[] values) {
+    return Arrays.stream(values).mapToObj(plan::measure).toList();
+  }
+
+  /**
+   * The least distance between the centres of two holes: along the leaf in one row, slantwise
+   * between two.
+   *
+   * @return the distance, exact
+   * @throws IllegalStateException if there is only one hole
+   */
+  public Measure<Length> leastSpacing() {
+    return plan.measure(spacing(Notes.NONE));
+  }
+
+  /**
+   * The greatest distance of a hole from where it is wanted: from the even row between the ends,
+   * unless places were named.
+   *
+   * @return the distance, exact, not negative
+   */
+  public Measure<Length> largestMove() {
+    return plan.measure(move(Notes.NONE));
+  }
+
+  /**
+   * What decides: the edges or fixed holes between which the holes have no room to spare, or the
+   * hole that had to move furthest.
+   *
+   * @return it in words
+   */
+  public String governedBy() {
+    if (chain != null) {
+      return tight(chain);
+    }
+    int i = furthest();
+    Measure<Length> move = largestMove();
+    return move.getValue() == 0
+        ? "every hole lies where it is wanted"
+        : "hole " + (i + 1) + ", " + move + " from " + plan.measure(plan.wanted()[i]);
+  }
+
+  /** The deciding chain as it lies in this layout, which may hold an image of it. */
+  private String tight(Chain decided) {
+    double spacing = spacing(Notes.NONE);
+    for (int i = 0; i < places.length && plan.apart == 0; i++) {
+      for (int j = i + 1; j < places.length && isTight(j, spacing); j++) {
+        Chain own = new Chain(places[i], places[j], j - i, 0);
+        if (RowNames.isKnown(plan, places[i]) && RowNames.isKnown(plan, places[j])) {
+          return "holes " + (i + 1) + " to " + (j + 1) + ", " + RowNames.of(plan, own);
+        }
+      }
+    }
+    return RowNames.of(plan, decided);
+  }
+
+  private boolean isTight(int i, double spacing) {
+    return places[i] - places[i - 1] <= spacing + 4 * plan.slack();
+  }
+
+  /**
+   * How the least spacing was found.
+   *
+   * @return the working
+   * @throws IllegalStateException if there is only one hole
+   */
+  public Working working() {
+    return Notes.taken("least spacing of the holes", plan.unit, this::spacing)
+        .withSource(chain == null ? DISTANCE : INTERVALS)
+        .withCautions(cautions());
+  }
+
+  /** {@return how the largest move was found} */
+  public Working moveWorking() {
+    return Notes.taken("largest move of a hole", plan.unit, this::move)
+        .withSource(DISTANCE)
+        .withCautions(cautions());
+  }
+
+  private double spacing(Notes n) {
+    if (places.length == 1) {
+      throw new IllegalStateException("one hole has no spacing; ask for its position");
+    }
+    if (chain != null) {
+      String from = RowNames.of(plan, chain.from());
+      return chain.spacing(n, plan.apart, from, RowNames.of(plan, chain.to()));
+    }
+    int closest = 0;
+    int step = 1;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 1; i < places.length; i++) {
+      if (distance(i - 1, i, plan.apart) < least) {
+        least = distance(i - 1, i, plan.apart);
+        closest = i - 1;
+      }
+    }
+    for (int i = 2; i < places.length && plan.apart > 0; i++) {
+      if (distance(i - 2, i, 0) < least) {
+        least = distance(i - 2, i, 0);
+        closest = i - 2;
+        step = 2;
+      }
+    }
+    double a = note(n, closest);
+    double e = note(n, closest + step);
+    String formula = symbol(closest + step) + " − " + symbol(closest);
+    if (step == 2 || plan.apart == 0) {
+      return n.length("d", "least spacing", formula, e - a);
+    }
+    double b = n.given("b", "distance between the rows", plan.apart);
+    double l = n.length("l", "along the leaf", formula, e - a);
+    return n.length("d", "least spacing", "√(l² + b²)", Math.sqrt(l * l + b * b));
+  }
+
+  private double distance(int from, int to, double apart) {
+    return apart == 0 ? places[to] - places[from] : Math.hypot(places[to] - places[from], apart);
+  }
+
+  private double move(Notes n) {
+    int i = furthest();
+    double x = note(n, i);
+    double t = n.given("t", "where it is wanted", plan.wanted()[i]);
+    return x >= t
+        ? n.length("r", "largest move", symbol(i) + " − t", x - t)
+        : n.length("r", "largest move", "t − " + symbol(i), t - x);
+  }
+
+  private double note(Notes n, int i) {
+    return n.given(symbol(i), "hole " + (i + 1), places[i]);
+  }
+
+  private static String symbol(int i) {
+    return "x" + Subscripts.of(i + 1);
+  }
+
+  private int furthest() {
+    double[] wanted = plan.wanted();
+    int furthest = 0;
+    for (int i = 1; i < places.length; i++) {
+      double more = Math.abs(places[i] - wanted[i]) - Math.abs(places[furthest] - wanted[furthest]);
+      furthest = more > plan.slack() ? i : furthest;
+    }
+    return furthest;
+  }
+
+  /**
+   * The layout on the marks of a rule: each hole on the mark nearest to its place, such that none
+   * enters a keep-out and the least spacing that was asked for is kept. Among the marks near the
+   * places, the widest spacing is kept if that was the aim. Fixed holes stay where they are.
+   *
+   * @param newRule the rule, laid with its zero on the pin centre
+   * @return the layout, checked anew
+   * @throws IllegalArgumentException if no marks near the places will do
+   */
+  public HoleLayout on(Graduation<Length> newRule) {
+    return new HoleLayout(plan, new MarkedPlaces(plan, newRule).nearestTo(places), null, newRule);
+  }
+
+  /** {@return what to know before drilling} */
+  public List<Caution> cautions() {
+    List<Caution> cautions = new ArrayList<>();
+    Places free = plan.free();
+    for (double fixed : plan.anyway) {
+      if (!free.contains(fixed)) {
+        cautions.add(
+            Caution.limit(
+                "the fixed hole at "
+                    + plan.measure(fixed)
+                    + " lies in the "
+                    + RowNames.inTheWay(plan, fixed)
+                    + ", as it was allowed to; do not count on its holding",
+                Source.commonPractice("a fastener in a seam or too near an edge splits the wood")));
+      }
+    }
+    if (plan.apart > 0) {
+      cautions.add(
+          Caution.limit(
+              "staggered rows "
+                  + plan.measure(plan.apart)
+                  + " apart: check the section left along the zigzag from hole to hole, and the"
+                  + " wood's spacing along and across the grain",
+              ZIGZAG));
+    }
+    if (rule != null && plan.isMirrored() && !isMirrored()) {
+      cautions.add(
+          Caution.limit(
+              "on "
+                  + rule
+                  + " the row is no longer quite symmetric; take a rule with a mark on"
+                  + " the mirror line at "
+                  + plan.measure(plan.centre),
+              Source.computed("the image of a mark is a mark only then")));
+    }
+    return List.copyOf(cautions);
+  }
+
+  private boolean isMirrored() {
+    int last = places.length - 1;
+    for (int i = 0; i <= last; i++) {
+      if (Math.abs(2 * plan.centre - places[i] - places[last - i]) > 4 * plan.slack()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Number, places and least spacing. */
+  @Override
+  public String toString() {
+    String list =
+        positions().stream().map(Measure::toString).collect(Collectors.joining(", ", " at ", ""));
+    return (places.length == 1 ? "1 hole" : places.length + " holes")
+        + (plan.apart > 0 ? " in two rows by turns" : "")
+        + list
+        + " from the pin centre"
+        + (places.length == 1 ? "" : ", at least " + leastSpacing() + " apart");
+  }
+}

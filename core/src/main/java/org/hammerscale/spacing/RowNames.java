@@ -1,0 +1,142 @@
+package org.hammerscale.spacing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** What lies where on a row, in words. */
+final class RowNames {
+  private static final String UNKNOWN = "edge";
+
+  private RowNames() {}
+
+  /** What ends at a place, such as {@code end of the row}. */
+  static String of(RowPlan plan, double place) {
+    String own = own(plan, place);
+    if (!own.isEmpty()) {
+      return own;
+    }
+    String image = plan.isMirrored() ? own(plan, 2 * plan.centre - place) : "";
+    return image.isEmpty() ? UNKNOWN : "mirror image of the " + image;
+  }
+
+  private static String own(RowPlan plan, double place) {
+    double slack = 4 * plan.slack();
+    if (plan.fixed.stream().anyMatch(f -> Math.abs(f - place) <= slack)) {
+      return "fixed hole";
+    }
+    for (KeepOut keepOut : plan.keepOuts) {
+      if (Math.abs(keepOut.from().in(plan.unit) - place) <= slack
+          || Math.abs(keepOut.to().in(plan.unit) - place) <= slack) {
+        return "edge of the " + keepOut.name();
+      }
+    }
+    if (Math.abs(plan.start - place) <= slack) {
+      return "start of the row";
+    }
+    if (Math.abs(plan.end - place) <= slack) {
+      return "end of the row";
+    }
+    return plan.isMirrored() && Math.abs(plan.centre - place) <= slack ? "mirror line" : "";
+  }
+
+  /** What forbids a place. */
+  static String inTheWay(RowPlan plan, double place) {
+    for (KeepOut keepOut : plan.keepOuts) {
+      if (keepOut.from().in(plan.unit) < place && place < keepOut.to().in(plan.unit)) {
+        return keepOut.name();
+      }
+    }
+    return place < plan.start ? "stretch before the start" : "stretch behind the end";
+  }
+
+  /** Whether something ends at a place: an edge or a fixed hole, or the image of one. */
+  static boolean isKnown(RowPlan plan, double place) {
+    return !of(plan, place).equals(UNKNOWN);
+  }
+
+  /** A chain in words. */
+  static String of(RowPlan plan, Chain chain) {
+    int steps = chain.diagonals() + chain.straights();
+    return (steps == 1 ? "1 spacing" : steps + " spacings")
+        + " from the "
+        + of(plan, chain.from())
+        + " at "
+        + plan.measure(chain.from())
+        + " to the "
+        + of(plan, chain.to())
+        + " at "
+        + plan.measure(chain.to());
+  }
+
+  /** Why the holes do not fit, and what would help. */
+  static String advice(RowPlan plan, RowSolver solver) {
+    Chain widest = plan.holes > 1 ? solver.widest() : null;
+    List<String> help = new ArrayList<>();
+    boolean odd = plan.isMirrored() && plan.holes % 2 == 1;
+    int most = plan.least > 0 ? solver.most(plan.least) : 0;
+    String what;
+    if (plan.least > 0 && most < plan.holes) {
+      what =
+          "holes must be at most "
+              + most
+              + " at a least spacing of "
+              + plan.measure(plan.least)
+              + ", were "
+              + plan.holes;
+    } else {
+      what =
+          plan.holes
+              + " holes must find room"
+              + (odd ? ", the middle one at " + plan.measure(plan.centre) : "")
+              + ", but there is none";
+    }
+    if (most > 0 && most < plan.holes) {
+      help.add("ask for fewer");
+    }
+    if (widest != null) {
+      help.add(
+          "ask for a least spacing of at most "
+              + plan.measure(widest.spacing(plan.apart))
+              + " ("
+              + of(plan, widest)
+              + ")");
+    }
+    help.addAll(relaxed(plan));
+    return what + "; " + (help.isEmpty() ? "take a longer leaf" : String.join(", or ", help));
+  }
+
+  /** What alone stands in the way: each thing without which the holes fit. */
+  private static List<String> relaxed(RowPlan plan) {
+    List<String> help = new ArrayList<>();
+    if (plan.isMirrored()) {
+      RowPlan without = plan.copy();
+      without.centre = Double.NaN;
+      tryout(help, without, "give up the symmetry");
+    }
+    RowPlan longer = plan.copy();
+    longer.start = 0;
+    tryout(help, longer, "start nearer to the pin");
+    longer = plan.copy();
+    longer.end = plan.length;
+    tryout(help, longer, "go nearer to the tip");
+    for (KeepOut keepOut : plan.keepOuts) {
+      RowPlan without = plan.copy();
+      without.keepOuts = plan.keepOuts.stream().filter(other -> other != keepOut).toList();
+      tryout(help, without, "give up the " + keepOut.name());
+    }
+    if (!plan.isMirrored()) {
+      for (Double fixed : plan.fixed) {
+        RowPlan without = plan.copy();
+        without.fixed = plan.fixed.stream().filter(other -> !other.equals(fixed)).toList();
+        tryout(help, without, "give up the fixed hole at " + plan.measure(fixed));
+      }
+    }
+    return help.size() > 6 ? help.subList(0, 6) : help;
+  }
+
+  private static void tryout(List<String> help, RowPlan without, String words) {
+    if (new RowSolver(without).isFeasible()) {
+      help.add(words);
+    }
+  }
+}

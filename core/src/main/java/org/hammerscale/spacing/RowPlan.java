@@ -1,0 +1,206 @@
+package org.hammerscale.spacing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import javax.measure.Unit;
+import javax.measure.quantity.Length;
+import org.hammerscale.units.Measure;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a {@link HoleRow} has been told, in its unit. Filled in while a row is made, and never
+ * changed afterwards.
+ */
+final class RowPlan {
+  /** Two places closer than this part of the leaf are the same: noise of the arithmetic. */
+  private static final double NOISE = 0x1p-40;
+
+  final Unit<Length> unit;
+  final double length;
+  double start = Double.NaN;
+  double end = Double.NaN;
+  int holes;
+  double least;
+  double apart;
+  double centre = Double.NaN;
+  boolean nearest;
+  double @Nullable [] places;
+  List<KeepOut> keepOuts = List.of();
+  List<Double> fixed = List.of();
+
+  /** Those of the fixed holes that may lie in a keep-out. */
+  List<Double> anyway = List.of();
+
+  RowPlan(Unit<Length> unit, double length) {
+    this.unit = unit;
+    this.length = length;
+  }
+
+  RowPlan copy() {
+    RowPlan copy = new RowPlan(unit, length);
+    copy.start = start;
+    copy.end = end;
+    copy.holes = holes;
+    copy.least = least;
+    copy.apart = apart;
+    copy.centre = centre;
+    copy.nearest = nearest;
+    copy.places = places;
+    copy.keepOuts = keepOuts;
+    copy.fixed = fixed;
+    copy.anyway = anyway;
+    return copy;
+  }
+
+  boolean isMirrored() {
+    return !Double.isNaN(centre);
+  }
+
+  double slack() {
+    return length * NOISE;
+  }
+
+  Measure<Length> measure(double value) {
+    return Measure.of(value, unit);
+  }
+
+  static <T> List<T> joined(List<T> some, List<? extends T> more) {
+    List<T> all = new ArrayList<>(some);
+    all.addAll(more);
+    return List.copyOf(all);
+  }
+
+  /** Where the holes are wanted: as asked, or evenly from end to end. */
+  double[] wanted() {
+    if (places != null) {
+      return places;
+    }
+    if (holes == 1) {
+      return new double[] {isMirrored() ? centre : length / 2};
+    }
+    if (!isMirrored()) {
+      return Targets.even(start, end, holes);
+    }
+    double half = Math.min(centre - start, end - centre);
+    return Targets.even(centre - half, centre + half, holes);
+  }
+
+  Places free() {
+    List<double[]> forbidden = new ArrayList<>(keepOuts.size());
+    for (KeepOut keepOut : keepOuts) {
+      forbidden.add(new double[] {keepOut.from().in(unit), keepOut.to().in(unit)});
+    }
+    return Places.between(start, end, forbidden, slack());
+  }
+
+  /** The problem in bare numbers, checked. */
+  Strip strip() {
+    checkTold();
+    Places free = free();
+    return Strip.of(free, holes, checkedFixed(free), apart);
+  }
+
+  /** Refuses to answer before everything has been told. */
+  void checkTold() {
+    told(holes > 0, "holes", "how many there are to be", "holes(5)");
+    checkEndsTold();
+    if (nearest && !(least > 0)) {
+      told(false, "least spacing", "how close holes may come", "leastSpacing(…)");
+    }
+    double[] wanted = places;
+    if (wanted != null && wanted.length != holes) {
+      throw new IllegalArgumentException(
+          "places must be as many as the holes, "
+              + holes
+              + ", were "
+              + wanted.length
+              + "; name one for each hole");
+    }
+  }
+
+  void checkEndsTold() {
+    told(!Double.isNaN(start), "start", "how far from the pin the row begins", "startingFrom(…)");
+    told(!Double.isNaN(end), "end", "how far before the tip the row ends", "endingBefore(…)");
+  }
+
+  private static void told(boolean told, String what, String meaning, String step) {
+    if (!told) {
+      throw new IllegalStateException(
+          what + " must be given: say " + meaning + " with " + step + " before asking");
+    }
+  }
+
+  private double[] checkedFixed(Places free) {
+    String contradiction = contradiction(free);
+    if (contradiction != null) {
+      throw new IllegalArgumentException(contradiction);
+    }
+    return sortedFixed();
+  }
+
+  /** The fixed holes in rising order. */
+  double[] sortedFixed() {
+    return fixed.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+  }
+
+  /** What is wrong with the fixed holes, or null. */
+  @Nullable String contradiction(Places free) {
+    double[] sorted = sortedFixed();
+    if (sorted.length > holes) {
+      return "fixed holes must be no more than the holes, "
+          + holes
+          + ", were "
+          + sorted.length
+          + "; ask for more holes";
+    }
+    for (int i = 0; i < sorted.length; i++) {
+      double f = sorted[i];
+      if (i > 0 && f - sorted[i - 1] <= slack()) {
+        return "fixed hole at " + measure(f) + " is named twice";
+      }
+      if (!free.contains(f) && !anyway.contains(f)) {
+        return "fixed hole must not lie in a keep-out, was at "
+            + measure(f)
+            + " in the "
+            + RowNames.inTheWay(this, f)
+            + "; move it, or keep it with usingAnyway";
+      }
+      if (isMirrored() && !hasImage(sorted, f)) {
+        return "fixed holes of a symmetric row must be mirror images, was one at "
+            + measure(f)
+            + " with none at "
+            + measure(2 * centre - f)
+            + "; add its image, or give up the symmetry";
+      }
+    }
+    return null;
+  }
+
+  /** This row, minding also what another minds. */
+  RowPlan and(RowPlan other) {
+    RowPlan both = copy();
+    both.start = Math.max(start, other.measure(other.start).in(unit));
+    both.end = Math.min(end, other.measure(other.end).in(unit));
+    both.least = Math.max(least, other.measure(other.least).in(unit));
+    both.keepOuts = joined(keepOuts, other.keepOuts);
+    both.fixed = merged(fixed, other, other.fixed);
+    both.anyway = merged(anyway, other, other.anyway);
+    return both;
+  }
+
+  private List<Double> merged(List<Double> own, RowPlan other, List<Double> more) {
+    List<Double> all = new ArrayList<>(own);
+    for (double place : more) {
+      double x = other.measure(place).in(unit);
+      if (all.stream().noneMatch(y -> Math.abs(x - y) <= slack())) {
+        all.add(x);
+      }
+    }
+    return List.copyOf(all);
+  }
+
+  private boolean hasImage(double[] sorted, double f) {
+    return Arrays.stream(sorted).anyMatch(x -> Math.abs(2 * centre - f - x) <= 4 * slack());
+  }
+}

@@ -1,0 +1,271 @@
+package org.hammerscale.strength;
+
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import org.hammerscale.internal.Arguments;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
+import org.hammerscale.working.Caution;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
+import org.hammerscale.working.Working;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a chest's lid or a hatch does to its hinges, all of them together. Shut, the front edge
+ * bears its part. Held up by a stay (prop), the stay presses the lid up close to the pin, and the
+ * hinges must hold it down: far more than the lid weighs.
+ *
+ * <pre>{@code
+ * LidLoad lid = LidLoad.pressing(newtons(200), millimetres(600));
+ * lid.shut()                                                        // 100 N
+ * LidLoad held = lid.raisedTo(degrees(0)).onStay(millimetres(250), degrees(30));
+ * held.stay()                                                       // 480 N
+ * held.hinges()                                                     // 417.6 N
+ * LidLoad.weighing(kilograms(20), metres(0.6)).shut()   // 98.07 N
+ * lid.withMiddleAt(millimetres(200)).shut()   // 133.3 N
+ * lid.shutWorking().result()   // 100 N
+ * held.working().result()   // 417.6 N
+ * held.cautions().size()   // 2
+ * }</pre>
+ *
+ * <p>Exact for a stiff lid that turns without friction. Hinges share it unequally unless they are
+ * well fitted. Source: statics.
+ */
+public final class LidLoad {
+  private static final Source STATICS = Source.computed("balance of forces and moments on the lid");
+
+  private final Measure<Force> weight;
+  private final Measure<Length> depth;
+  private final Measure<Length> middle;
+  private final Measure<Angle> raised;
+  private final @Nullable Measure<Length> stayAt;
+  private final @Nullable Measure<Angle> slope;
+
+  private LidLoad(
+      Measure<Force> weight,
+      Measure<Length> depth,
+      Measure<Length> middle,
+      Measure<Angle> raised,
+      @Nullable Measure<Length> stayAt,
+      @Nullable Measure<Angle> slope) {
+    this.weight = weight;
+    this.depth = depth;
+    this.middle = middle;
+    this.raised = raised;
+    this.stayAt = stayAt;
+    this.slope = slope;
+  }
+
+  /**
+   * A lid that lies shut, with its middle at half its depth.
+   *
+   * @param lid its mass, more than zero
+   * @param depth from the pin to the front edge, more than zero
+   * @return the load
+   * @throws IllegalArgumentException if either is not more than zero
+   */
+  public static LidLoad weighing(Quantity<Mass> lid, Quantity<Length> depth) {
+    return pressing(Weights.of("lid", lid), depth);
+  }
+
+  /**
+   * The same by its weight.
+   *
+   * @param lid how it presses down, more than zero
+   * @param depth from the pin to the front edge, more than zero
+   * @return the load
+   * @throws IllegalArgumentException if either is not more than zero
+   */
+  public static LidLoad pressing(Quantity<Force> lid, Quantity<Length> depth) {
+    Measure<Length> front = Arguments.positive("depth", depth);
+    return new LidLoad(
+        Arguments.positiveForce("lid", lid),
+        front,
+        front.divide(2),
+        Measure.of(0, ShopUnits.DEGREE),
+        null,
+        null);
+  }
+
+  /**
+   * The same with its middle elsewhere than at half its depth.
+   *
+   * @param fromPin how far the middle of its weight lies from the pin, from zero to the depth
+   * @return the load
+   * @throws IllegalArgumentException if it is out of range
+   */
+  public LidLoad withMiddleAt(Quantity<Length> fromPin) {
+    return new LidLoad(weight, depth, within("fromPin", fromPin), raised, stayAt, slope);
+  }
+
+  /**
+   * The same raised.
+   *
+   * @param angle how far above level, 0° to 180°
+   * @return the load
+   * @throws IllegalArgumentException if the angle is out of range
+   */
+  public LidLoad raisedTo(Quantity<Angle> angle) {
+    return new LidLoad(weight, depth, middle, Arguments.angle("angle", angle, 180), stayAt, slope);
+  }
+
+  /**
+   * The same held by a stay.
+   *
+   * @param fromPin where along the lid the stay holds it, more than zero, up to the depth
+   * @param toLid the angle between the stay's push and the lid, seen from the front edge: less than
+   *     90° pushes the lid away from the pin, more pushes it on the pin; more than 0°, below 180°
+   * @return the load
+   * @throws IllegalArgumentException if either is out of range
+   */
+  public LidLoad onStay(Quantity<Length> fromPin, Quantity<Angle> toLid) {
+    Measure<Length> at = Arguments.positive("fromPin", within("fromPin", fromPin));
+    Measure<Angle> angle = Arguments.angle("toLid", toLid, 180);
+    double sine = Math.sin(angle.in(ShopUnits.RADIAN));
+    if (!(sine > 1e-9)) {
+      throw new IllegalArgumentException(
+          "toLid must lie between 0° and 180°, was "
+              + angle
+              + "; a stay along the lid cannot hold it, set its foot elsewhere");
+    }
+    return new LidLoad(weight, depth, middle, raised, at, angle);
+  }
+
+  /**
+   * What the hinges bear of a level lid that rests on its front edge: W (1 − e / b); half the
+   * weight if the middle lies at half the depth.
+   *
+   * @return the force, exact
+   */
+  public Measure<Force> shut() {
+    return Measure.of(resting(Notes.NONE), unit());
+  }
+
+  /**
+   * What the stay pushes with: S = W e cos φ / (s sin β); negative if it must pull, as it must past
+   * upright.
+   *
+   * @return the force, exact
+   * @throws IllegalStateException if there is no stay
+   */
+  public Measure<Force> stay() {
+    return Measure.of(push(Notes.NONE), unit());
+  }
+
+  /**
+   * What all hinges together bear of a lid on its stay: the weight and the stay's push added as
+   * arrows.
+   *
+   * @return the force, exact
+   * @throws IllegalStateException if there is no stay
+   */
+  public Measure<Force> hinges() {
+    return Measure.of(held(Notes.NONE), unit());
+  }
+
+  /** {@return how {@link #shut} was found} */
+  public Working shutWorking() {
+    return taken("hinges of a lid that rests on its front edge", this::resting);
+  }
+
+  /**
+   * How {@link #hinges} was found, {@link #stay} on the way.
+   *
+   * @return the working
+   * @throws IllegalStateException if there is no stay
+   */
+  public Working working() {
+    return taken("hinges of a lid on its stay", this::held);
+  }
+
+  /** {@return a warning if the stay loads the hinges beyond the weight; who has to check} */
+  public List<Caution> cautions() {
+    if (stayAt == null || !hinges().isGreaterThan(weight)) {
+      return LoadCautions.ALL;
+    }
+    return List.of(
+        Caution.limit(
+            "the stay loads the hinges with "
+                + hinges()
+                + ", more than the lid's "
+                + weight
+                + "; hold the lid farther from the pin, or squarer to it",
+            STATICS),
+        LoadCautions.ALL.get(0));
+  }
+
+  private Working taken(String title, Notes.Calculation calculation) {
+    return Notes.taken(title, depth.getUnit(), calculation)
+        .withSource(STATICS)
+        .withCautions(cautions());
+  }
+
+  private double resting(Notes n) {
+    double w = n.value("W", "weight of the lid", "", weight.in(unit()), unit());
+    double e = n.given("e", "its middle from the pin", middle.in(depth.getUnit()));
+    double b = n.given("b", "front edge from the pin", depth.in(depth.getUnit()));
+    return n.value("V", "borne by the hinges", "W (1 − e / b)", w * (1 - e / b), unit());
+  }
+
+  private double push(Notes n) {
+    if (stayAt == null || slope == null) {
+      throw new IllegalStateException("the lid has no stay; call onStay first");
+    }
+    double w = n.value("W", "weight of the lid", "", weight.in(unit()), unit());
+    double e = n.given("e", "its middle from the pin", middle.in(depth.getUnit()));
+    double p = n.value("φ", "raised by", "", raised.in(ShopUnits.RADIAN), ShopUnits.RADIAN);
+    double s = n.given("s", "stay from the pin", stayAt.in(depth.getUnit()));
+    double b = n.value("β", "stay to lid", "", slope.in(ShopUnits.RADIAN), ShopUnits.RADIAN);
+    double push = w * e * Math.cos(p) / (s * Math.sin(b));
+    return n.value("S", "push of the stay", "W e cos(φ) / (s sin(β))", push, unit());
+  }
+
+  private double held(Notes n) {
+    double push = push(n);
+    double w = weight.in(unit());
+    double p = raised.in(ShopUnits.RADIAN);
+    double b = slope == null ? 0 : slope.in(ShopUnits.RADIAN);
+    double along = push * Math.cos(b) - w * Math.sin(p);
+    n.value("X", "along the lid", "S cos(β) − W sin(φ)", along, unit());
+    double across = push * Math.sin(b) - w * Math.cos(p);
+    n.value("Y", "across the lid", "S sin(β) − W cos(φ)", across, unit());
+    double both = Math.sqrt(along * along + across * across);
+    return n.value("F", "borne by the hinges", "√(X² + Y²)", both, unit());
+  }
+
+  private Unit<Force> unit() {
+    return weight.getUnit();
+  }
+
+  private Measure<Length> within(String name, Quantity<Length> fromPin) {
+    Measure<Length> distance = Arguments.notNegative(name, fromPin);
+    if (distance.isGreaterThan(depth)) {
+      throw new IllegalArgumentException(
+          name
+              + " must be at most the lid's depth of "
+              + depth
+              + ", was "
+              + distance
+              + "; measure it from the pin");
+    }
+    return distance;
+  }
+
+  /** Weight, depth, how far it is raised and on what. */
+  @Override
+  public String toString() {
+    return "lid of "
+        + weight
+        + ", "
+        + depth
+        + " deep, raised "
+        + raised
+        + (stayAt == null ? "" : ", on a stay " + stayAt + " from the pin at " + slope);
+  }
+}

@@ -1,0 +1,130 @@
+package org.hammerscale.strength;
+
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import org.hammerscale.units.Measure;
+import org.hammerscale.working.Caution;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
+
+/**
+ * What {@link BarrelOpening} reckons and rests on: an open curl as a beam that bears F rₘ and F, in
+ * one set of units of stress at a time.
+ */
+record OpenCurl(Measure<Length> bore, Measure<Length> thickness, Measure<Length> width) {
+  static final Source SPRING_EYE =
+      Source.fromMemory("SAE manual on leaf springs", "stress in an open eye");
+  static final Source CURVED =
+      Source.fromMemory("Timoshenko, Strength of Materials", "curved bars, Winkler and Bach");
+  static final Source PLASTIC =
+      Source.computed("a rectangular section yields throughout at M / Mₚ + (N / Nₚ)² = 1");
+  static final Source CANTILEVER = Source.computed("bending of a straight cantilever");
+  static final Caution OPEN_CURL =
+      Caution.limit(
+          "this holds for an open curl on a loose pin; a forge-welded barrel does not open so, and"
+              + " the strength of a forge weld cannot be reckoned: proof-test it",
+          Source.commonPractice("a weld is proved by a test load"));
+  static final Caution OFF_FACE =
+      Caution.limit(
+          "a pull off the face also bends the leaf from the pin to its first fixing, mostly more"
+              + " than the curl: see leafBending, and set the first fixing close to the barrel",
+          CANTILEVER);
+  static final Caution RESERVE =
+      Caution.limit(
+          "the plastic limit is the last reserve: the barrel has opened for good before; design on"
+              + " first yield",
+          PLASTIC);
+
+  double straight(Notes n, StressUnits units, Measure<Force> force) {
+    double f = units.givenForce(n, "pull on the leaf", force);
+    double d = d(n, units);
+    double t = t(n, units);
+    double w = w(n, units);
+    return units.pressure(
+        n,
+        "σ",
+        "stress at the inside, straight beam",
+        "3 F (d + t) / (w t²) + F / (w t)",
+        3 * f * (d + t) / (w * (t * t)) + f / (w * t));
+  }
+
+  double curved(Notes n, StressUnits units, Measure<Force> force) {
+    double q = perForce(n, units);
+    double f = units.givenForce(n, "pull on the leaf", force);
+    return units.pressure(n, "σ", "stress at the inside, curved beam", "F q", f * q);
+  }
+
+  double firstYield(Notes n, StressUnits units, PermissibleStress permissible) {
+    double q = perForce(n, units);
+    double y = permissible.notedStrength(n, units);
+    return units.force(n, "F₁", "pull at first yield", "Y / q", y / q);
+  }
+
+  double safe(Notes n, StressUnits units, PermissibleStress permissible) {
+    double q = perForce(n, units);
+    double sigma = permissible.noted(n, units);
+    return units.force(n, "F", "pull to design for", "σ / q", sigma / q);
+  }
+
+  double plastic(Notes n, StressUnits units, PermissibleStress permissible) {
+    double y = permissible.notedStrength(n, units);
+    double d = d(n, units);
+    double t = t(n, units);
+    double w = w(n, units);
+    double m = mean(n, d, t);
+    String formula = "Y w t² / (4 rₘ)";
+    return units.force(n, "F₂", "plastic limit in bending", formula, y * w * (t * t) / (4 * m));
+  }
+
+  double plasticWithPull(Notes n, StressUnits units, PermissibleStress permissible) {
+    double y = permissible.notedStrength(n, units);
+    double d = d(n, units);
+    double t = t(n, units);
+    double w = w(n, units);
+    double m = mean(n, d, t);
+    double moment = units.moment(n, "Mₚ", "plastic moment", "Y w t² / 4", y * w * (t * t) / 4);
+    double pull = units.force(n, "Nₚ", "yield all through in tension", "Y w t", y * w * t);
+    double g = units.perForce(n, "g", "moment of each unit of force", "rₘ / Mₚ", m / moment);
+    return units.force(
+        n,
+        "F₂",
+        "plastic limit, from F g + (F / Nₚ)² = 1",
+        "2 / (g + √(g² + 4 / Nₚ²))",
+        2 / (g + Math.sqrt(g * g + 4 / (pull * pull))));
+  }
+
+  /** The stress at the inside of the curved beam for each unit of force. */
+  private double perForce(Notes n, StressUnits units) {
+    double d = d(n, units);
+    double t = t(n, units);
+    double w = w(n, units);
+    double inner = n.length("r₁", "inside radius", "d / 2", d / 2);
+    double outer = n.length("r₂", "outside radius", "r₁ + t", inner + t);
+    double middle = mean(n, d, t);
+    double log = Math.log(outer / inner);
+    double neutral = n.length("r₀", "radius of the neutral line", "t / ln(r₂ / r₁)", t / log);
+    double e = n.length("e", "from there to the mean radius", "rₘ − r₀", middle - neutral);
+    return units.stressPerForce(
+        n,
+        "q",
+        "stress at the inside for each unit of force",
+        "rₘ (r₀ − r₁) / (w t e r₁) + 1 / (w t)",
+        middle * (neutral - inner) / (w * t * e * inner) + 1 / (w * t));
+  }
+
+  private static double mean(Notes n, double d, double t) {
+    return n.length("rₘ", "mean radius, from the pin's centre", "(d + t) / 2", (d + t) / 2);
+  }
+
+  private double d(Notes n, StressUnits units) {
+    return units.given(n, "d", "bore", bore);
+  }
+
+  private double t(Notes n, StressUnits units) {
+    return units.given(n, "t", "thickness of the strap", thickness);
+  }
+
+  private double w(Notes n, StressUnits units) {
+    return units.given(n, "w", "width of the knuckles of this leaf, added up", width);
+  }
+}

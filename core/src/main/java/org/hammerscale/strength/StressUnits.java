@@ -1,0 +1,154 @@
+package org.hammerscale.strength;
+
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Pressure;
+import org.hammerscale.internal.Arguments;
+import org.hammerscale.stock.Section;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Working;
+
+/** The units in which a stress is worked out, so that force ÷ length² is a stress as it stands. */
+final class StressUnits {
+  /** N, mm, MPa. */
+  static final StressUnits METRIC =
+      new StressUnits(ShopUnits.MILLIMETRE, ShopUnits.NEWTON, ShopUnits.MEGAPASCAL);
+
+  /** lbf, in, psi. */
+  static final StressUnits CUSTOMARY =
+      new StressUnits(ShopUnits.INCH, ShopUnits.POUND_FORCE, ShopUnits.PSI);
+
+  private final Unit<Length> length;
+  private final Unit<Force> force;
+  private final Unit<Pressure> pressure;
+  private final Unit<?> moment;
+  private final Unit<?> perForce;
+  private final Unit<?> stressPerForce;
+
+  private StressUnits(Unit<Length> length, Unit<Force> force, Unit<Pressure> pressure) {
+    this.length = length;
+    this.force = force;
+    this.pressure = pressure;
+    this.moment = force.multiply(length);
+    this.perForce = force.inverse();
+    this.stressPerForce = length.pow(-2);
+  }
+
+  /** Customary for pounds-force, else metric. */
+  static StressUnits ofForce(Measure<Force> given) {
+    return isOne(given, ShopUnits.POUND_FORCE) ? CUSTOMARY : METRIC;
+  }
+
+  /** Customary for psi and ksi, else metric. */
+  static StressUnits ofPressure(Measure<Pressure> given) {
+    return isOne(given, ShopUnits.PSI) || isOne(given, ShopUnits.KSI) ? CUSTOMARY : METRIC;
+  }
+
+  /** Customary for a strap whose width is in thousandths of an inch, inches, feet or yards. */
+  static StressUnits ofStrap(Section strap) {
+    double thousandths = Measure.of(1, strap.width().getUnit()).in(ShopUnits.INCH) * 1000;
+    return Math.abs(thousandths - Math.rint(thousandths)) < 1e-6 ? CUSTOMARY : METRIC;
+  }
+
+  private static <Q extends Quantity<Q>> boolean isOne(Measure<Q> given, Unit<Q> unit) {
+    return given.getUnit().equals(unit) || given.withValue(1).isEquivalentTo(Measure.of(1, unit));
+  }
+
+  Unit<Length> length() {
+    return length;
+  }
+
+  Measure<Length> length(double value) {
+    return Measure.of(value, length);
+  }
+
+  Measure<Force> force(double value) {
+    return Measure.of(value, force);
+  }
+
+  Measure<Pressure> pressure(double value) {
+    return Measure.of(value, pressure);
+  }
+
+  /** Notes a given length. */
+  double given(Notes n, String symbol, String meaning, Measure<Length> value) {
+    return n.given(symbol, meaning, value.in(length));
+  }
+
+  /** Notes a given force as F. */
+  double givenForce(Notes n, String meaning, Measure<Force> value) {
+    return n.value("F", meaning, "", value.in(force), force);
+  }
+
+  /** Notes a given stress. */
+  double givenStress(Notes n, String symbol, String meaning, Measure<Pressure> value) {
+    return n.value(symbol, meaning, "", value.in(pressure), pressure);
+  }
+
+  Unit<Force> force() {
+    return force;
+  }
+
+  Unit<Pressure> pressure() {
+    return pressure;
+  }
+
+  double force(Notes n, String symbol, String meaning, String formula, double value) {
+    return n.value(symbol, meaning, formula, value, force);
+  }
+
+  double pressure(Notes n, String symbol, String meaning, String formula, double value) {
+    return n.value(symbol, meaning, formula, value, pressure);
+  }
+
+  double moment(Notes n, String symbol, String meaning, String formula, double value) {
+    return n.value(symbol, meaning, formula, value, moment);
+  }
+
+  double perForce(Notes n, String symbol, String meaning, String formula, double value) {
+    return n.value(symbol, meaning, formula, value, perForce);
+  }
+
+  double stressPerForce(Notes n, String symbol, String meaning, String formula, double value) {
+    return n.value(symbol, meaning, formula, value, stressPerForce);
+  }
+
+  /** A calculation from one given, in units of stress. */
+  @FunctionalInterface
+  interface Calculation<T> {
+    double calculate(Notes n, StressUnits units, T given);
+  }
+
+  /** A stress that follows from a force, which is checked. */
+  static Measure<Pressure> stress(
+      String name, Quantity<Force> given, Calculation<Measure<Force>> calculation) {
+    Measure<Force> checked = Arguments.positiveForce(name, given);
+    StressUnits units = ofForce(checked);
+    return units.pressure(calculation.calculate(Notes.NONE, units, checked));
+  }
+
+  /** A force that follows from a strength. */
+  static Measure<Force> force(PermissibleStress given, Calculation<PermissibleStress> calculation) {
+    StressUnits units = ofPressure(given.strength());
+    return units.force(calculation.calculate(Notes.NONE, units, given));
+  }
+
+  /** The working of a stress that follows from a force. */
+  static Working working(
+      String title, String name, Quantity<Force> given, Calculation<Measure<Force>> calculation) {
+    Measure<Force> checked = Arguments.positiveForce(name, given);
+    StressUnits units = ofForce(checked);
+    return Notes.taken(title, units.length, n -> calculation.calculate(n, units, checked));
+  }
+
+  /** The working of a force that follows from a strength. */
+  static Working working(
+      String title, PermissibleStress given, Calculation<PermissibleStress> calculation) {
+    StressUnits units = ofPressure(given.strength());
+    return Notes.taken(title, units.length, n -> calculation.calculate(n, units, given));
+  }
+}

@@ -1,0 +1,180 @@
+package org.hammerscale.strength;
+
+import static org.hammerscale.units.Measures.inches;
+import static org.hammerscale.units.Measures.megapascals;
+import static org.hammerscale.units.Measures.millimetres;
+import static org.hammerscale.units.Measures.newtons;
+import static org.hammerscale.units.Measures.poundsForce;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.hammerscale.hinge.Barrel;
+import org.hammerscale.hinge.BarrelEnd;
+import org.hammerscale.stock.Material;
+import org.hammerscale.stock.Section;
+import org.hammerscale.strength.BarrelOpening.Direction;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
+import org.hammerscale.working.Workings;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+
+class BarrelOpeningTest {
+  private static final Barrel EYE =
+      Barrel.around(millimetres(10), Section.flat(millimetres(30), millimetres(6)));
+  private static final BarrelOpening OPENING = BarrelOpening.of(EYE);
+  private static final PermissibleStress STEEL = PermissibleStress.of(megapascals(235), 3);
+
+  @Test
+  void yieldsLongBeforeItsPlasticLimit() {
+    assertTrue(OPENING.firstYield(STEEL).isLessThan(OPENING.plasticLimitWithPull(STEEL)));
+    assertTrue(OPENING.plasticLimitWithPull(STEEL).isLessThan(OPENING.plasticLimit(STEEL)));
+    assertEquals(
+        OPENING.firstYield(STEEL).getValue() / 3, OPENING.safePull(STEEL).getValue(), 1e-9);
+    assertTrue(OPENING.plasticWorking(STEEL).toString().contains("the last reserve"));
+  }
+
+  @Test
+  void showsItsWorkings() {
+    PermissibleStress ksi = PermissibleStress.of(Measure.of(36, ShopUnits.KSI), 2);
+    for (PermissibleStress stress : new PermissibleStress[] {STEEL, ksi}) {
+      Workings.check(OPENING.firstYieldWorking(stress), OPENING.firstYield(stress));
+      Workings.check(OPENING.safePullWorking(stress), OPENING.safePull(stress));
+      Workings.check(OPENING.plasticWorking(stress), OPENING.plasticLimit(stress));
+      Workings.check(OPENING.plasticWithPullWorking(stress), OPENING.plasticLimitWithPull(stress));
+    }
+    Workings.check(OPENING.straightWorking(newtons(2000)), OPENING.straightStress(newtons(2000)));
+    Workings.check(OPENING.curvedWorking(poundsForce(450)), OPENING.curvedStress(poundsForce(450)));
+    Workings.check(
+        OPENING.leafBendingWorking(newtons(100), inches(1)),
+        OPENING.leafBending(newtons(100), inches(1)));
+    String working = OPENING.curvedWorking(newtons(2000)).toString();
+    assertTrue(working.contains("pull in the plane of the leaf"), working);
+    assertTrue(working.contains("forge-welded"), working);
+    assertTrue(working.contains("licensed engineer"), working);
+  }
+
+  @Test
+  void speaksTheCallersUnits() {
+    PermissibleStress psi = PermissibleStress.of(Measure.of(36000, ShopUnits.PSI), 1);
+    assertEquals(ShopUnits.POUND_FORCE, OPENING.firstYield(psi).getUnit());
+    assertEquals(ShopUnits.NEWTON, OPENING.firstYield(STEEL).getUnit());
+    assertEquals(ShopUnits.PSI, OPENING.curvedStress(poundsForce(1)).getUnit());
+    assertEquals(ShopUnits.MEGAPASCAL, OPENING.curvedStress(newtons(1)).getUnit());
+    assertTrue(
+        OPENING
+            .firstYieldWorking(PermissibleStress.of(Material.WROUGHT_IRON, 1))
+            .toString()
+            .contains("low yield strength of wrought iron"));
+  }
+
+  @Test
+  void countsTheKnucklesOfOneLeaf() {
+    BarrelOpening half = OPENING.withKnuckles(millimetres(15));
+    assertEquals(
+        2 * OPENING.curvedStress(newtons(2000)).getValue(),
+        half.curvedStress(newtons(2000)).getValue(),
+        1e-9);
+    assertEquals(
+        OPENING.leafBending(newtons(50), millimetres(40)),
+        half.leafBending(newtons(50), millimetres(40)));
+    assertTrue(half.toString().contains("15 mm of knuckles"));
+    // 6 × 50 × 40 ÷ (30 × 6²)
+    assertEquals(
+        12000 / 1080.0, OPENING.leafBending(newtons(50), millimetres(40)).getValue(), 1e-12);
+  }
+
+  @Test
+  void tellsTheDirectionsApart() {
+    BarrelOpening push = OPENING.under(Direction.PUSH);
+    assertEquals(OPENING.firstYield(STEEL), push.firstYield(STEEL));
+    assertEquals(Direction.PUSH, push.direction());
+    assertEquals(Direction.PULL, OPENING.direction());
+    BarrelOpening off = OPENING.under(Direction.OFF_THE_FACE);
+    assertEquals(OPENING.firstYield(STEEL), off.firstYield(STEEL));
+    assertTrue(says(off, "see leafBending"));
+    assertFalse(says(push, "see leafBending"));
+    assertTrue(
+        refused(() -> OPENING.under(Direction.TOWARDS_THE_BARREL))
+            .startsWith("pull must load the curl, was a pull square to the leaf, towards"));
+    assertEquals(EYE, off.barrel());
+  }
+
+  /**
+   * The statics of the Javadoc, by going round the curl: its mean line starts at the top, where the
+   * leaf comes from the right, and turns left. The pin's force acts through the centre, and bears
+   * on the bore opposite to the pull. No section of the loaded arc carries more than F rₘ.
+   */
+  @Test
+  void carriesNoMoreThanForceTimesMeanRadius() {
+    assertEquals(1, greatestLever(0), 1e-9); // a pull in the plane
+    assertEquals(1, greatestLever(180), 1e-9); // a push
+    assertEquals(1, greatestLever(90), 1e-9); // off the face
+    assertEquals(1, greatestLever(35), 1e-9);
+    assertEquals(1, greatestLever(220), 1e-9); // a push towards the side of the barrel
+    assertEquals(0, greatestLever(-90), 1e-9); // towards the barrel
+    assertEquals(Math.cos(Math.toRadians(40)), greatestLever(-40), 1e-9);
+  }
+
+  private static double greatestLever(int pull) {
+    double greatest = 0;
+    int bears = 180 + pull;
+    for (int at = 90; at <= bears; at++) {
+      double x = Math.cos(Math.toRadians(at));
+      double y = Math.sin(Math.toRadians(at));
+      double lever =
+          Math.abs(x * Math.sin(Math.toRadians(pull)) - y * Math.cos(Math.toRadians(pull)));
+      greatest = Math.max(greatest, lever);
+    }
+    return greatest;
+  }
+
+  @Test
+  void refusesWhatCannotBe() {
+    assertTrue(refused(() -> OPENING.curvedStress(newtons(0))).startsWith("force must"));
+    assertTrue(refused(() -> OPENING.straightStress(newtons(-1))).startsWith("force must"));
+    assertTrue(
+        refused(() -> OPENING.leafBending(newtons(1), millimetres(0))).startsWith("fixing must"));
+    assertEquals(
+        "summed width must be at most the strap's 30 mm, was 40 mm; add up the knuckles of one leaf"
+            + " only",
+        refused(() -> OPENING.withKnuckles(millimetres(40))));
+    assertTrue(refused(() -> OPENING.withKnuckles(millimetres(0))).startsWith("summed width"));
+    assertThrows(NullPointerException.class, () -> BarrelOpening.of(null));
+    assertThrows(NullPointerException.class, () -> OPENING.under(null));
+  }
+
+  private static boolean says(BarrelOpening opening, String words) {
+    return opening.cautions().stream().anyMatch(caution -> caution.text().contains(words));
+  }
+
+  private static String refused(Executable call) {
+    return assertThrows(IllegalArgumentException.class, call).getMessage();
+  }
+
+  @Test
+  void aWeldedBarrelIsNoOpenCurl() {
+    Barrel welded =
+        Barrel.around(millimetres(10), Section.flat(millimetres(30), millimetres(6)))
+            .endedWith(BarrelEnd.forgeWelded(org.hammerscale.bending.WeldAllowance.ONE_THICKNESS));
+    String message =
+        assertThrows(IllegalArgumentException.class, () -> BarrelOpening.of(welded)).getMessage();
+    assertTrue(message.contains("proof-test it"), message);
+  }
+
+  @Test
+  void aCentredBarrelOpensUnderAPullToEitherSide() {
+    Barrel centred =
+        Barrel.around(millimetres(10), Section.flat(millimetres(30), millimetres(6))).centred();
+    BarrelOpening pulled = BarrelOpening.of(centred);
+    assertEquals(
+        pulled
+            .under(BarrelOpening.Direction.OFF_THE_FACE)
+            .plasticLimit(PermissibleStress.of(megapascals(235), 1)),
+        pulled
+            .under(BarrelOpening.Direction.TOWARDS_THE_BARREL)
+            .plasticLimit(PermissibleStress.of(megapascals(235), 1)));
+  }
+}

@@ -4,6 +4,7 @@
 module org.hammerscale.units {
   requires transitive java.measure;
   requires tech.units.indriya;
+  requires commons.math3;
   requires static org.jspecify;
 
   exports org.hammerscale.units;

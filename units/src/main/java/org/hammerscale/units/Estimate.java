@@ -3,6 +3,7 @@ package org.hammerscale.units;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import org.apache.commons.math3.special.Erf;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,12 +16,27 @@ import org.jspecify.annotations.Nullable;
  * Estimate<Length> eye = Estimate.of(inches("1 3/4"), inches(2), inches("2 3/8"));
  * taper.addDependent(eye)                  // 5 1/4 in (4 3/4 in to 6 1/8 in)
  * taper.addIndependent(eye)                // 5 1/4 in (4.8964 in to 5 7/8 in)
- * taper.covers(millimetres(80))            // true
+ * taper.bound(0.99)                        // 3.9572 in  enough 99 times in 100
+ * taper.odds(inches("3 3/4"))              // 0.95  how often so much is enough
  * }</pre>
+ *
+ * <p>Between and beyond its three values it is spread as two halves of normal distributions that
+ * meet at the likely value: each as wide as its own side. {@link #low} and {@link #high} are the
+ * bounds of 5 and of 95 in 100.
  *
  * @param <Q> what is estimated
  */
 public final class Estimate<Q extends Quantity<Q>> {
+  private static final double LEAST_ODDS = 0.5;
+  private static final double MOST_ODDS = 0.9999;
+
+  /**
+   * The quantile z(0.95) of the normal distribution over √2: the error function is that of a
+   * variance of one half. A literal, so that an estimate which nobody asks for odds loads no
+   * tables.
+   */
+  private static final double NINETEEN_IN_TWENTY = 1.6448536269514722 / Math.sqrt(2);
+
   private final Measure<Q> low;
   private final Measure<Q> likely;
   private final Measure<Q> high;
@@ -172,6 +188,53 @@ public final class Estimate<Q extends Quantity<Q>> {
       throw new IllegalArgumentException("factor must not be negative, was " + factor);
     }
     return new Estimate<>(low.multiply(factor), likely.multiply(factor), high.multiply(factor));
+  }
+
+  /**
+   * The value that is enough with given odds: M + (high − M) z(p)/z(0.95), with M the likely value
+   * and z the quantile of the normal distribution. Of a sum, ask the sum: the sum of two bounds is
+   * as dear as if all went wrong at once, which it is only for errors that {@linkplain
+   * #addDependent go together}.
+   *
+   * @param odds p, how many outcomes of one shall not exceed it, 0.5 to 0.9999: 0.95 for 19 times
+   *     in 20
+   * @return the bound, in the estimate's unit; the value itself if it is exact
+   * @throws IllegalArgumentException if the odds are out of range
+   */
+  public Measure<Q> bound(double odds) {
+    if (!(odds >= LEAST_ODDS && odds <= MOST_ODDS)) {
+      throw new IllegalArgumentException(
+          "odds must lie between "
+              + LEAST_ODDS
+              + " and "
+              + MOST_ODDS
+              + ", was "
+              + odds
+              + "; give 0.95 for what is enough 19 times in 20");
+    }
+    if (odds == 0.95 || isExact()) {
+      return high;
+    }
+    double share = Erf.erfInv(2 * odds - 1) / NINETEEN_IN_TWENTY;
+    double middle = likely.amount();
+    return likely.withValue(middle + share * (high.in(likely.getUnit()) - middle));
+  }
+
+  /**
+   * How often a value is enough: the odds that the outcome does not exceed it.
+   *
+   * @param value a value of the same kind
+   * @return the odds, 0 to 1; of an exact estimate 1 or 0
+   */
+  public double odds(Quantity<Q> value) {
+    Unit<Q> unit = likely.getUnit();
+    double middle = likely.amount();
+    double above = Measure.from(value).in(unit) - middle;
+    double half = above < 0 ? middle - low.in(unit) : high.in(unit) - middle;
+    if (half == 0) {
+      return above < 0 ? 0 : isExact() || above > 0 ? 1 : 0.5;
+    }
+    return (1 + Erf.erf(above / half * NINETEEN_IN_TWENTY)) / 2;
   }
 
   /** Same likely value and same spread, each by {@link Measure#equals}. */

@@ -114,4 +114,30 @@ class EstimatePropertyTest {
     assertEquals(estimate.likely().multiply(factor), multiple.likely());
     assertEquals(estimate.high().multiply(factor), multiple.high());
   }
+
+  @Property
+  void aBoundGrowsWithItsOddsAndGivesThemBack(
+      @ForAll("estimates") Estimate<Length> estimate,
+      @ForAll @DoubleRange(min = 0.5, max = 0.9999) @Scale(6) double odds,
+      @ForAll @DoubleRange(min = 0.5, max = 0.9999) @Scale(6) double others) {
+    double least = Math.min(odds, others);
+    double most = Math.max(odds, others);
+    assertTrue(estimate.bound(least).compareTo(estimate.bound(most)) <= 0);
+    if (above(estimate) > 1e-3) {
+      assertEquals(odds, estimate.odds(estimate.bound(odds)), 1e-6);
+    }
+  }
+
+  @Property
+  void theBoundOfASumIsNoMoreThanTheSumOfBounds(
+      @ForAll("estimates") Estimate<Length> first,
+      @ForAll("estimates") Estimate<Length> second,
+      @ForAll @DoubleRange(min = 0.5, max = 0.9999) @Scale(6) double odds) {
+    double both = first.bound(odds).add(second.bound(odds)).in(ShopUnits.MILLIMETRE);
+    Estimate<Length> together = first.addDependent(second);
+    double slack = slack(together);
+    assertEquals(both, together.bound(odds).in(ShopUnits.MILLIMETRE), 4 * slack);
+    assertTrue(
+        first.addIndependent(second).bound(odds).in(ShopUnits.MILLIMETRE) <= both + 4 * slack);
+  }
 }

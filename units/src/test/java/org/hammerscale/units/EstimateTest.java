@@ -174,4 +174,51 @@ class EstimateTest {
     assertEquals("2 in (1 1/2 in to 3 in)", inchesOf(1.5, 2, 3).toString());
     assertEquals("2 in", Estimate.exact(inches(2)).toString());
   }
+
+  /** Quantiles of the normal distribution, as every table of it has them (from memory). */
+  @Test
+  void boundsFollowTheNormalDistributionOnEachSide() {
+    Estimate<Length> spread =
+        Estimate.of(millimetres(-1.644854), millimetres(0), millimetres(2 * 1.644854));
+    assertEquals(0, spread.bound(0.5).getValue());
+    assertEquals(2 * 0.253347, spread.bound(0.6).getValue(), 2e-6);
+    assertEquals(2 * 1.281552, spread.bound(0.9).getValue(), 2e-6);
+    assertEquals(spread.high(), spread.bound(0.95));
+    assertEquals(2 * 1.959964, spread.bound(0.975).getValue(), 2e-6);
+    assertEquals(2 * 2.326348, spread.bound(0.99).getValue(), 2e-6);
+    assertEquals(2 * 3.719016, spread.bound(0.9999).getValue(), 4e-6);
+    assertEquals(0.95, spread.odds(spread.high()), 1e-12);
+    assertEquals(0.05, spread.odds(spread.low()), 1e-12);
+    assertEquals(0.5, spread.odds(millimetres(0)));
+    assertEquals(0.025, spread.odds(millimetres(-1.959964)), 1e-7);
+    assertEquals(0.975, spread.odds(millimetres(2 * 1.959964)), 1e-7);
+  }
+
+  @Test
+  void whatIsExactIsEnoughOrNot() {
+    Estimate<Length> exact = Estimate.exact(inches(3));
+    assertEquals(inches(3), exact.bound(0.99));
+    assertEquals(1, exact.odds(inches(3)));
+    assertEquals(0, exact.odds(inches(2.999)));
+    Estimate<Length> onlyMore = Estimate.of(inches(3), inches(3), inches(4));
+    assertEquals(0, onlyMore.odds(inches(2.999)));
+    assertEquals(0.5, onlyMore.odds(inches(3)));
+    Estimate<Length> onlyLess = Estimate.of(inches(2), inches(3), inches(3));
+    assertEquals(inches(3), onlyLess.bound(0.99));
+    assertEquals(1, onlyLess.odds(inches(3.001)));
+  }
+
+  @Test
+  void refusesOddsThatNobodyCanAskFor() {
+    Estimate<Length> spread = Estimate.of(inches(2), inches(3), inches(4));
+    for (double odds : new double[] {0.4999, 0.99991, 1, 0, -1, Double.NaN}) {
+      IllegalArgumentException refused =
+          assertThrows(IllegalArgumentException.class, () -> spread.bound(odds));
+      assertEquals(
+          "odds must lie between 0.5 and 0.9999, was "
+              + odds
+              + "; give 0.95 for what is enough 19 times in 20",
+          refused.getMessage());
+    }
+  }
 }

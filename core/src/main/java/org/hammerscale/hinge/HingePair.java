@@ -15,6 +15,7 @@ import org.hammerscale.stock.Feature;
 import org.hammerscale.strength.BarrelOpening;
 import org.hammerscale.strength.DoorLoad;
 import org.hammerscale.units.Estimate;
+import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 import org.hammerscale.working.Caution;
@@ -81,7 +82,8 @@ public final class HingePair {
     this.bore = asked.bore;
     Barrel rolled = Barrel.around(bore, asked.rolled).endedWith(asked.end);
     this.barrel = asked.centred ? rolled.centred() : rolled;
-    this.knuckles = asked.knuckles;
+    Graduation<Length> rule = asked.rule;
+    this.knuckles = rule == null ? asked.knuckles : asked.knuckles.on(rule);
     this.hanging = asked.hanging;
     this.wanted = asked.opening;
     this.hand = asked.hand;
@@ -96,7 +98,8 @@ public final class HingePair {
             ? firstProfile
             : profile.reaching(lengthFromPin(Leaf.SECOND, asked.second));
     Swing uncut = Swing.between(firstProfile, secondProfile).withGap(asked.runningGap);
-    this.notch = asked.notch == null ? leastNotch(uncut) : asked.notch;
+    Measure<Length> depth = asked.notch == null ? leastNotch(uncut) : asked.notch;
+    this.notch = rule == null ? depth : rule.upTo(depth);
     LeafProfile fixed = firstProfile.notchedBehindPin(notch);
     LeafProfile moving =
         firstProfile == secondProfile ? fixed : secondProfile.notchedBehindPin(notch);

@@ -9,6 +9,7 @@ import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Section;
+import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 import org.jspecify.annotations.Nullable;
@@ -52,6 +53,8 @@ public final class HingePairBuilder {
   List<Feature> first = List.of();
   List<Feature> second = List.of();
   Hand hand = Hand.LEFT;
+
+  @Nullable Graduation<Length> rule;
 
   HingePairBuilder(Bar strap, Bore bore) {
     this.strap = Objects.requireNonNull(strap);
@@ -198,6 +201,19 @@ public final class HingePairBuilder {
    */
   public HingePairBuilder handed(Hand side) {
     hand = Objects.requireNonNull(side);
+    return this;
+  }
+
+  /**
+   * Puts the slots of both leaves and the depth of their notches on the marks of a rule: the slots
+   * {@linkplain Knuckles#on together}, so that no joint closes, the notches up, so that the door
+   * opens as wide as it must.
+   *
+   * @param marks what the smith marks by
+   * @return this builder
+   */
+  public HingePairBuilder on(Graduation<Length> marks) {
+    rule = Objects.requireNonNull(marks, "marks");
     return this;
   }
 

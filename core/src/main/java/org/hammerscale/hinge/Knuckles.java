@@ -3,10 +3,12 @@ package org.hammerscale.hinge;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
+import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
@@ -133,6 +135,31 @@ public final class Knuckles {
    */
   public Knuckles withGap(Quantity<Length> gap) {
     return new Knuckles(width, Arguments.notNegative("gap", gap).to(unit), ratios);
+  }
+
+  /**
+   * The same knuckles with the edges of both leaves' slots on the marks of a rule, chosen together:
+   * each joint is the least number of marks that is not less than the gap, all joints alike, and
+   * each edge lies at the mark nearest to its place. {@link #playOver} tells what that costs.
+   *
+   * @param rule what the smith marks by
+   * @return the knuckles, each within a mark of its part; only the far edge of the last lies where
+   *     the strap ends
+   * @throws IllegalArgumentException if a knuckle would be left less than a mark; the message names
+   *     the coarsest usual rule that holds them all
+   */
+  public Knuckles on(Graduation<Length> rule) {
+    return KnuckleMarks.of(this, Objects.requireNonNull(rule, "rule"));
+  }
+
+  /**
+   * What each joint has more of than was asked for.
+   *
+   * @param wanted the division before it was put {@linkplain #on on a rule}
+   * @return this gap less that one, exact, in this width's unit
+   */
+  public Measure<Length> playOver(Knuckles wanted) {
+    return gap.subtract(wanted.gap);
   }
 
   /** {@return the width of the leaf at the barrel} */
@@ -281,6 +308,16 @@ public final class Knuckles {
   public Working bearingWorking(Leaf leaf) {
     return Notes.taken("pin that the " + leaf + " bears on", unit, n -> bearing(n, leaf))
         .withSource(SHARED);
+  }
+
+  /** The same width with lengths chosen for it. */
+  Knuckles marked(double[] lengths, Measure<Length> joint) {
+    return new Knuckles(width, joint.to(unit), lengths);
+  }
+
+  /** The part that a knuckle takes of what they share. */
+  double share(int number) {
+    return ratios[number - 1] / parts(1, 1);
   }
 
   private double shared(Notes n) {

@@ -13,6 +13,7 @@ import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Plain;
 import org.hammerscale.stock.Section;
+import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 import org.junit.jupiter.api.Test;
@@ -196,5 +197,22 @@ class HingePairTest {
 
   private static String refusal(Executable call) {
     return assertThrows(IllegalArgumentException.class, call).getMessage();
+  }
+
+  @Test
+  void goesToTheMarksOfARule() {
+    HingePair pair =
+        asked()
+            .knuckles(Knuckles.across(millimetres(40)).withGap(millimetres(0.3)))
+            .facesFlush()
+            .opening(degrees(120), Hanging.FACE)
+            .on(Graduation.MILLIMETRE)
+            .pair();
+    // R tan 60° = 19.05: sawn to 20 it opens farther than asked, and no joint is tighter.
+    assertEquals(millimetres(20), pair.notchDepth());
+    assertEquals(122.378413, pair.opening().in(ShopUnits.DEGREE), 5e-7);
+    assertEquals(millimetres(1), pair.knuckles().gap());
+    assertEquals(millimetres(13), pair.slotsOf(Leaf.FIRST).get(0).start());
+    assertEquals(millimetres(27), pair.slotsOf(Leaf.FIRST).get(0).end());
   }
 }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.hammerscale.units.Graduation;
 import org.hammerscale.working.Workings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -155,5 +156,41 @@ class KnucklesTest {
   private static void refused(String message, Executable call) {
     String text = assertThrows(IllegalArgumentException.class, call).getMessage();
     assertTrue(text.startsWith(message), text);
+  }
+
+  /** By hand: joints of one mark, 7, 8 and 7 sixteenths of knuckle, 24 in all. */
+  @Test
+  void goToTheMarksOfARuleTogether() {
+    Knuckles asked = Knuckles.across(inches("1 1/2")).withGap(inches("1/32"));
+    Knuckles marked = asked.on(Graduation.SIXTEENTH);
+    assertEquals(inches("1/16"), marked.gap());
+    assertEquals(inches("1/32"), marked.playOver(asked));
+    assertEquals(inches("7/16"), marked.length(1));
+    assertEquals(inches("1/2"), marked.length(2));
+    assertEquals(inches("7/16"), marked.length(3));
+    KnuckleSlot slot = marked.slotsOf(Leaf.FIRST).get(0);
+    assertEquals(inches("7/16"), slot.start());
+    assertEquals(inches("1 1/16"), slot.end());
+    assertEquals(inches("1/2"), marked.slotsOf(Leaf.SECOND).get(0).end());
+    assertEquals(inches(1), marked.slotsOf(Leaf.SECOND).get(1).start());
+    // On a finer rule nothing is lost.
+    assertEquals(inches(0), asked.on(Graduation.THIRTY_SECOND).playOver(asked));
+  }
+
+  @Test
+  void refuseARuleThatLeavesAKnuckleNoMark() {
+    Knuckles nine = Knuckles.across(inches(1)).into(9).withGap(inches("1/64"));
+    refused(
+        "rule must be fine enough for 9 knuckles across 1 in with gaps of 1/64 in, was 1/8 in"
+            + " steps; take 1/32 in steps, the coarsest that holds them",
+        () -> nine.on(Graduation.EIGHTH));
+    refused(
+        "rule must be fine enough for 9 knuckles across 5 mm with gaps of 0.6 mm, was 1 mm steps;"
+            + " make fewer knuckles, or close the gaps",
+        () ->
+            Knuckles.across(millimetres(5))
+                .into(9)
+                .withGap(millimetres(0.6))
+                .on(Graduation.MILLIMETRE));
   }
 }

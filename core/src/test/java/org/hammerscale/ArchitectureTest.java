@@ -3,11 +3,18 @@ package org.hammerscale;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The rooms of the house: imports only point up the list, and nobody reaches the world outside. */
@@ -88,6 +95,24 @@ class ArchitectureTest {
             CLASSES.that(
                 com.tngtech.archunit.base.DescribedPredicate.describe(
                     "core", c -> !c.getPackageName().startsWith("org.hammerscale.units"))));
+  }
+
+  /** Byte code does not show what only a comment links to; the import would still run backwards. */
+  @Test
+  void importsOfCommentsPointUpTheListToo() throws IOException {
+    Pattern imported = Pattern.compile("^import (?:static )?org\\.hammerscale\\.(\\w+)\\.");
+    for (int i = 0; i < ROOMS.size(); i++) {
+      List<String> later = ROOMS.subList(i + 1, ROOMS.size());
+      try (Stream<Path> files =
+          Files.list(Path.of("src/main/java/org/hammerscale", ROOMS.get(i)))) {
+        for (Path file : files.toList()) {
+          for (String line : Files.readAllLines(file)) {
+            Matcher match = imported.matcher(line);
+            assertFalse(match.find() && later.contains(match.group(1)), file + ": " + line);
+          }
+        }
+      }
+    }
   }
 
   private static void keepApart(String room, String other) {

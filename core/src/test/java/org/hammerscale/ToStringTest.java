@@ -110,6 +110,7 @@ import org.hammerscale.strength.Fork;
 import org.hammerscale.strength.HingeCount;
 import org.hammerscale.strength.HingeGrade;
 import org.hammerscale.strength.HingeHook;
+import org.hammerscale.strength.HookPin;
 import org.hammerscale.strength.LidLoad;
 import org.hammerscale.strength.NetSection;
 import org.hammerscale.strength.PermissibleStress;
@@ -174,7 +175,7 @@ class ToStringTest {
             HotCut.bevelled(degrees(30), section),
             Split.evenly(inches(2), HotCut.ofKerf(inches(0), section), 2),
             Slot.through(section, Hole.mortise(inches(1), inches("1/4")), inches("1/16")),
-            FlatEye.drifted(section, inches(1), inches("1/4"), Hole.round(inches("3/8"))),
+            FlatEye.drifted(inches(1), inches("1/4"), Hole.round(inches("3/8"))),
             Taper.toPoint(section, inches(1)),
             DrawOut.edging(section, inches("3/4")),
             Shoulder.between(section, Section.round(inches("1/4")), inches(1)),
@@ -209,7 +210,11 @@ class ToStringTest {
             PinLoad.on(Pin.of(inches("3/8")), poundsForce(100)),
             PinLoad.Shear.DOUBLE,
             PinSize.inSingleShear(poundsForce(100), PermissibleStress.of(Material.MILD_STEEL, 3)),
-            HingeHook.of(Pin.of(inches("1/2")), inches(2), Section.round(inches("1/2")), inches(1)),
+            HookPin.of(Pin.of(inches("1/2")), inches(2)),
+            HingeHook.of(
+                HookPin.of(Pin.of(inches("1/2")), inches(2)),
+                Section.round(inches("1/2")),
+                inches(1)),
             BarrelOpening.of(barrel),
             BarrelOpening.Direction.PULL,
             Drift.leaving(inches("1/2"), Contraction.from(celsius(900), Material.MILD_STEEL)),

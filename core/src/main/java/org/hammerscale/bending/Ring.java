@@ -138,27 +138,27 @@ public final class Ring extends ClosedBar {
 
   /**
    * The length by the old tyre rule: three inside diameters and half an inch for each foot of
-   * these, three thicknesses, and a third of one for the weld. {@link #benchError} tells how far it
-   * is off.
+   * these, three thicknesses, and a third of one for the weld. {@link #tyreRuleError} tells how far
+   * it is off.
    *
    * @return the rule's length, in the diameter's unit
    */
-  public Measure<Length> benchLength() {
+  public Measure<Length> lengthByTyreRule() {
     return measure(bench(Notes.NONE));
   }
 
   /**
-   * How much the {@linkplain #benchLength old rule} gives beyond the circumference of the mean
+   * How much the {@linkplain #lengthByTyreRule old rule} gives beyond the circumference of the mean
    * diameter.
    *
    * @return the difference, in the diameter's unit; negative where the rule leaves the ring short
    */
-  public Measure<Length> benchError() {
-    return benchLength().subtract(measure(meanLine(Notes.NONE)));
+  public Measure<Length> tyreRuleError() {
+    return lengthByTyreRule().subtract(measure(meanLine(Notes.NONE)));
   }
 
   /** {@return how the old rule comes to its length} */
-  public Working benchWorking() {
+  public Working tyreRuleWorking() {
     return Notes.taken("ring by the old tyre rule", unit(), this::bench)
         .withSource(
             Source.commonPractice("3 diameters + 1/2 in a foot + 3 thicknesses + 1/3 thickness"));

@@ -143,13 +143,23 @@ public final class UBend extends BentBar {
   }
 
   /** {@return the first leg over all, from the outside of the bottom} */
-  public Measure<Length> firstLeg() {
+  public Measure<Length> firstLegOverAll() {
     return first;
   }
 
   /** {@return the second leg over all, from the outside of the bottom} */
-  public Measure<Length> secondLeg() {
+  public Measure<Length> secondLegOverAll() {
     return second;
+  }
+
+  /** {@return the straight part of the first leg, above its bend; zero if there is none} */
+  public Measure<Length> firstStraight() {
+    return first.subtract(setback());
+  }
+
+  /** {@return the straight part of the second leg, above its bend; zero if there is none} */
+  public Measure<Length> secondStraight() {
+    return second.subtract(setback());
   }
 
   /** {@return how far a leg's straight part begins above the outside of the bottom} */

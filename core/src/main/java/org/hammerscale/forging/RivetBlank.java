@@ -1,6 +1,5 @@
 package org.hammerscale.forging;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
@@ -21,7 +20,7 @@ import org.hammerscale.working.Working;
  * RivetBlank rivet = RivetBlank.through(inches("1/4"), Head.snap(shank));
  * rivet.length()                                    // 0.6718 in
  * rivet.inHole(inches("13/32")).length()            // 0.7152 in
- * rivet.lengthBy(RivetBlank.Rule.ONE_AND_A_HALF)    // 13/16 in
+ * RivetBlank.Rule.ONE_AND_A_HALF.length(inches("1/4"), shank)    // 13/16 in
  * }</pre>
  *
  * <p>The length is exact as geometry, without scale or a flash round the head: the bench rules are
@@ -47,9 +46,44 @@ public final class RivetBlank {
       this.diameters = diameters;
     }
 
-    private double calculate(Notes n, double grip, double diameter) {
+    /**
+     * The shank by this rule, whatever the head is called.
+     *
+     * @param grip the thickness of all it holds together, more than zero
+     * @param shank the round shank
+     * @return the length under the first head, in the grip's unit
+     * @throws IllegalArgumentException if the grip is not more than zero, or the shank not round
+     */
+    public Measure<Length> length(Quantity<Length> grip, Section shank) {
+      Measure<Length> through = checked(grip, shank);
+      return through.withValue(calculate(Notes.NONE, through, shank));
+    }
+
+    /**
+     * How the rule comes to its length.
+     *
+     * @param grip the thickness of all it holds together, more than zero
+     * @param shank the round shank
+     * @return the working of {@link #length}
+     * @throws IllegalArgumentException if the grip is not more than zero, or the shank not round
+     */
+    public Working working(Quantity<Length> grip, Section shank) {
+      Measure<Length> through = checked(grip, shank);
+      return Notes.taken(
+              "rivet by the bench, " + words, through.getUnit(), n -> calculate(n, through, shank))
+          .withSource(Source.read("rivet makers' length rules for round heads", ""));
+    }
+
+    private static Measure<Length> checked(Quantity<Length> grip, Section shank) {
+      Head.checkRound("shank", shank);
+      return Arguments.positive("grip", grip);
+    }
+
+    private double calculate(Notes n, Measure<Length> grip, Section shank) {
+      double g = n.given("G", "grip", grip.getValue());
+      double d = n.given("d", "diameter of the shank", shank.width().in(grip.getUnit()));
       String formula = this == ONE_AND_A_HALF ? "G + 1.5 d" : "1.1 G + 1.3 d";
-      return n.length("L", "length under the head", formula, grips * grip + diameters * diameter);
+      return n.length("L", "length under the head", formula, grips * g + diameters * d);
     }
 
     /** The rule in words. */
@@ -119,33 +153,11 @@ public final class RivetBlank {
     return grip.withValue(length(Notes.NONE));
   }
 
-  /**
-   * The shank by a rule of the bench.
-   *
-   * @param rule the rule
-   * @return the length under the first head, in the grip's unit
-   */
-  public Measure<Length> lengthBy(Rule rule) {
-    return grip.withValue(bench(Notes.NONE, rule));
-  }
-
   /** {@return how the length was found} */
   public Working working() {
     return Notes.taken(toString(), unit, this::length)
         .withSource(Source.computed("conservation of volume"))
         .withCautions(head.cautions());
-  }
-
-  /**
-   * How a rule of the bench comes to its length.
-   *
-   * @param rule the rule
-   * @return the working of {@link #lengthBy}
-   */
-  public Working workingBy(Rule rule) {
-    Objects.requireNonNull(rule);
-    return Notes.taken("rivet by the bench, " + rule, unit, n -> bench(n, rule))
-        .withSource(Source.read("rivet makers' length rules for round heads", ""));
   }
 
   private double length(Notes n) {
@@ -155,12 +167,6 @@ public final class RivetBlank {
     double h = n.given("h", "shank taken by the " + head.name(), head.stockLength().in(unit));
     double f = n.length("f", "what fills the hole", "G ((D / d)² − 1)", g * (w / d * (w / d) - 1));
     return n.length("L", "length under the head", "G + f + h", g + f + h);
-  }
-
-  private double bench(Notes n, Rule rule) {
-    double g = n.given("G", "grip", grip.in(unit));
-    double d = n.given("d", "diameter of the shank", shank().width().in(unit));
-    return rule.calculate(n, g, d);
   }
 
   /** Shank, grip and head. */

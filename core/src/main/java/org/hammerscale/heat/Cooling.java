@@ -33,7 +33,7 @@ import org.jspecify.annotations.Nullable;
  * cooling.hotAtTheEnd(millimetres(60)).time()                      // 74.21 s (66.77 s to 83.52 s)
  * cooling.cutTo(millimetres(60)).time()                            // 68.91 s (62 s to 77.55 s)
  * cooling.in(Air.moving(metres(2), seconds(1))).time()             // 68.82 s (62.82 s to 76.1 s)
- * cooling.withEmissivity(Estimate.exact(Measure.of(0.8, ShopUnits.ONE))).time()    // 80.39 s
+ * cooling.withEmissivity(0.8).time()    // 80.39 s
  * cooling.by(HotMetal.austenitic(Material.MILD_STEEL)).time()      // 81.53 s (61.06 s to 122.7 s)
  * cooling.temperatureAfter(minutes(1))                             // 853.5 °C (833.9 °C to 875.5 °C)
  * cooling.curve(4).get(2)                                          // 975 °C after 28.75 s
@@ -130,11 +130,26 @@ public final class Cooling {
    * @return the cooling
    * @throws IllegalArgumentException if it is out of that range
    */
+  public Cooling withEmissivity(double share) {
+    return withEmissivity(Estimate.exact(Measure.of(checkedShare(share), ShopUnits.ONE)));
+  }
+
+  /**
+   * The same with a surface whose emissivity is known only between bounds.
+   *
+   * @param share the part of what a black body radiates, each value more than 0, at most 1
+   * @return the cooling
+   * @throws IllegalArgumentException if a share is out of range
+   */
   public Cooling withEmissivity(Estimate<Dimensionless> share) {
     for (Measure<Dimensionless> value : List.of(share.low(), share.high())) {
-      Arguments.number("share", value.in(ShopUnits.ONE), 1, "scaled steel has 0.7 to 0.9");
+      checkedShare(value.in(ShopUnits.ONE));
     }
     return with(given.withEmissivity(share));
+  }
+
+  private static double checkedShare(double share) {
+    return Arguments.number("share", share, 1, "scaled steel has 0.7 to 0.9");
   }
 
   /**

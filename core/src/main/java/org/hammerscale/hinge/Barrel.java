@@ -35,7 +35,7 @@ import org.hammerscale.working.Working;
  * eye.developedLength()                               // 2.3562 in
  * eye.developedLength().upTo(SIXTEENTH)               // 2 3/8 in
  * eye.developedLength(NeutralLine.DIN_6935)           // 2.0813 in
- * eye.benchLength()                                   // 2 1/4 in
+ * eye.lengthByRuleOfThree()                                   // 2 1/4 in
  * eye.stock(strap)                                    // 1.9635 in (1.9635 in to 2.3562 in)
  * eye.endedWith(BarrelEnd.tucked()).stock(strap)      // 2.0491 in (1.9635 in to 2.3562 in)
  * eye.centred().leafStart()                           // 0.4841 in
@@ -51,11 +51,11 @@ import org.hammerscale.working.Working;
  * eye.metalLost()   // nothing lost
  * eye.reach()   // 1/2 in
  * eye.closing().end()   // square-cut end
- * eye.benchError()   // -0.1062 in
+ * eye.ruleOfThreeError()   // -0.1062 in
  * eye.cautions().size()   // 1
  * eye.working().result()   // 1.9635 in
  * eye.developedWorking().result()   // 2.3562 in
- * eye.benchWorking().result()   // 2 1/4 in
+ * eye.ruleOfThreeWorking().result()   // 2 1/4 in
  * eye.faceStepWorking(Barrel.around(inches("1/2"), thinner)).result()   // 1/16 in
  * }</pre>
  *
@@ -254,22 +254,27 @@ public final class Barrel implements Feature {
 
   /**
    * The length that smiths reckon at the bench: three times the mean diameter, rounded up to the
-   * next eighth of an inch. {@link #benchError} tells how far it is off.
+   * next eighth of an inch. {@link #ruleOfThreeError} tells how far it is off.
    *
    * @return the rule's length, in the bore's unit
    */
-  public Measure<Length> benchLength() {
+  public Measure<Length> lengthByRuleOfThree() {
     return Measure.of(bench(Notes.NONE), unit);
   }
 
+  /** {@return three mean diameters, before the rule rounds them up; in the bore's unit} */
+  public Measure<Length> threeMeanDiameters() {
+    return meanDiameter().multiply(3);
+  }
+
   /**
-   * How much the {@linkplain #benchLength bench rule} gives beyond the {@linkplain #developedLength
-   * full turn}.
+   * How much the {@linkplain #lengthByRuleOfThree rule of three} gives beyond the {@linkplain
+   * #developedLength full turn}.
    *
    * @return the difference, in the bore's unit; negative where the rule leaves the barrel short
    */
-  public Measure<Length> benchError() {
-    return benchLength().subtract(developedLength());
+  public Measure<Length> ruleOfThreeError() {
+    return lengthByRuleOfThree().subtract(developedLength());
   }
 
   /**
@@ -368,8 +373,8 @@ public final class Barrel implements Feature {
   }
 
   /** {@return how the bench rule comes to its length} */
-  public Working benchWorking() {
-    return Notes.taken("rolled barrel by the bench rule", unit, this::bench)
+  public Working ruleOfThreeWorking() {
+    return Notes.taken("rolled barrel by the rule of three", unit, this::bench)
         .withSource(BENCH_RULE)
         .withCautions(benchCautions());
   }
@@ -386,11 +391,11 @@ public final class Barrel implements Feature {
   }
 
   private List<Caution> benchCautions() {
-    Measure<Length> error = benchError();
+    Measure<Length> error = ruleOfThreeError();
     return error.getValue() < 0
         ? List.of(
             Caution.limit(
-                "the bench rule is "
+                "the rule of three is "
                     + error.negate()
                     + " short of a full turn here; take the developed length",
                 MEAN_LINE))

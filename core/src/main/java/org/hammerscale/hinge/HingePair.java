@@ -12,8 +12,6 @@ import org.hammerscale.heat.Contraction;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;
-import org.hammerscale.strength.BarrelOpening;
-import org.hammerscale.strength.DoorLoad;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
@@ -59,8 +57,8 @@ import org.hammerscale.working.Caution;
  * }</pre>
  *
  * <p>Lengths are exact as geometry but where a feature is an estimate. Both leaves get the same
- * notch. What it carries is another question: see {@link DoorLoad} and {@link BarrelOpening}.
- * Source: the parts, each with its own.
+ * notch. What it carries is another question: see {@link org.hammerscale.strength.DoorLoad} and
+ * {@link org.hammerscale.strength.BarrelOpening}. Source: the parts, each with its own.
  */
 public final class HingePair {
   private final Bar strap;

@@ -6,9 +6,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Section;
-import org.hammerscale.strength.HingeHook;
-import org.hammerscale.strength.PinLoad;
-import org.hammerscale.strength.PinSize;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Caution;
@@ -20,8 +17,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * The round pin that a hinge turns on, and how long to cut it: the width of all knuckles with their
  * gaps, the washers, and what the heads take: L = w + k s + (a₁ + a₂) d. Other names: axle, rivet,
- * knuckle pin. A pin that stands on the post is a {@link HingeHook}; what a pin bears is a {@link
- * PinLoad}, which one to take a {@link PinSize}.
+ * knuckle pin. A pin that stands on the post is a {@link org.hammerscale.strength.HookPin}; what a
+ * pin bears is a {@link org.hammerscale.strength.PinLoad}, which one to take a {@link
+ * org.hammerscale.strength.PinSize}.
  *
  * <pre>{@code
  * Pin pin = Pin.of(millimetres(10)).withWashers(2, millimetres(2));

@@ -5,6 +5,7 @@ import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
+import org.hammerscale.fastening.OvenDryGravity;
 import org.hammerscale.fastening.PilotHole;
 import org.hammerscale.fastening.Wood;
 import org.hammerscale.fastening.WoodFastener;
@@ -63,6 +64,17 @@ public final class ReferenceWithdrawal {
           case NAIL -> new PullOut.Law(1380, 2.5, 1);
         };
     return new ReferenceWithdrawal(new PullOut(fastener, wood, false, law));
+  }
+
+  /**
+   * The same in wood of which only the gravity is known, as for a row of the standard's own table.
+   *
+   * @param fastener the screw or nail
+   * @param gravity the oven-dry gravity of the wood
+   * @return what it holds
+   */
+  public static ReferenceWithdrawal of(WoodFastener fastener, OvenDryGravity gravity) {
+    return of(fastener, Wood.softwood("wood of " + gravity, gravity));
   }
 
   /** {@return the same fastener driven into end grain, along the fibres} */

@@ -25,11 +25,11 @@ import org.hammerscale.working.Working;
  *
  * <pre>{@code
  * Section bar = Section.square(inches("3/8"));
- * FlatEye eye = FlatEye.drifted(bar, inches(1), inches("3/16"), Hole.round(inches("5/16")));
+ * FlatEye eye = FlatEye.drifted(inches(1), inches("3/16"), Hole.round(inches("5/16"))).ending(bar);
  * eye.metalKept()       // 0.1329 in³
  * eye.discBefore()      // 0.9499 in
  * eye.stock(bar)        // 0.9449 in
- * FlatEye punched = FlatEye.punched(bar, inches(1), inches("3/16"), eye.hole());
+ * FlatEye punched = FlatEye.punched(inches(1), inches("3/16"), eye.hole());
  * punched.stock(bar)    // 0.979 in (0.9449 in to 1.0472 in)
  * }</pre>
  *
@@ -62,7 +62,6 @@ public final class FlatEye implements Feature {
   /**
    * An eye slit and drifted in a disc, without loss.
    *
-   * @param neck the bar that it ends
    * @param outside the finished diameter over the rim, more than zero
    * @param thickness the finished thickness, more than zero and at most the diameter
    * @param hole the finished hole, inside the disc
@@ -70,16 +69,14 @@ public final class FlatEye implements Feature {
    * @throws IllegalArgumentException if a size is not more than zero, the eye is thicker than it is
    *     wide, or the hole breaks through its rim
    */
-  public static FlatEye drifted(
-      Section neck, Quantity<Length> outside, Quantity<Length> thickness, Hole hole) {
-    return punched(neck, outside, thickness, hole).withSlugThickness(hole.length().withValue(0));
+  public static FlatEye drifted(Quantity<Length> outside, Quantity<Length> thickness, Hole hole) {
+    return punched(outside, thickness, hole).withSlugThickness(hole.length().withValue(0));
   }
 
   /**
    * An eye punched in a disc, with its slug knocked out. The slug is estimated as {@link
    * PunchedHole} does.
    *
-   * @param neck the bar that it ends
    * @param outside the finished diameter over the rim, more than zero
    * @param thickness the finished thickness, more than zero and at most the diameter
    * @param hole the finished hole, inside the disc
@@ -87,8 +84,7 @@ public final class FlatEye implements Feature {
    * @throws IllegalArgumentException if a size is not more than zero, the eye is thicker than it is
    *     wide, or the hole breaks through its rim
    */
-  public static FlatEye punched(
-      Section neck, Quantity<Length> outside, Quantity<Length> thickness, Hole hole) {
+  public static FlatEye punched(Quantity<Length> outside, Quantity<Length> thickness, Hole hole) {
     Measure<Length> over = Arguments.positive("outside", outside);
     Measure<Length> thick = Arguments.positive("thickness", thickness);
     if (thick.isGreaterThan(over)) {
@@ -109,7 +105,18 @@ public final class FlatEye implements Feature {
               + hole.span()
               + " at its widest; forge a larger eye");
     }
-    return new FlatEye(Objects.requireNonNull(neck), over, thick, hole, Slug.of(hole, thick));
+    return new FlatEye(Section.flat(over, thick), over, thick, hole, Slug.of(hole, thick));
+  }
+
+  /**
+   * The same eye at the end of a bar. Unless it is told, the eye begins with its own width and
+   * thickness, as if cut from a wide flat.
+   *
+   * @param neck the section of the bar that it ends
+   * @return the eye
+   */
+  public FlatEye ending(Section neck) {
+    return new FlatEye(Objects.requireNonNull(neck, "neck"), outside, thickness, hole, slug);
   }
 
   /**

@@ -77,14 +77,23 @@ public final class ScaleLoss {
   }
 
   /**
-   * The same with its likely value by the bare parabola of a law, as if oxygen were never short; to
-   * compare with published tables.
+   * The same with its likely value by another law, still no faster than the air can feed it.
    *
    * @param other a law
    * @return the loss
    */
   public ScaleLoss by(ScaleLaw other) {
-    return new ScaleLoss(bar, plan, Objects.requireNonNull(other), false);
+    return new ScaleLoss(bar, plan, Objects.requireNonNull(other, "other"), fed);
+  }
+
+  /**
+   * The same as if oxygen were never short: the bare parabola of its law, as published tables print
+   * it, and long stays in the fire come to.
+   *
+   * @return the loss
+   */
+  public ScaleLoss unfed() {
+    return new ScaleLoss(bar, plan, law, false);
   }
 
   /** {@return the bar} */

@@ -347,6 +347,45 @@ public final class Section {
     return new Section(Shape.FLAT, first, second.withValue(0));
   }
 
+  /**
+   * The same bar turned a quarter about its axis: width and thickness change places, so that a flat
+   * stands on edge and one on edge lies flat.
+   *
+   * @return the section
+   * @throws IllegalArgumentException if it is a hexagon or a half round, which then lies on a
+   *     corner
+   */
+  public Section turned() {
+    if (shape == Shape.HEXAGON || shape == Shape.HALF_ROUND) {
+      throw new IllegalArgumentException(
+          "section must look alike on its other side, or be a flat, to be turned, was "
+              + this
+              + "; forge the side that it shall lie on first");
+    }
+    return shape == Shape.FLAT
+        ? new Section(shape, /* first= */ second, /* second= */ first)
+        : this;
+  }
+
+  /**
+   * How long a length of this bar becomes in another section, be it drawn out or jumped up: L₀ A₀ /
+   * A₁. Other names: {@index "draw out"}, {@index "jump up"}, {@index upset}. The types of those
+   * crafts, with their workings and cautions, are {@code DrawOut} and {@code Upset}.
+   *
+   * @param other the section after, with an area
+   * @param length of this bar, not negative
+   * @return the finished length, exact as geometry, in the length's unit
+   * @throws IllegalArgumentException if the other section has no area or the length is negative
+   */
+  public Measure<Length> lengthAs(Section other, Quantity<Length> length) {
+    Measure<Length> stock = Arguments.notNegative("length", length);
+    if (!(other.area().getValue() > 0)) {
+      throw new IllegalArgumentException(
+          "other section must have an area, was a " + other + "; name a blunt end");
+    }
+    return stock.multiply(area().ratio(other.area()));
+  }
+
   private void checkSimilar(Section other) {
     if (!isSimilarTo(other)) {
       throw new IllegalArgumentException(

@@ -24,10 +24,10 @@ import org.hammerscale.working.Working;
  * opening.straightStress(newtons(2000))             // 100 MPa
  * opening.curvedStress(newtons(2000))               // 130 MPa
  * PermissibleStress iron = PermissibleStress.of(megapascals(235), 3);
- * opening.firstYield(iron)                          // 3615 N
+ * opening.firstYield(megapascals(235))                          // 3615 N
  * opening.safePull(iron)                            // 1205 N
- * opening.plasticLimit(iron)                        // 7931 N
- * opening.plasticLimitWithPull(iron)                // 7670 N
+ * opening.plasticLimit(megapascals(235))                        // 7931 N
+ * opening.plasticLimitWithPull(megapascals(235))                // 7670 N
  * opening.withKnuckles(millimetres(15)).safePull(iron)    // 602.5 N
  * opening.under(BarrelOpening.Direction.PUSH).safePull(iron)   // 1205 N
  * opening.barrel().outsideDiameter()   // 22 mm
@@ -36,10 +36,10 @@ import org.hammerscale.working.Working;
  * opening.cautions().size()   // 3
  * opening.straightWorking(newtons(2000)).result()   // 100 MPa
  * opening.curvedWorking(newtons(2000)).result()   // 130 MPa
- * opening.firstYieldWorking(iron).result()   // 3615 N
+ * opening.firstYieldWorking(megapascals(235)).result()   // 3615 N
  * opening.safePullWorking(iron).result()   // 1205 N
- * opening.plasticWorking(iron).result()   // 7931 N
- * opening.plasticWithPullWorking(iron).result()   // 7670 N
+ * opening.plasticWorking(megapascals(235)).result()   // 7931 N
+ * opening.plasticWithPullWorking(megapascals(235)).result()   // 7670 N
  * opening.leafBendingWorking(newtons(200), millimetres(40)).result()   // 44.44 MPa
  * }</pre>
  *
@@ -201,13 +201,14 @@ public final class BarrelOpening {
 
   /**
    * The pull at which the inside of the curl begins to yield, as a curved beam. It grows with the
-   * strength in proportion. No safety factor is in it.
+   * strength in proportion.
    *
-   * @param permissible whose strength is taken
+   * @param yieldStrength of the soft or hot-worked metal, more than zero
    * @return the force, exact for that strength
+   * @throws IllegalArgumentException if the strength is not more than zero
    */
-  public Measure<Force> firstYield(PermissibleStress permissible) {
-    return StressUnits.force(permissible, curl::firstYield);
+  public Measure<Force> firstYield(Quantity<Pressure> yieldStrength) {
+    return StressUnits.force("yield strength", yieldStrength, curl::firstYield);
   }
 
   /**
@@ -224,21 +225,23 @@ public final class BarrelOpening {
    * The pull at which the whole thickness yields in bending: Y w t² / (4 rₘ). It is the last
    * reserve, not to be designed on.
    *
-   * @param permissible whose strength is taken
-   * @return the force, exact for that strength; without the safety factor
+   * @param yieldStrength of the soft or hot-worked metal, more than zero
+   * @return the force, exact for that strength
+   * @throws IllegalArgumentException if the strength is not more than zero
    */
-  public Measure<Force> plasticLimit(PermissibleStress permissible) {
-    return StressUnits.force(permissible, curl::plastic);
+  public Measure<Force> plasticLimit(Quantity<Pressure> yieldStrength) {
+    return StressUnits.force("yield strength", yieldStrength, curl::plastic);
   }
 
   /**
    * The same with the pull along the strap taken into account: the F of F rₘ / Mₚ + (F / Nₚ)² = 1.
    *
-   * @param permissible whose strength is taken
-   * @return the force, exact for that strength; without the safety factor
+   * @param yieldStrength of the soft or hot-worked metal, more than zero
+   * @return the force, exact for that strength
+   * @throws IllegalArgumentException if the strength is not more than zero
    */
-  public Measure<Force> plasticLimitWithPull(PermissibleStress permissible) {
-    return StressUnits.force(permissible, curl::plasticWithPull);
+  public Measure<Force> plasticLimitWithPull(Quantity<Pressure> yieldStrength) {
+    return StressUnits.force("yield strength", yieldStrength, curl::plasticWithPull);
   }
 
   /**
@@ -290,13 +293,13 @@ public final class BarrelOpening {
   /**
    * How the first yield was found.
    *
-   * @param permissible whose strength is taken
+   * @param yieldStrength of the soft or hot-worked metal, more than zero
    * @return the working of {@link #firstYield}
    */
-  public Working firstYieldWorking(PermissibleStress permissible) {
-    return told(StressUnits.working(under("first yield"), permissible, curl::firstYield))
-        .withSource(OpenCurl.CURVED)
-        .withSource(permissible.source());
+  public Working firstYieldWorking(Quantity<Pressure> yieldStrength) {
+    return told(StressUnits.workingFrom(
+            under("first yield"), "yield strength", yieldStrength, curl::firstYield))
+        .withSource(OpenCurl.CURVED);
   }
 
   /**
@@ -314,29 +317,29 @@ public final class BarrelOpening {
   /**
    * How the plastic limit was found.
    *
-   * @param permissible whose strength is taken
+   * @param yieldStrength of the soft or hot-worked metal, more than zero
    * @return the working of {@link #plasticLimit}
    */
-  public Working plasticWorking(PermissibleStress permissible) {
-    return told(StressUnits.working(under("plastic limit"), permissible, curl::plastic))
+  public Working plasticWorking(Quantity<Pressure> yieldStrength) {
+    return told(StressUnits.workingFrom(
+            under("plastic limit"), "yield strength", yieldStrength, curl::plastic))
         .withSource(OpenCurl.PLASTIC)
-        .withSource(permissible.source())
         .withCautions(List.of(OpenCurl.RESERVE));
   }
 
   /**
    * How the plastic limit with the pull along the strap was found.
    *
-   * @param permissible whose strength is taken
+   * @param yieldStrength of the soft or hot-worked metal, more than zero
    * @return the working of {@link #plasticLimitWithPull}
    */
-  public Working plasticWithPullWorking(PermissibleStress permissible) {
-    return told(StressUnits.working(
+  public Working plasticWithPullWorking(Quantity<Pressure> yieldStrength) {
+    return told(StressUnits.workingFrom(
             under("plastic limit with the pull along the strap"),
-            permissible,
+            "yield strength",
+            yieldStrength,
             curl::plasticWithPull))
         .withSource(OpenCurl.PLASTIC)
-        .withSource(permissible.source())
         .withCautions(List.of(OpenCurl.RESERVE));
   }
 

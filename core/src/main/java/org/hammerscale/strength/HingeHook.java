@@ -7,7 +7,6 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
 import org.hammerscale.bending.SquareCorner;
-import org.hammerscale.hinge.Pin;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
@@ -25,34 +24,21 @@ import org.hammerscale.working.Working;
  * the shoulder that the barrel rests on. Other names: pintle (US), gudgeon, ride.
  *
  * <pre>{@code
- * HingeHook hook = HingeHook.of(
- *     Pin.of(millimetres(12)), millimetres(40), Section.round(millimetres(12)), millimetres(30));
- * hook.pinBending(newtons(300))            // 35.37 MPa
- * hook.shankBending(newtons(250))          // 44.21 MPa
- * hook.shankStressUnder(newtons(300))      // 48.63 MPa
- * hook.shankCentres(millimetres(900))      // 900 mm
- * hook.shankCentresWithOneInverted(millimetres(900))             // 952 mm
+ * HookPin pin = HookPin.of(Pin.of(millimetres(12)), millimetres(40));
+ * HingeHook hook = HingeHook.of(pin, Section.round(millimetres(12)), millimetres(30));
+ * hook.shankBending(newtons(250))          // 44.21 MPa  the door's weight on it
+ * hook.shankStressUnder(newtons(300))      // 48.63 MPa  the upper hook's pull
+ * hook.shankCentresWithOneInverted(millimetres(900))   // 952 mm  to drill the post at
  * hook.piece(Material.MILD_STEEL, millimetres(100)).layout().cutLength()   // 176 mm
- * hook.onWashers(millimetres(3)).pinHeight()   // 43 mm
- * hook.pin()   // 12 mm pin
- * hook.shank()   // 12 mm round
- * hook.projection()   // 30 mm
- * hook.cautions().size()   // 6
- * hook.pinWorking(newtons(300)).result()   // 35.37 MPa
- * hook.shankWorking(newtons(250)).result()   // 44.21 MPa
- * hook.shankPullWorking(newtons(300)).result()   // 48.63 MPa
- * hook.invertedWorking(millimetres(900)).result()   // 952 mm
  * }</pre>
  *
- * <p>Stresses are those of cantilevers, exact for what is counted: one force at a time, the pin
- * held at its shoulder and the shank at the post's face. They come out in MPa, or in psi for a
- * force in pounds-force. In timber the wood gives way at its face, so that the shank bends from
- * deeper in and its stress is greater.
+ * <p>Stresses are those of a cantilever, exact for what is counted: one force at a time, the shank
+ * held at the post's face. They come out in MPa, or in psi for a force in pounds-force. In timber
+ * the wood gives way at its face, so that the shank bends from deeper in and its stress is greater.
  *
  * <p>Source: bending of a cantilever; statics.
  */
 public final class HingeHook {
-  private static final Source CANTILEVER = Source.computed("bending of a cantilever");
   private static final Source LEVELS = Source.computed("levels of pins, shoulders and shanks");
   private static final Caution LIFT_OFF =
       Caution.danger(
@@ -73,17 +59,14 @@ public final class HingeHook {
   /**
    * A hook.
    *
-   * @param pin its pin
-   * @param barrelWidth the width of the barrel that turns on it, more than zero
+   * @param pin its pin, with the barrel that turns on it
    * @param shank its shank: round, square, or a flat lying as it is in the post
    * @param projection from the post's face to the pin's centre, at least half the pin
-   * @return the hook, without washers
-   * @throws IllegalArgumentException if a length lies outside its range, or the shank is neither
-   *     round nor rectangular
+   * @return the hook
+   * @throws IllegalArgumentException if the projection lies outside its range, or the shank is
+   *     neither round nor rectangular
    */
-  public static HingeHook of(
-      Pin pin, Quantity<Length> barrelWidth, Section shank, Quantity<Length> projection) {
-    Measure<Length> width = Arguments.positive("barrel width", barrelWidth);
+  public static HingeHook of(HookPin pin, Section shank, Quantity<Length> projection) {
     Measure<Length> out = Arguments.positive("projection", projection);
     if (out.isLessThan(pin.diameter().divide(2))) {
       throw new IllegalArgumentException(
@@ -97,22 +80,11 @@ public final class HingeHook {
       throw new IllegalArgumentException(
           "shank must be round, square or flat, was " + shank + "; forge it to one of these");
     }
-    return new HingeHook(new HookBeam(pin, width, shank, out, width.withValue(0)));
+    return new HingeHook(new HookBeam(pin, shank, out));
   }
 
-  /**
-   * The same hook with washers under the barrel, which lift it off the shoulder.
-   *
-   * @param stack the thickness of all of them, not negative
-   * @return the hook
-   * @throws IllegalArgumentException if the thickness is negative
-   */
-  public HingeHook onWashers(Quantity<Length> stack) {
-    return new HingeHook(beam.lifted(Arguments.notNegative("stack", stack)));
-  }
-
-  /** {@return its pin} */
-  public Pin pin() {
+  /** {@return its pin, with the barrel that turns on it} */
+  public HookPin pin() {
     return beam.pin();
   }
 
@@ -124,27 +96,6 @@ public final class HingeHook {
   /** {@return from the post's face to the pin's centre} */
   public Measure<Length> projection() {
     return beam.projection();
-  }
-
-  /**
-   * The height of the pin above its shoulder that the barrel and its washers take.
-   *
-   * @return the height, exact, in the barrel width's unit; add what shall stand out above
-   */
-  public Measure<Length> pinHeight() {
-    return beam.barrelWidth().add(beam.lift());
-  }
-
-  /**
-   * The bending stress of the pin where it leaves the shoulder, under a level force at the middle
-   * of the barrel: σ = 32 F (g + w/2) / (π d³).
-   *
-   * @param force the level force, more than zero
-   * @return the stress, exact for that cantilever
-   * @throws IllegalArgumentException if the force is not more than zero
-   */
-  public Measure<Pressure> pinBending(Quantity<Force> force) {
-    return StressUnits.stress("force", force, beam::pinBending);
   }
 
   /**
@@ -225,7 +176,7 @@ public final class HingeHook {
     Measure<Length> level = projection().subtract(diameter.divide(2)).add(inside);
     return Piece.of(
         Bar.of(bar, material),
-        Plain.of(bar, pinHeight()),
+        Plain.of(bar, pin().height()),
         SquareCorner.of(bar),
         Plain.of(bar, level));
   }
@@ -234,8 +185,8 @@ public final class HingeHook {
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
     cautions.add(LIFT_OFF);
-    cautions.addAll(pin().cautions());
-    if (beam.lift().getValue() == 0 && !shank().width().isGreaterThan(pin().diameter())) {
+    cautions.addAll(pin().pin().cautions());
+    if (pin().lift().getValue() == 0 && !shank().width().isGreaterThan(pin().diameter())) {
       cautions.add(
           Caution.limit(
               "the shank of "
@@ -247,16 +198,6 @@ public final class HingeHook {
     cautions.add(IN_TIMBER);
     cautions.addAll(LoadCautions.OF_STRENGTH);
     return List.copyOf(cautions);
-  }
-
-  /**
-   * How the bending stress of the pin was found.
-   *
-   * @param force the level force, more than zero
-   * @return the working of {@link #pinBending}
-   */
-  public Working pinWorking(Quantity<Force> force) {
-    return told(StressUnits.working("pin of a hook", "force", force, beam::pinBending));
   }
 
   /**
@@ -294,12 +235,12 @@ public final class HingeHook {
   }
 
   private Working told(Working working) {
-    return working.withSource(CANTILEVER).withCautions(cautions());
+    return working.withSource(HookPin.CANTILEVER).withCautions(cautions());
   }
 
   /** Pin, shank and projection. */
   @Override
   public String toString() {
-    return "hook with a " + pin() + " on " + shank() + ", " + projection() + " from the post";
+    return "hook with a " + pin().pin() + " on " + shank() + ", " + projection() + " from the post";
   }
 }

@@ -1,45 +1,19 @@
 package org.hammerscale.strength;
 
-import java.util.Objects;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
-import org.hammerscale.hinge.Pin;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 import org.hammerscale.working.Notes;
 
-/** The calculations of {@link HingeHook}: its pin and its shank as cantilevers. */
-record HookBeam(
-    Pin pin,
-    Measure<Length> barrelWidth,
-    Section shank,
-    Measure<Length> projection,
-    Measure<Length> lift) {
-
-  HookBeam {
-    Objects.requireNonNull(pin);
-  }
-
-  HookBeam lifted(Measure<Length> stack) {
-    return new HookBeam(pin, barrelWidth, shank, projection, stack);
-  }
-
+/** The calculations of {@link HingeHook}: its shank as a cantilever, and the levels of a pair. */
+record HookBeam(HookPin pin, Section shank, Measure<Length> projection) {
   /** Whether the section modulus of a shank is known here. */
   static boolean knows(Section shank) {
     return shank.isRound()
         || (!shank.isTube()
             && shank.area().isEquivalentTo(Measures.area(shank.width(), shank.thickness())));
-  }
-
-  double pinBending(Notes n, StressUnits units, Measure<Force> force) {
-    double f = units.givenForce(n, "level force", force);
-    double w = units.given(n, "w", "width of the barrel", barrelWidth);
-    double g = units.given(n, "g", "washers under it", lift);
-    double d = units.given(n, "d", "diameter of the pin", pin.diameter());
-    double m = units.moment(n, "M", "bending moment", "F (g + w / 2)", f * (g + w / 2));
-    String formula = "32 M / (π d³)";
-    return units.pressure(n, "σ", "bending stress", formula, 32 * m / (Math.PI * (d * d * d)));
   }
 
   double shankBending(Notes n, StressUnits units, Measure<Force> weight) {
@@ -52,8 +26,8 @@ record HookBeam(
 
   double shankPull(Notes n, StressUnits units, Measure<Force> pull) {
     double f = units.givenForce(n, "pull away from the post", pull);
-    double w = units.given(n, "w", "width of the barrel", barrelWidth);
-    double g = units.given(n, "g", "washers under it", lift);
+    double w = units.given(n, "w", "width of the barrel", pin.barrelWidth());
+    double g = units.given(n, "g", "washers under it", pin.lift());
     double h = shankHeight(n, units);
     double z = modulus(n, units, h);
     double a =
@@ -80,8 +54,8 @@ record HookBeam(
 
   double inverted(Notes n, Measure<Length> centres) {
     double c = n.given("C", "centres of the straps", centres.getValue());
-    double w = n.given("w", "width of the barrel", barrelWidth.in(centres.getUnit()));
-    double g = n.given("g", "washers on a shoulder", lift.in(centres.getUnit()));
+    double w = n.given("w", "width of the barrel", pin.barrelWidth().in(centres.getUnit()));
+    double g = n.given("g", "washers on a shoulder", pin.lift().in(centres.getUnit()));
     double h = n.given("h", "height of the shank", shank.thickness().in(centres.getUnit()));
     return n.length("S", "from shank to shank", "C + w + 2 g + h", c + w + 2 * g + h);
   }

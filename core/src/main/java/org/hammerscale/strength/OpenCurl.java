@@ -2,6 +2,7 @@ package org.hammerscale.strength;
 
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Pressure;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
@@ -54,9 +55,9 @@ record OpenCurl(Measure<Length> bore, Measure<Length> thickness, Measure<Length>
     return units.pressure(n, "σ", "stress at the inside, curved beam", "F q", f * q);
   }
 
-  double firstYield(Notes n, StressUnits units, PermissibleStress permissible) {
+  double firstYield(Notes n, StressUnits units, Measure<Pressure> strength) {
     double q = perForce(n, units);
-    double y = permissible.notedStrength(n, units);
+    double y = units.givenStress(n, "Y", "yield strength", strength);
     return units.force(n, "F₁", "pull at first yield", "Y / q", y / q);
   }
 
@@ -66,8 +67,8 @@ record OpenCurl(Measure<Length> bore, Measure<Length> thickness, Measure<Length>
     return units.force(n, "F", "pull to design for", "σ / q", sigma / q);
   }
 
-  double plastic(Notes n, StressUnits units, PermissibleStress permissible) {
-    double y = permissible.notedStrength(n, units);
+  double plastic(Notes n, StressUnits units, Measure<Pressure> strength) {
+    double y = units.givenStress(n, "Y", "yield strength", strength);
     double d = d(n, units);
     double t = t(n, units);
     double w = w(n, units);
@@ -76,8 +77,8 @@ record OpenCurl(Measure<Length> bore, Measure<Length> thickness, Measure<Length>
     return units.force(n, "F₂", "plastic limit in bending", formula, y * w * (t * t) / (4 * m));
   }
 
-  double plasticWithPull(Notes n, StressUnits units, PermissibleStress permissible) {
-    double y = permissible.notedStrength(n, units);
+  double plasticWithPull(Notes n, StressUnits units, Measure<Pressure> strength) {
+    double y = units.givenStress(n, "Y", "yield strength", strength);
     double d = d(n, units);
     double t = t(n, units);
     double w = w(n, units);

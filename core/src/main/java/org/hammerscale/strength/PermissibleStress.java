@@ -165,14 +165,9 @@ public final class PermissibleStress {
 
   /** Notes the strength, the factor and the permissible stress σ, which is given back. */
   double noted(Notes n, StressUnits units) {
-    double y = notedStrength(n, units);
+    double y = units.givenStress(n, "Y", basis, strength);
     double s = n.number("s", "safety factor, chosen by the caller", "", safety);
     return units.pressure(n, "σ", "permissible stress", "Y / s", y / s);
-  }
-
-  /** Notes the strength Y alone. */
-  double notedStrength(Notes n, StressUnits units) {
-    return units.givenStress(n, "Y", basis, strength);
   }
 
   /** Strength and factor, each by equals. */

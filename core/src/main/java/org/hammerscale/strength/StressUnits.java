@@ -131,7 +131,26 @@ final class StressUnits {
     return units.pressure(calculation.calculate(Notes.NONE, units, checked));
   }
 
-  /** A force that follows from a strength. */
+  /** A force that follows from a bare strength, which is checked. */
+  static Measure<Force> force(
+      String name, Quantity<Pressure> given, Calculation<Measure<Pressure>> calculation) {
+    Measure<Pressure> checked = Arguments.positivePressure(name, given);
+    StressUnits units = ofPressure(checked);
+    return units.force(calculation.calculate(Notes.NONE, units, checked));
+  }
+
+  /** The working of a force that follows from a bare strength. */
+  static Working workingFrom(
+      String title,
+      String name,
+      Quantity<Pressure> given,
+      Calculation<Measure<Pressure>> calculation) {
+    Measure<Pressure> checked = Arguments.positivePressure(name, given);
+    StressUnits units = ofPressure(checked);
+    return Notes.taken(title, units.length, n -> calculation.calculate(n, units, checked));
+  }
+
+  /** A force that follows from a strength and a safety factor. */
   static Measure<Force> force(PermissibleStress given, Calculation<PermissibleStress> calculation) {
     StressUnits units = ofPressure(given.strength());
     return units.force(calculation.calculate(Notes.NONE, units, given));
@@ -145,7 +164,7 @@ final class StressUnits {
     return Notes.taken(title, units.length, n -> calculation.calculate(n, units, checked));
   }
 
-  /** The working of a force that follows from a strength. */
+  /** The working of a force that follows from a strength and a safety factor. */
   static Working working(
       String title, PermissibleStress given, Calculation<PermissibleStress> calculation) {
     StressUnits units = ofPressure(given.strength());

@@ -194,19 +194,19 @@ class BendTest {
     UBend staple = round.withLegs(millimetres(300), millimetres(200));
     assertEquals(millimetres(120), staple.outsideWidth());
     assertEquals(millimetres(300), staple.reach());
-    assertEquals(millimetres(200), staple.secondLeg());
+    assertEquals(millimetres(200), staple.secondLegOverAll());
     // The sharp U's bar: inside legs 290 and 190, bottom 100, two corners of 10.
     UBend square = staple.withSquareCorners();
     assertEquals(millimetres(600), square.developedLength());
-    assertEquals(millimetres(300), square.firstLeg());
+    assertEquals(millimetres(300), square.firstLegOverAll());
     assertTrue(square.cautions().isEmpty());
     for (UBend bend : List.of(staple, square, staple.withCorners(millimetres(20)))) {
       Workings.check(bend.working(), bend.developedLength());
       UBend again = bend.using(bend.developedLength());
-      assertEquals(250, again.firstLeg().getValue(), 1e-9);
-      assertEquals(again.firstLeg(), again.secondLeg());
+      assertEquals(250, again.firstLegOverAll().getValue(), 1e-9);
+      assertEquals(again.firstLegOverAll(), again.secondLegOverAll());
     }
-    assertEquals(millimetres(60), round.withCorners(millimetres(10)).firstLeg());
+    assertEquals(millimetres(60), round.withCorners(millimetres(10)).firstLegOverAll());
     UBend low = round.withSquareCorners().withLegs(millimetres(20), millimetres(20));
     refused("first leg must be at least 30 mm", () -> low.withCorners(millimetres(20)));
     refused("length must be at least the", () -> round.using(millimetres(100)));
@@ -227,5 +227,16 @@ class BendTest {
   static void refused(String part, Executable wrong) {
     String message = assertThrows(IllegalArgumentException.class, wrong).getMessage();
     assertTrue(message.contains(part), message);
+  }
+
+  @Test
+  void aLegIsToldOverAllAndStraight() {
+    UBend staple =
+        UBend.inside(millimetres(30), Section.round(millimetres(8)))
+            .withLegs(millimetres(80), millimetres(60));
+    assertEquals(millimetres(80), staple.firstLegOverAll());
+    // Less the thickness and the radius of the bend.
+    assertEquals(millimetres(80 - 8 - 15), staple.firstStraight());
+    assertEquals(millimetres(60 - 8 - 15), staple.secondStraight());
   }
 }

@@ -105,9 +105,9 @@ class ClosedFormsTest {
   @Test
   void oldTyreRuleIsShort() {
     Ring tyre = Ring.inside(inches(60), BAR);
-    assertEquals(inches(15 * 12 + 10 + 5 / 6d), tyre.benchLength());
-    assertEquals(190.8333 - 191.6372, tyre.benchError().getValue(), 1e-4);
-    Workings.check(tyre.benchWorking(), tyre.benchLength());
+    assertEquals(inches(15 * 12 + 10 + 5 / 6d), tyre.lengthByTyreRule());
+    assertEquals(190.8333 - 191.6372, tyre.tyreRuleError().getValue(), 1e-4);
+    Workings.check(tyre.tyreRuleWorking(), tyre.lengthByTyreRule());
   }
 
   @Test

@@ -114,13 +114,13 @@ class HeadTest {
     RivetBlank rivet = RivetBlank.through(millimetres(12), Head.snap(SHANK));
     assertEquals(SHANK, rivet.shank());
     assertTrue(rivet.length().isEquivalentTo(millimetres(12).add(Head.snap(SHANK).stockLength())));
-    assertEquals(millimetres(27), rivet.lengthBy(RivetBlank.Rule.ONE_AND_A_HALF));
+    assertEquals(millimetres(27), RivetBlank.Rule.ONE_AND_A_HALF.length(millimetres(12), SHANK));
     assertTrue(rivet.inHole(millimetres(11)).length().isGreaterThan(rivet.length()));
     assertEquals("10 mm round rivet through 12 mm, with a snap head", rivet.toString());
     assertEquals("one and a half diameters", RivetBlank.Rule.ONE_AND_A_HALF.toString());
     Workings.check(rivet.inHole(inches("7/16")).working(), rivet.inHole(inches("7/16")).length());
     for (RivetBlank.Rule rule : RivetBlank.Rule.values()) {
-      Workings.check(rivet.workingBy(rule), rivet.lengthBy(rule));
+      Workings.check(rule.working(millimetres(12), SHANK), rule.length(millimetres(12), SHANK));
     }
   }
 

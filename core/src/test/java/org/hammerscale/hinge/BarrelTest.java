@@ -61,10 +61,10 @@ class BarrelTest {
   @Test
   void showsItsWorkings() {
     Workings.check(EYE.developedWorking(), EYE.developedLength());
-    Workings.check(EYE.benchWorking(), EYE.benchLength());
+    Workings.check(EYE.ruleOfThreeWorking(), EYE.lengthByRuleOfThree());
     Barrel metric = Barrel.around(millimetres(14.5), Section.flat(millimetres(40), millimetres(6)));
     Workings.check(metric.developedWorking(), metric.developedLength());
-    Workings.check(metric.benchWorking(), metric.benchLength());
+    Workings.check(metric.ruleOfThreeWorking(), metric.lengthByRuleOfThree());
     assertEquals(Source.Kind.READ, EYE.developedWorking().sources().get(0).kind());
     assertTrue(EYE.developedWorking().toString().contains("L = π m = π × 0.75 = 2.3562 in"));
   }
@@ -72,13 +72,14 @@ class BarrelTest {
   @Test
   void benchRuleTellsItsError() {
     Barrel long1 = Barrel.around(inches("3/8"), Section.flat(inches(1), inches("3/16")));
-    assertEquals(1.75 - 1.7671, long1.benchError().getValue(), 5e-5);
-    assertTrue(long1.benchWorking().cautions().get(0).text().contains("short of a full turn"));
+    assertEquals(1.75 - 1.7671, long1.ruleOfThreeError().getValue(), 5e-5);
+    assertTrue(
+        long1.ruleOfThreeWorking().cautions().get(0).text().contains("short of a full turn"));
     Barrel rounded = Barrel.around(inches("7/16"), Section.flat(inches(1), inches("1/8")));
-    assertTrue(rounded.benchLength().isLessThan(rounded.developedLength()));
+    assertTrue(rounded.lengthByRuleOfThree().isLessThan(rounded.developedLength()));
     Barrel generous = Barrel.around(inches("1/4"), Section.flat(inches(1), inches("3/32")));
-    assertTrue(generous.benchError().getValue() > 0, generous.benchError().toString());
-    assertTrue(generous.benchWorking().cautions().isEmpty());
+    assertTrue(generous.ruleOfThreeError().getValue() > 0, generous.ruleOfThreeError().toString());
+    assertTrue(generous.ruleOfThreeWorking().cautions().isEmpty());
   }
 
   @Test
@@ -124,7 +125,7 @@ class BarrelTest {
     assertEquals(mean, half.meanDiameter().getValue(), 1e-15);
     assertEquals(inches("1 1/4"), half.outsideDiameter());
     Workings.check(half.developedWorking(), half.developedLength());
-    Workings.check(half.benchWorking(), half.benchLength());
+    Workings.check(half.ruleOfThreeWorking(), half.lengthByRuleOfThree());
   }
 
   @Test
@@ -148,5 +149,11 @@ class BarrelTest {
   @SuppressWarnings({"unchecked", "rawtypes"})
   private static Quantity<Length> smuggled() {
     return (Quantity) kilograms(3);
+  }
+
+  @Test
+  void tellsTheRuleOfThreeBeforeItIsRounded() {
+    assertEquals(EYE.meanDiameter().multiply(3), EYE.threeMeanDiameters());
+    assertTrue(EYE.lengthByRuleOfThree().isGreaterThanOrEqualTo(EYE.threeMeanDiameters()));
   }
 }

@@ -106,8 +106,8 @@ class PinAndDriftPropertyTest {
     PermissibleStress mpa = PermissibleStress.of(megapascals(235), 2);
     PermissibleStress psi = PermissibleStress.of(megapascals(235).to(ShopUnits.PSI), 2);
     same(
-        BarrelOpening.of(eye).plasticLimitWithPull(psi).in(ShopUnits.NEWTON),
-        BarrelOpening.of(metricEye).plasticLimitWithPull(mpa).getValue());
+        BarrelOpening.of(eye).plasticLimitWithPull(psi.strength()).in(ShopUnits.NEWTON),
+        BarrelOpening.of(metricEye).plasticLimitWithPull(mpa.strength()).getValue());
   }
 
   private static void same(double one, double other) {
@@ -120,11 +120,11 @@ class PinAndDriftPropertyTest {
       @ForAll @DoubleRange(min = 1, max = 20) @Scale(4) double thickness) {
     BarrelOpening opening = opening(bore, thickness);
     PermissibleStress stress = PermissibleStress.of(Material.MILD_STEEL, 2);
-    assertEquals(248, opening.curvedStress(opening.firstYield(stress)).getValue(), 1e-9);
+    assertEquals(248, opening.curvedStress(opening.firstYield(stress.strength())).getValue(), 1e-9);
     // The limit with the pull lies on M / Mₚ + (N / Nₚ)² = 1.
-    double f = opening.plasticLimitWithPull(stress).getValue();
+    double f = opening.plasticLimitWithPull(stress.strength()).getValue();
     double n = f / (248 * 30 * thickness);
-    double m = f / opening.plasticLimit(stress).getValue();
+    double m = f / opening.plasticLimit(stress.strength()).getValue();
     assertEquals(1, m + n * n, 1e-12);
   }
 

@@ -16,6 +16,7 @@ import org.hammerscale.fastening.OvenDryGravity;
 import org.hammerscale.fastening.TwelvePercentGravity;
 import org.hammerscale.fastening.Wood;
 import org.hammerscale.fastening.WoodFastener.Kind;
+import org.hammerscale.fastening.WoodScrew;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
@@ -250,5 +251,14 @@ class HoldTest {
     assertThrows(NullPointerException.class, () -> UltimateWithdrawal.of(SCREW, null));
     assertThrows(NullPointerException.class, () -> LateralHold.of(null, FIR));
     assertThrows(NullPointerException.class, () -> AllowableLateral.of(SCREW, null));
+  }
+
+  @Test
+  void referenceNeedsTheGravityAlone() {
+    WoodScrew screw = WoodScrew.number(10);
+    ReferenceWithdrawal bare = ReferenceWithdrawal.of(screw, OvenDryGravity.of(0.5));
+    Wood named = Wood.hardwood("any", OvenDryGravity.of(0.5));
+    assertEquals(ReferenceWithdrawal.of(screw, named).force(inches(1)), bare.force(inches(1)));
+    assertTrue(bare.toString().contains("specific gravity 0.5 oven-dry"), bare.toString());
   }
 }

@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 class FlatEyeTest {
   private static final Section BAR = Section.square(inches("1/2"));
   private static final Hole HOLE = Hole.round(inches(0.6));
-  private static final FlatEye DRIFTED = FlatEye.drifted(BAR, inches(1), inches("1/8"), HOLE);
-  private static final FlatEye PUNCHED = FlatEye.punched(BAR, inches(1), inches("1/8"), HOLE);
+  private static final FlatEye DRIFTED = FlatEye.drifted(inches(1), inches("1/8"), HOLE);
+  private static final FlatEye PUNCHED = FlatEye.punched(inches(1), inches("1/8"), HOLE);
 
   @Test
   void isForgedFromASmallerDiscIfNothingIsLost() {
@@ -47,7 +47,7 @@ class FlatEyeTest {
   @Test
   void takesAnyHole() {
     Hole oval = Hole.oval(millimetres(16), millimetres(9));
-    FlatEye eye = FlatEye.drifted(BAR, millimetres(30), millimetres(5), oval);
+    FlatEye eye = FlatEye.drifted(millimetres(30), millimetres(5), oval).ending(BAR);
     // An oval of 16 × 9 has the area of a round of 12.
     assertEquals(Math.sqrt(900 - 144), eye.discBefore().likely().getValue(), 1e-12);
     assertEquals("10.5 mm", eye.rim().toString());
@@ -60,8 +60,7 @@ class FlatEyeTest {
 
   @Test
   void showsItsWorkings() {
-    FlatEye metric =
-        FlatEye.punched(BAR, millimetres(30), inches("1/4"), Hole.square(inches("1/2")));
+    FlatEye metric = FlatEye.punched(millimetres(30), inches("1/4"), Hole.square(inches("1/2")));
     for (FlatEye eye : List.of(DRIFTED, PUNCHED, metric)) {
       Workings.check(eye.working(), eye.metalKept().likely());
       Workings.check(eye.discWorking(), eye.discBefore().likely());
@@ -73,7 +72,7 @@ class FlatEyeTest {
   @Test
   void cautionsWhereTheRimIsThin() {
     assertTrue(DRIFTED.cautions().isEmpty());
-    FlatEye thin = FlatEye.drifted(BAR, inches(1), inches("1/4"), HOLE);
+    FlatEye thin = FlatEye.drifted(inches(1), inches("1/4"), HOLE);
     assertTrue(thin.cautions().get(0).text().startsWith("the rim of 0.2 in is narrower"));
   }
 
@@ -82,19 +81,17 @@ class FlatEyeTest {
     assertEquals(
         "thickness must be at most the outside diameter of 1/8 in, was 1 in; name the diameter"
             + " first",
-        refusal(() -> FlatEye.drifted(BAR, inches("1/8"), inches(1), HOLE)));
+        refusal(() -> FlatEye.drifted(inches("1/8"), inches(1), HOLE)));
     assertEquals(
         "hole must lie inside the outside diameter of 1 in, was a 0.8 in square hole, 1.1314 in at"
             + " its widest; forge a larger eye",
-        refusal(() -> FlatEye.punched(BAR, inches(1), inches("1/8"), Hole.square(inches(0.8)))));
+        refusal(() -> FlatEye.punched(inches(1), inches("1/8"), Hole.square(inches(0.8)))));
     assertEquals(
         "outside must be more than zero, was 0 in; give the finished cold size",
-        refusal(() -> FlatEye.drifted(BAR, inches(0), inches(0), HOLE)));
+        refusal(() -> FlatEye.drifted(inches(0), inches(0), HOLE)));
     assertThrows(IllegalArgumentException.class, () -> PUNCHED.withSlugThickness(inches("1/4")));
-    assertThrows(
-        NullPointerException.class, () -> FlatEye.drifted(null, inches(1), inches("1/8"), HOLE));
-    assertThrows(
-        NullPointerException.class, () -> FlatEye.punched(BAR, inches(1), inches("1/8"), null));
+    assertThrows(NullPointerException.class, () -> DRIFTED.ending(null));
+    assertThrows(NullPointerException.class, () -> FlatEye.punched(inches(1), inches("1/8"), null));
   }
 
   private static String refusal(org.junit.jupiter.api.function.Executable call) {

@@ -41,8 +41,8 @@ class PunchingPropertyTest {
     Measure<Length> slug = of.apply(s * w * t);
     return Piece.of(
         Bar.of(bar, Material.MILD_STEEL),
-        FlatEye.drifted(bar, of.apply(w), of.apply(w * t), round),
-        FlatEye.punched(bar, of.apply(w), of.apply(w * t), round).withSlugThickness(slug),
+        FlatEye.drifted(of.apply(w), of.apply(w * t), round),
+        FlatEye.punched(of.apply(w), of.apply(w * t), round).withSlugThickness(slug),
         Plain.of(bar, of.apply(w)),
         DriftedHole.through(bar, square),
         DriftedHole.through(bar, Hole.oval(of.apply(w), of.apply(h * w)).turned()),

@@ -36,7 +36,7 @@ class ScaleLossTest {
       HeatPlan.soaking(celsius(1150), minutes(5)).in(Atmosphere.STILL_AIR);
 
   private static ScaleLoss loss(Section section) {
-    return ScaleLoss.of(Bar.of(section, Material.MILD_STEEL), FIVE_MINUTES).by(ScaleLaw.MI);
+    return ScaleLoss.of(Bar.of(section, Material.MILD_STEEL), FIVE_MINUTES).by(ScaleLaw.MI).unfed();
   }
 
   /**
@@ -68,7 +68,7 @@ class ScaleLossTest {
   /** Of 25 × 6 mm: the way round 62 mm, the area 150 mm², the metal 1.1775 kg/m. */
   @Test
   void takesTheSameFromEachSurface() {
-    ScaleLoss loss = ScaleLoss.of(STRAP, FIVE_MINUTES).by(ScaleLaw.MI);
+    ScaleLoss loss = ScaleLoss.of(STRAP, FIVE_MINUTES).by(ScaleLaw.MI).unfed();
     double x = 0.18017877; // published, for 1150 °C and 5 min
     assertEquals(x, loss.perSurface().likely().in(ShopUnits.MILLIMETRE), 1e-9);
     assertEquals(x / 2, loss.perSurface().low().in(ShopUnits.MILLIMETRE), 1e-9);
@@ -96,7 +96,7 @@ class ScaleLossTest {
     assertEquals(x * 54 / 81, tube.share().likely().in(ShopUnits.ONE), 1e-9);
     assertThrows(
         IllegalArgumentException.class,
-        () -> ScaleLoss.of(STRAP, FIVE_MINUTES).by(ScaleLaw.MI).wall());
+        () -> ScaleLoss.of(STRAP, FIVE_MINUTES).by(ScaleLaw.MI).unfed().wall());
   }
 
   /** A hexagon across its corners loses 2/√3 as much as across its flats. */
@@ -117,17 +117,24 @@ class ScaleLossTest {
         3 * once,
         ScaleLoss.of(STRAP, FIVE_MINUTES.inHeats(3))
             .by(ScaleLaw.MI)
+            .unfed()
             .perSurface()
             .likely()
             .getValue(),
         1e-8);
-    ScaleLoss kept = ScaleLoss.of(STRAP, FIVE_MINUTES.inHeats(12).withScaleKept()).by(ScaleLaw.MI);
+    ScaleLoss kept =
+        ScaleLoss.of(STRAP, FIVE_MINUTES.inHeats(12).withScaleKept()).by(ScaleLaw.MI).unfed();
     // Twelve heats of five minutes are an hour: published, 0.6241575682 mm.
     assertEquals(0.6241575682, kept.perSurface().likely().getValue(), 1e-9);
     assertEquals(1.100539988, kept.scale().likely().getValue(), 1e-9);
     assertEquals(
         once * 1.763240637,
-        ScaleLoss.of(STRAP, FIVE_MINUTES.inHeats(3)).by(ScaleLaw.MI).scale().likely().getValue(),
+        ScaleLoss.of(STRAP, FIVE_MINUTES.inHeats(3))
+            .by(ScaleLaw.MI)
+            .unfed()
+            .scale()
+            .likely()
+            .getValue(),
         1e-8);
   }
 
@@ -135,7 +142,9 @@ class ScaleLossTest {
   void neverTakesMoreThanThereIs() {
     Bar leaf = Bar.of(Section.flat(millimetres(20), millimetres(1)), Material.WROUGHT_IRON);
     ScaleLoss loss =
-        ScaleLoss.of(leaf, HeatPlan.soaking(celsius(1250), minutes(60)).inHeats(2)).by(ScaleLaw.MI);
+        ScaleLoss.of(leaf, HeatPlan.soaking(celsius(1250), minutes(60)).inHeats(2))
+            .by(ScaleLaw.MI)
+            .unfed();
     assertEquals(1, loss.share().likely().in(ShopUnits.ONE));
     assertEquals(millimetres(0), loss.thickness().likely());
     assertEquals(leaf.mass(millimetres(100)), loss.mass(millimetres(100)).high());
@@ -150,7 +159,7 @@ class ScaleLossTest {
     for (ScaleLaw law : ScaleLaw.ALL) {
       for (HeatPlan plan : List.of(FIVE_MINUTES, HeatPlan.of(ramps).inHeats(2).withScaleKept())) {
         for (Bar bar : List.of(STRAP, inch)) {
-          ScaleLoss loss = ScaleLoss.of(bar, plan).by(law);
+          ScaleLoss loss = ScaleLoss.of(bar, plan).by(law).unfed();
           Workings.check(loss.working(), loss.perSurface().likely());
           Workings.check(loss.shareWorking(), loss.share().likely());
           Feature taper = Taper.toPoint(bar.section(), millimetres(100));
@@ -159,14 +168,14 @@ class ScaleLossTest {
         }
       }
     }
-    String text = ScaleLoss.of(STRAP, FIVE_MINUTES).by(ScaleLaw.MI).working().toString();
+    String text = ScaleLoss.of(STRAP, FIVE_MINUTES).by(ScaleLaw.MI).unfed().working().toString();
     assertTrue(text.contains("k = 534 / exp(20319 / T)"), text);
     assertTrue(text.contains("Mi, Fujinawa and Bergthorson"), text);
   }
 
   @Test
   void barIsAddedWhereTheSectionChangesOnly() {
-    ScaleLoss loss = ScaleLoss.of(STRAP, FIVE_MINUTES).by(ScaleLaw.MI);
+    ScaleLoss loss = ScaleLoss.of(STRAP, FIVE_MINUTES).by(ScaleLaw.MI).unfed();
     Plain plain = Plain.of(STRAP.section(), millimetres(200));
     assertEquals(Estimate.exact(millimetres(0)), loss.allowance(plain));
     assertTrue(
@@ -200,7 +209,7 @@ class ScaleLossTest {
 
   @Test
   void cautionsWhereTheFireTakesMuchOfATip() {
-    ScaleLoss loss = ScaleLoss.of(STRAP, FIVE_MINUTES.inHeats(3)).by(ScaleLaw.MI);
+    ScaleLoss loss = ScaleLoss.of(STRAP, FIVE_MINUTES.inHeats(3)).by(ScaleLaw.MI).unfed();
     Section tip = Section.flat(millimetres(10), millimetres(3));
     List<Caution> thin = loss.cautions(Taper.between(STRAP.section(), tip, millimetres(100)));
     assertEquals(1, thin.size());
@@ -213,6 +222,7 @@ class ScaleLossTest {
         1,
         ScaleLoss.of(STRAP, FIVE_MINUTES.inHeats(3))
             .by(ScaleLaw.MI)
+            .unfed()
             .cautions(Plain.of(tube, millimetres(9)))
             .size());
   }
@@ -228,7 +238,7 @@ class ScaleLossTest {
     for (Atmosphere air :
         List.of(Atmosphere.LABORATORY_AIR, Atmosphere.STILL_AIR, Atmosphere.FORGE_FIRE)) {
       Estimate<Length> scale =
-          ScaleLoss.of(tube, HeatPlan.of(history).in(air)).by(ScaleLaw.MI).scale();
+          ScaleLoss.of(tube, HeatPlan.of(history).in(air)).by(ScaleLaw.MI).unfed().scale();
       assertTrue(scale.covers(millimetres(0.401)), scale::toString);
       assertTrue(scale.covers(millimetres(0.4213330265)), scale::toString);
       assertTrue(scale.covers(millimetres(0.3797396249)), scale::toString);
@@ -237,28 +247,31 @@ class ScaleLossTest {
 
   @Test
   void saysWhereALawIsStretched() {
-    ScaleLoss loss = ScaleLoss.of(STRAP, FIVE_MINUTES.in(Atmosphere.FORGE_FIRE)).by(ScaleLaw.MI);
+    ScaleLoss loss =
+        ScaleLoss.of(STRAP, FIVE_MINUTES.in(Atmosphere.FORGE_FIRE)).by(ScaleLaw.MI).unfed();
     assertTrue(
-        texts(loss.by(ScaleLaw.STANLEY).cautions())
+        texts(loss.by(ScaleLaw.STANLEY).unfed().cautions())
             .contains("measured from 500 °C to 900 °C and is extrapolated to 1150 °C"));
     assertTrue(texts(loss.cautions()).contains("a heat as short as 5 min at 1150 °C lacks oxygen"));
     HeatPlan hour = HeatPlan.soaking(celsius(1100), minutes(60)).in(Atmosphere.LABORATORY_AIR);
     Bar stout = Bar.of(Section.round(millimetres(40)), Material.MILD_STEEL);
-    assertTrue(ScaleLoss.of(stout, hour).by(ScaleLaw.MI).cautions().isEmpty());
+    assertTrue(ScaleLoss.of(stout, hour).by(ScaleLaw.MI).unfed().cautions().isEmpty());
     HeatPlan longer = HeatPlan.soaking(celsius(1100), minutes(90)).in(Atmosphere.LABORATORY_AIR);
     assertTrue(
-        texts(ScaleLoss.of(stout, longer).by(ScaleLaw.MI).cautions())
+        texts(ScaleLoss.of(stout, longer).by(ScaleLaw.MI).unfed().cautions())
             .contains("take still air of the shop"));
     assertTrue(
         texts(
                 ScaleLoss.of(stout, HeatPlan.soaking(celsius(1300), minutes(60)))
                     .by(ScaleLaw.MI)
+                    .unfed()
                     .cautions())
             .contains("compare the other laws"));
     assertTrue(
         texts(
                 ScaleLoss.of(stout, HeatPlan.soaking(fahrenheit(1200), minutes(60)))
                     .by(ScaleLaw.MI)
+                    .unfed()
                     .cautions())
             .contains("so little scale grows there"));
   }
@@ -270,14 +283,18 @@ class ScaleLossTest {
       String message =
           assertThrows(
                   IllegalArgumentException.class,
-                  () -> ScaleLoss.of(Bar.of(STRAP.section(), other), FIVE_MINUTES).by(ScaleLaw.MI))
+                  () ->
+                      ScaleLoss.of(Bar.of(STRAP.section(), other), FIVE_MINUTES)
+                          .by(ScaleLaw.MI)
+                          .unfed())
               .getMessage();
       assertTrue(message.startsWith("material must be wrought iron or plain steel"), message);
       assertTrue(message.contains(other.name()), message);
     }
     Material own =
         Material.of("S355", kilogramsPerCubicMetre(7850), Source.commonPractice("nominal"));
-    ScaleLoss loss = ScaleLoss.of(Bar.of(STRAP.section(), own), FIVE_MINUTES).by(ScaleLaw.MI);
+    ScaleLoss loss =
+        ScaleLoss.of(Bar.of(STRAP.section(), own), FIVE_MINUTES).by(ScaleLaw.MI).unfed();
     assertTrue(texts(loss.cautions()).contains("S355 is taken as such"));
   }
 
@@ -285,7 +302,7 @@ class ScaleLossTest {
   void aFireOfTheSmithsOwnCarriesItsFactor() {
     Estimate<Dimensionless> weighed = Estimate.of(ratio(0.5), ratio(0.6), ratio(0.8));
     Atmosphere own = Atmosphere.of("my forge", weighed, Source.commonPractice("weighed"));
-    ScaleLoss loss = ScaleLoss.of(STRAP, FIVE_MINUTES.in(own)).by(ScaleLaw.MI);
+    ScaleLoss loss = ScaleLoss.of(STRAP, FIVE_MINUTES.in(own)).by(ScaleLaw.MI).unfed();
     assertEquals(0.6 * 0.18017877, loss.perSurface().likely().getValue(), 1e-9);
     assertEquals(0.8 * 0.18017877, loss.perSurface().high().getValue(), 1e-9);
     assertTrue(
@@ -307,7 +324,7 @@ class ScaleLossTest {
     HeatPlan plan =
         HeatPlan.soaking(celsius(1150), Estimate.of(minutes(5), minutes(10), minutes(20)))
             .in(Atmosphere.STILL_AIR);
-    Estimate<Length> lost = ScaleLoss.of(STRAP, plan).by(ScaleLaw.MI).perSurface();
+    Estimate<Length> lost = ScaleLoss.of(STRAP, plan).by(ScaleLaw.MI).unfed().perSurface();
     double factor = Math.exp(Math.hypot(Math.log(2), Math.log(2) / 2));
     assertEquals(0.2548112602 * factor, lost.high().getValue(), 1e-8);
     assertEquals(0.2548112602 / factor, lost.low().getValue(), 1e-8);
@@ -316,11 +333,11 @@ class ScaleLossTest {
     double three = Math.exp(Math.hypot(Math.log(factor), Math.log(2)));
     assertEquals(
         2 * 0.2548112602 * three,
-        ScaleLoss.of(STRAP, heats).by(ScaleLaw.MI).perSurface().high().getValue(),
+        ScaleLoss.of(STRAP, heats).by(ScaleLaw.MI).unfed().perSurface().high().getValue(),
         1e-8);
     assertEquals(
         2 * 0.2548112602 / three,
-        ScaleLoss.of(STRAP, heats).by(ScaleLaw.MI).perSurface().low().getValue(),
+        ScaleLoss.of(STRAP, heats).by(ScaleLaw.MI).unfed().perSurface().low().getValue(),
         1e-8);
     assertThrows(
         IllegalArgumentException.class,
@@ -328,13 +345,14 @@ class ScaleLossTest {
     assertEquals(2, heats.heats());
     HeatPlan maybe =
         HeatPlan.soaking(celsius(1150), Estimate.of(minutes(0), minutes(10), minutes(20)));
-    assertEquals(0, ScaleLoss.of(STRAP, maybe).by(ScaleLaw.MI).perSurface().low().getValue());
+    assertEquals(
+        0, ScaleLoss.of(STRAP, maybe).by(ScaleLaw.MI).unfed().perSurface().low().getValue());
   }
 
   @Test
   void noTimeTakesNothing() {
     ScaleLoss loss =
-        ScaleLoss.of(STRAP, HeatPlan.soaking(celsius(1150), seconds(0))).by(ScaleLaw.MI);
+        ScaleLoss.of(STRAP, HeatPlan.soaking(celsius(1150), seconds(0))).by(ScaleLaw.MI).unfed();
     assertEquals(Estimate.exact(millimetres(0)), loss.perSurface());
     assertEquals(millimetres(6), loss.thickness().high());
     assertTrue(loss.cautions().isEmpty());
@@ -358,5 +376,13 @@ class ScaleLossTest {
 
   private static String texts(List<Caution> cautions) {
     return cautions.toString();
+  }
+
+  @Test
+  void anotherLawIsStillFedByTheAir() {
+    HeatPlan brief = HeatPlan.soaking(celsius(1150), seconds(30));
+    ScaleLoss fed = ScaleLoss.of(STRAP, brief).by(ScaleLaw.STANLEY);
+    assertTrue(fed.perSurface().likely().isLessThan(fed.unfed().perSurface().likely()));
+    assertEquals(ScaleLaw.STANLEY, fed.unfed().law());
   }
 }

@@ -32,7 +32,8 @@ class ScalePropertyTest {
 
   private static ScaleLoss loss(double size, HeatPlan plan) {
     return ScaleLoss.of(Bar.of(Section.square(millimetres(size)), Material.MILD_STEEL), plan)
-        .by(ScaleLaw.MI);
+        .by(ScaleLaw.MI)
+        .unfed();
   }
 
   @Property
@@ -111,7 +112,7 @@ class ScalePropertyTest {
     double fed = OxygenSupply.metal(ScaleLaw.MI, history, 1.19e-3);
     for (Atmosphere air : AIRS) {
       for (ScaleLaw by : ScaleLaw.ALL) {
-        Estimate<Length> lost = loss(40, HeatPlan.of(history).in(air)).by(by).perSurface();
+        Estimate<Length> lost = loss(40, HeatPlan.of(history).in(air)).by(by).unfed().perSurface();
         for (ScaleLaw law : ScaleLaw.ALL) {
           assertTrue(lost.covers(law.metalLoss(history)), () -> law + " " + lost);
         }
@@ -145,12 +146,14 @@ class ScalePropertyTest {
         ScaleLoss.of(
                 Bar.of(metric, Material.WROUGHT_IRON),
                 HeatPlan.soaking(celsius(heat), minutes(time)))
-            .by(ScaleLaw.MI);
+            .by(ScaleLaw.MI)
+            .unfed();
     ScaleLoss other =
         ScaleLoss.of(
                 Bar.of(inch, Material.WROUGHT_IRON),
                 HeatPlan.soaking(celsius(heat).to(ShopUnits.FAHRENHEIT), seconds(60 * time)))
-            .by(ScaleLaw.MI);
+            .by(ScaleLaw.MI)
+            .unfed();
     assertEquals(ShopUnits.INCH, other.perSurface().likely().getUnit());
     assertEquals(
         one.perSurface().likely().getValue(),

@@ -216,4 +216,33 @@ class SectionTest {
     assertThrows(IllegalArgumentException.class, () -> FLAT.towards(tip, Double.NaN));
     assertThrows(IllegalArgumentException.class, () -> FLAT.towards(TUBE, 0.5));
   }
+
+  @Test
+  void turnsAQuarterAboutItsAxis() {
+    Section flat = Section.flat(inches("1 1/2"), inches("1/4"));
+    assertEquals(Section.onEdge(inches("1/4"), inches("1 1/2")), flat.turned());
+    assertEquals(flat, flat.turned().turned());
+    Section round = Section.round(millimetres(10));
+    assertEquals(round, round.turned());
+    assertEquals(
+        "section must look alike on its other side, or be a flat, to be turned, was 10 mm hexagon;"
+            + " forge the side that it shall lie on first",
+        assertThrows(
+                IllegalArgumentException.class, () -> Section.hexagon(millimetres(10)).turned())
+            .getMessage());
+    assertThrows(IllegalArgumentException.class, () -> Section.halfRound(millimetres(10)).turned());
+  }
+
+  /** The offcut of a 1 1/2 × 1/4 bar is four times as long at a 3/4 × 1/8 tip, and back. */
+  @Test
+  void tellsHowLongItIsInAnotherSection() {
+    Section bar = Section.flat(inches("1 1/2"), inches("1/4"));
+    Section tip = Section.flat(inches("3/4"), inches("1/8"));
+    assertEquals(inches(3), bar.lengthAs(tip, inches("3/4")));
+    assertEquals(inches("3/4"), tip.lengthAs(bar, inches(3)));
+    assertEquals(
+        "other section must have an area, was a point; name a blunt end",
+        assertThrows(IllegalArgumentException.class, () -> bar.lengthAs(bar.point(), inches(1)))
+            .getMessage());
+  }
 }

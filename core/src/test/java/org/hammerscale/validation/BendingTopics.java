@@ -88,7 +88,7 @@ final class BendingTopics {
         switch (c.text("quantity")) {
           case "length" ->
               bend.withLegs(c.length("leg one"), c.length("leg two")).developedLength();
-          case "leg for 224 mm" -> bend.using(Measures.millimetres(224)).firstLeg();
+          case "leg for 224 mm" -> bend.using(Measures.millimetres(224)).firstLegOverAll();
           case "mark to mark" ->
               bend.outsideWidth().add(SquareCorner.of(section).markAllowance().multiply(2));
           case "corner" -> SquareCorner.of(section).developedLength();
@@ -107,7 +107,7 @@ final class BendingTopics {
     return switch (c.text("quantity")) {
       case "annulus" -> ring.annulus().in(ShopUnits.SQUARE_INCH);
       case "mean line" -> ring.developedLength().in(c.lengthUnit());
-      case "old tyre rule" -> ring.benchLength().in(c.lengthUnit());
+      case "old tyre rule" -> ring.lengthByTyreRule().in(c.lengthUnit());
       case "weld of three eighths" ->
           WeldAllowance.THREE_EIGHTHS
               .on(ring.section(), ring.developedLength())

@@ -82,9 +82,10 @@ final class HingeToolTopics {
     return switch (c.text("quantity")) {
       case "straight beam" -> in(c, opening.straightStress(read(c, "force", FORCES)), STRESSES);
       case "curved beam" -> in(c, opening.curvedStress(read(c, "force", FORCES)), STRESSES);
-      case "first yield" -> in(c, opening.firstYield(yielding(c)), FORCES);
-      case "plastic limit" -> in(c, opening.plasticLimit(yielding(c)), FORCES);
-      case "plastic limit with pull" -> in(c, opening.plasticLimitWithPull(yielding(c)), FORCES);
+      case "first yield" -> in(c, opening.firstYield(yielding(c).strength()), FORCES);
+      case "plastic limit" -> in(c, opening.plasticLimit(yielding(c).strength()), FORCES);
+      case "plastic limit with pull" ->
+          in(c, opening.plasticLimitWithPull(yielding(c).strength()), FORCES);
       default -> throw new IllegalArgumentException(c.text("quantity"));
     };
   }

@@ -97,7 +97,7 @@ final class HingeTopics {
           case "outside diameter" -> barrel.outsideDiameter();
           case "developed length" -> barrel.developedLength();
           case "developed length up to 1/8 in" -> barrel.developedLength().upTo(Graduation.EIGHTH);
-          case "bench length" -> barrel.benchLength();
+          case "bench length" -> barrel.lengthByRuleOfThree();
           default -> throw new IllegalArgumentException(c.text("quantity"));
         };
     return length.in(c.lengthUnit());

@@ -52,7 +52,7 @@ final class PunchingTopics {
 
   /** An eye as thick as the bar that it ends. */
   private static FlatEye eye(ValidationCase c, Section bar, Hole hole) {
-    return FlatEye.drifted(bar, c.length("outside"), bar.thickness(), hole);
+    return FlatEye.drifted(c.length("outside"), bar.thickness(), hole);
   }
 
   /** A hole written as {@code round 1/2 in} or {@code mortise 3/4 in 1/4 in}. */

@@ -86,7 +86,7 @@ final class ScaleTopics {
 
   private static double share(ValidationCase c) {
     Bar bar = Bar.of(c.section("section"), Material.MILD_STEEL);
-    ScaleLoss loss = ScaleLoss.of(bar, HeatPlan.of(soak(c))).by(named(c.text("law")));
+    ScaleLoss loss = ScaleLoss.of(bar, HeatPlan.of(soak(c))).by(named(c.text("law"))).unfed();
     return c.text("quantity").equals("percent")
         ? percent(loss.share().likely())
         : loss.perSurface().likely().in(ShopUnits.MILLIMETRE);

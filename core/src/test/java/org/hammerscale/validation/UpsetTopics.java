@@ -81,10 +81,12 @@ final class UpsetTopics {
         switch (c.text("quantity")) {
           case "length" -> tight.inHole(c.length("hole")).length();
           case "hole filling" -> tight.inHole(c.length("hole")).length().subtract(tight.length());
-          case "1.5 d rule" -> tight.lengthBy(RivetBlank.Rule.ONE_AND_A_HALF);
+          case "1.5 d rule" -> RivetBlank.Rule.ONE_AND_A_HALF.length(c.length("grip"), shank);
           case "1.5 d rule less grip" ->
-              tight.lengthBy(RivetBlank.Rule.ONE_AND_A_HALF).subtract(c.length("grip"));
-          case "1.1 s + 1.3 d rule" -> tight.lengthBy(RivetBlank.Rule.FILLED_HOLE);
+              RivetBlank.Rule.ONE_AND_A_HALF
+                  .length(c.length("grip"), shank)
+                  .subtract(c.length("grip"));
+          case "1.1 s + 1.3 d rule" -> RivetBlank.Rule.FILLED_HOLE.length(c.length("grip"), shank);
           default -> throw new IllegalArgumentException(c.text("quantity"));
         };
     return answer.in(c.lengthUnit());

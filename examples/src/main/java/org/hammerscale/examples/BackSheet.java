@@ -110,7 +110,7 @@ final class BackSheet {
     HingePair pair = order.pair();
     List<Working> all = new ArrayList<>();
     all.add(pair.bore().working());
-    all.add(pair.barrel().benchWorking());
+    all.add(pair.barrel().ruleOfThreeWorking());
     for (Leaf leaf : List.of(Leaf.SECOND, Leaf.FIRST)) {
       for (Feature feature : pair.leaf(leaf).features()) {
         all.add(feature.working());

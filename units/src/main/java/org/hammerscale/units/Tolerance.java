@@ -96,9 +96,19 @@ public final class Tolerance<Q extends Quantity<Q>> {
     Measure<Q> difference = found.to(unit).subtract(wanted);
     boolean met = found.isWithin(wanted, allowance);
     double off = difference.in(unit);
-    String size = off == 0 ? "no difference" : difference.withValue(Math.abs(off)) + side(off);
+    String size =
+        off == 0 ? "no difference" : told(difference.withValue(Math.abs(off))) + side(off);
     return new Verdict(
-        met, "expected " + wanted + ", was " + found + ": " + size + ", allowed " + allowance);
+        met,
+        "expected " + wanted + ", was " + found + ": " + size + ", allowed " + told(allowance));
+  }
+
+  /** As it prints, but for what is too little to show there, which is told in full. */
+  private static String told(Measure<?> allowance) {
+    Measure<?> none = allowance.withValue(0);
+    return allowance.toString().equals(none.toString())
+        ? allowance.scale().label(Decimals.text(allowance.amount(), 0))
+        : allowance.toString();
   }
 
   private static String side(double off) {

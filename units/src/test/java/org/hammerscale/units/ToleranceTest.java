@@ -106,4 +106,14 @@ class ToleranceTest {
     assertThrows(
         UnsupportedOperationException.class, () -> percent.check(celsius(900), celsius(905)));
   }
+
+  @Test
+  void tellsAnAllowanceThatIsTooSmallToPrint() {
+    assertEquals(
+        "expected 1 in, was 2 in: 1 in more, allowed 0.000000000001 in",
+        Tolerance.absolute(inches(1e-12)).check(inches(1), inches(2)).message());
+    assertEquals(
+        "expected 0 in, was 0 in: 0.000000000001 in more, allowed 0 in",
+        Tolerance.absolute(inches(0)).check(inches(0), inches(1e-12)).message());
+  }
 }

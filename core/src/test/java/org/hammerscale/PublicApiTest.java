@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -60,14 +61,24 @@ class PublicApiTest {
 
   private static void add(List<String> lines, Class<?> type) {
     lines.add(kind(type) + " " + type.getName().replace('$', '.') + supertypes(type));
-    TreeSet<String> members = new TreeSet<>();
+    Set<String> members = new TreeSet<>();
+    // What a hidden class hands down can be called too.
+    for (Class<?> from = type;
+        from == type || (from != null && !isVisible(from));
+        from = from.getSuperclass()) {
+      addMembers(members, from, from == type);
+    }
+    members.forEach(member -> lines.add("  " + member));
+  }
+
+  private static void addMembers(Set<String> members, Class<?> type, boolean own) {
     for (Field field : type.getDeclaredFields()) {
       if (isOffered(field.getModifiers(), field.isSynthetic())) {
         members.add(field.isEnumConstant() ? field.getName() : told(field));
       }
     }
     for (Executable constructor : type.getDeclaredConstructors()) {
-      if (isOffered(constructor.getModifiers(), constructor.isSynthetic())) {
+      if (own && isOffered(constructor.getModifiers(), constructor.isSynthetic())) {
         members.add("new" + parameters(constructor));
       }
     }
@@ -76,7 +87,6 @@ class PublicApiTest {
         members.add(told(method));
       }
     }
-    members.forEach(member -> lines.add("  " + member));
   }
 
   private static boolean isOffered(int modifiers, boolean synthetic) {

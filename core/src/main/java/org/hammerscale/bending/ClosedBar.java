@@ -108,17 +108,6 @@ abstract class ClosedBar extends BentBar {
     return joint.cut(n, developed(n), thickness());
   }
 
-  static void notSwapped(Measure<Length> length, Measure<Length> width) {
-    if (length.isLessThan(width)) {
-      throw new IllegalArgumentException(
-          "length must be at least the width of "
-              + width
-              + ", was "
-              + length
-              + "; name the long way first");
-    }
-  }
-
   /** The mean line of the same form in the size that likely uses up this length of bar. */
   final double meanLineOf(Quantity<Length> length, double least) {
     double used = Arguments.positive("length", length).in(unit());

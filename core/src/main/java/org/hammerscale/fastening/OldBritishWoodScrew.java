@@ -9,8 +9,6 @@ import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
-import org.hammerscale.working.Working;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A countersunk wood screw by the old British number n: shank D = 0.066 in + 0.014 in × (n − 1),
@@ -31,15 +29,13 @@ import org.jspecify.annotations.Nullable;
  * <p>Source: a British page on wood screws (read); the root is two thirds of the shank (USDA Wood
  * Handbook, ch. 8, read).
  */
-public final class OldBritishWoodScrew implements WoodFastener, CountersunkHead {
+public final class OldBritishWoodScrew extends NumberedScrew {
   private static final Source RULES =
       Source.read("furnituremaking.us, Wood Screws", "rules of the British gauge");
   private static final int LAST = 32;
 
-  private final int number;
-
   private OldBritishWoodScrew(int number) {
-    this.number = number;
+    super(number, LAST, "coach screw");
   }
 
   /**
@@ -50,10 +46,6 @@ public final class OldBritishWoodScrew implements WoodFastener, CountersunkHead 
    * @throws IllegalArgumentException if the number is out of range
    */
   public static OldBritishWoodScrew number(int number) {
-    if (number < 0 || number > LAST) {
-      throw new IllegalArgumentException(
-          "number must be from 0 to 32, was " + number + "; take a coach screw for a thicker one");
-    }
     return new OldBritishWoodScrew(number);
   }
 
@@ -77,26 +69,10 @@ public final class OldBritishWoodScrew implements WoodFastener, CountersunkHead 
     return new OldBritishWoodScrew((int) number);
   }
 
-  /** {@return its number n} */
-  public int number() {
-    return number;
-  }
-
-  @Override
-  public Kind kind() {
-    return Kind.WOOD_SCREW;
-  }
-
-  /** {@return the diameter of its shank, 0.066 in + 0.014 in × (n − 1)} */
-  @Override
-  public Measure<Length> diameter() {
-    return Measures.inches(diameter(Notes.NONE));
-  }
-
   /** {@return two thirds of the shank} */
   @Override
   public Measure<Length> rootDiameter() {
-    return diameter().multiply(2).divide(3);
+    return twoThirdsOfShank();
   }
 
   /** {@return twice the shank} */
@@ -111,12 +87,6 @@ public final class OldBritishWoodScrew implements WoodFastener, CountersunkHead 
     return Measures.degrees(90);
   }
 
-  /** {@return the drill for the hole in the iron, (n + 3)/64 in} */
-  @Override
-  public Measure<Length> clearanceHole() {
-    return Measures.inches(hole(Notes.NONE));
-  }
-
   /**
    * The thread of a screw: 0.6 of its length.
    *
@@ -128,42 +98,26 @@ public final class OldBritishWoodScrew implements WoodFastener, CountersunkHead 
     return Arguments.positive("length", length).multiply(0.6);
   }
 
-  /** {@return how the diameter follows from the number} */
-  public Working working() {
-    return Notes.taken("old British wood screw no. " + number, ShopUnits.INCH, this::diameter)
-        .withSource(RULES);
-  }
-
-  /** {@return how the hole through the iron follows from the number} */
-  public Working holeWorking() {
-    return Notes.taken("hole for old British no. " + number, ShopUnits.INCH, this::hole)
-        .withSource(RULES);
-  }
-
-  private double diameter(Notes n) {
-    double k = n.value("n", "number", "", number, ShopUnits.ONE);
+  @Override
+  double shank(Notes n) {
+    double k = n.value("n", "number", "", number(), ShopUnits.ONE);
     return n.length(
         "D", "diameter of the shank", "0.066 + 0.014 (n − 1)", (66 + 14 * (k - 1)) / 1e3);
   }
 
-  private double hole(Notes n) {
-    double k = n.value("n", "number", "", number, ShopUnits.ONE);
+  @Override
+  double hole(Notes n) {
+    double k = n.value("n", "number", "", number(), ShopUnits.ONE);
     return n.length("C", "hole in the iron", "(n + 3) / 64", (k + 3) / 64);
   }
 
   @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof OldBritishWoodScrew that && number == that.number;
+  Source rule() {
+    return RULES;
   }
 
   @Override
-  public int hashCode() {
-    return number;
-  }
-
-  /** The number and the diameter. */
-  @Override
-  public String toString() {
-    return "old British no. " + number + " wood screw, " + diameter();
+  String series() {
+    return "old British ";
   }
 }

@@ -15,7 +15,6 @@ import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
-import org.jspecify.annotations.Nullable;
 
 /**
  * An American flat-head wood screw by its gauge number n: shank D = 0.060 in + 0.013 in × n, head
@@ -40,7 +39,7 @@ import org.jspecify.annotations.Nullable;
  * Construction, table L3, for the root, both from memory; the heads of numbers 2, 4 to 10 and 12
  * were read in a table of flat heads of the same family.
  */
-public final class WoodScrew implements WoodFastener, CountersunkHead {
+public final class WoodScrew extends NumberedScrew {
   private static final Source ASME = Source.fromMemory("ASME B18.6.1", "wood screws, flat head");
   private static final Source CLEARANCE =
       Source.commonPractice("the first drill of the 1/64 in series that passes the shank");
@@ -77,10 +76,8 @@ public final class WoodScrew implements WoodFastener, CountersunkHead {
               Map.entry(20, new Row(8, 0.650, 0.582, 0.255)),
               Map.entry(24, new Row(7, 0.762, 0.685, 0.298))));
 
-  private final int number;
-
   private WoodScrew(int number) {
-    this.number = number;
+    super(number, LAST, "lag screw");
   }
 
   /**
@@ -92,32 +89,12 @@ public final class WoodScrew implements WoodFastener, CountersunkHead {
    * @throws IllegalArgumentException if the number is out of range
    */
   public static WoodScrew number(int number) {
-    if (number < 0 || number > LAST) {
-      throw new IllegalArgumentException(
-          "number must be from 0 to 24, was " + number + "; take a lag screw for a thicker one");
-    }
     return new WoodScrew(number);
   }
 
   /** {@return the numbers whose heads and threads the standard lists} */
   public static List<Integer> standardNumbers() {
     return List.copyOf(ROWS.keySet());
-  }
-
-  /** {@return its gauge number n} */
-  public int number() {
-    return number;
-  }
-
-  @Override
-  public Kind kind() {
-    return Kind.WOOD_SCREW;
-  }
-
-  /** {@return the nominal diameter of its shank, 0.060 in + 0.013 in × n} */
-  @Override
-  public Measure<Length> diameter() {
-    return Measures.inches(diameter(Notes.NONE));
   }
 
   /**
@@ -128,13 +105,13 @@ public final class WoodScrew implements WoodFastener, CountersunkHead {
    */
   @Override
   public Measure<Length> rootDiameter() {
-    Row row = ROWS.get(number);
+    Row row = ROWS.get(number());
     return row == null || row.root() == NO_ROOT ? rootByTwoThirds() : Measures.inches(row.root());
   }
 
   /** {@return where its root diameter comes from} */
   public Source rootSource() {
-    Row row = ROWS.get(number);
+    Row row = ROWS.get(number());
     return row == null || row.root() == NO_ROOT ? TWO_THIRDS : NDS;
   }
 
@@ -145,7 +122,7 @@ public final class WoodScrew implements WoodFastener, CountersunkHead {
    * @return two thirds of the shank, in inches. Source: USDA Wood Handbook, ch. 8 (read)
    */
   public Measure<Length> rootByTwoThirds() {
-    return diameter().multiply(2).divide(3);
+    return twoThirdsOfShank();
   }
 
   /**
@@ -186,18 +163,6 @@ public final class WoodScrew implements WoodFastener, CountersunkHead {
   }
 
   /**
-   * The hole through the iron: the first 1/64 in drill that passes the shank. A boatbuilders' chart
-   * gives the same drills but for numbers 10 and 16, where its drill is two thousandths thinner
-   * than the nominal shank.
-   *
-   * @return the hole, in inches, on a sixty-fourth
-   */
-  @Override
-  public Measure<Length> clearanceHole() {
-    return Measures.inches(hole(Notes.NONE));
-  }
-
-  /**
    * The thread of a screw: about two thirds of its length.
    *
    * @param length of the screw, more than zero
@@ -208,56 +173,46 @@ public final class WoodScrew implements WoodFastener, CountersunkHead {
     return Arguments.positive("length", length).multiply(2).divide(3);
   }
 
-  /** {@return how the diameter follows from the number} */
-  public Working working() {
-    return Notes.taken("wood screw no. " + number, ShopUnits.INCH, this::diameter).withSource(ASME);
-  }
-
-  /** {@return how the hole through the iron follows from the number} */
+  @Override
   public Working holeWorking() {
-    return Notes.taken("hole in the iron for no. " + number, ShopUnits.INCH, this::hole)
-        .withSource(ASME)
-        .withSource(CLEARANCE);
+    return super.holeWorking().withSource(CLEARANCE);
   }
 
-  private double diameter(Notes n) {
-    n.value("n", "gauge number", "", number, ShopUnits.ONE);
-    double d = Gauge.WOOD_SCREW.size(number).in(ShopUnits.INCH);
+  @Override
+  double shank(Notes n) {
+    n.value("n", "gauge number", "", number(), ShopUnits.ONE);
+    double d = Gauge.WOOD_SCREW.size(number()).in(ShopUnits.INCH);
     return n.length("D", "diameter of the shank", "0.06 + 0.013 n", d);
   }
 
-  private double hole(Notes n) {
-    double d = diameter(n);
+  /** A boatbuilders' chart has the same drills, but for 10 and 16 two thousandths thinner ones. */
+  @Override
+  double hole(Notes n) {
+    double d = shank(n);
     double e = n.given("e", "a sixty-fourth", Graduation.SIXTY_FOURTH.step().in(ShopUnits.INCH));
     return n.length("C", "hole in the iron", "up(D, e)", Math.ceil(d / e - 1e-9) * e);
   }
 
   private Row row() {
-    Row row = ROWS.get(number);
+    Row row = ROWS.get(number());
     if (row == null) {
       throw new IllegalArgumentException(
           "number must be one of "
               + standardNumbers().toString().replaceAll("[\\[\\]]", "")
               + " for a standard head and thread, was "
-              + number
+              + number()
               + "; measure the screw and make it a CountersunkHead of your own");
     }
     return row;
   }
 
   @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof WoodScrew that && number == that.number;
+  Source rule() {
+    return ASME;
   }
 
   @Override
-  public int hashCode() {
-    return number;
-  }
-
-  /** The number and the diameter. */
-  @Override
-  public String toString() {
-    return "no. " + number + " wood screw, " + diameter();
+  String series() {
+    return "";
   }
 }

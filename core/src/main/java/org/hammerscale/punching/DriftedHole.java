@@ -8,7 +8,6 @@ import javax.measure.Unit;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
-import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
@@ -40,17 +39,16 @@ import org.hammerscale.working.Working;
  *
  * <p>Source: conservation of volume; for the slit see {@link Slit}.
  */
-public final class DriftedHole implements Feature {
+public final class DriftedHole extends Opened {
   private static final Source CHEEKS =
       Source.commonPractice("cheeks at least half as wide as the bar is thick");
 
-  private final Section section;
   private final Hole hole;
   private final Slit slit;
   private final Cheeks cheeks;
 
   private DriftedHole(Section section, Hole hole, Slit slit, Cheeks cheeks) {
-    this.section = section;
+    super(section);
     this.hole = hole;
     this.slit = slit;
     this.cheeks = cheeks;
@@ -79,7 +77,7 @@ public final class DriftedHole implements Feature {
    * @return the hole
    */
   public DriftedHole withSlit(Slit newSlit) {
-    return new DriftedHole(section, hole, Objects.requireNonNull(newSlit), cheeks);
+    return new DriftedHole(section(), hole, Objects.requireNonNull(newSlit), cheeks);
   }
 
   /**
@@ -90,7 +88,7 @@ public final class DriftedHole implements Feature {
    * @throws IllegalArgumentException if the offset is negative or reaches the edge
    */
   public DriftedHole offCentre(Quantity<Length> offset) {
-    return new DriftedHole(section, hole, slit, cheeks.moved(offset));
+    return new DriftedHole(section(), hole, slit, cheeks.moved(offset));
   }
 
   /** {@return the finished hole} */
@@ -109,7 +107,7 @@ public final class DriftedHole implements Feature {
    * @return the width, exact for cheeks that keep theirs, in the unit of the bar's width
    */
   public Measure<Length> widthOverEye() {
-    return Measure.of(widthOverEye(Notes.NONE), section.width().getUnit());
+    return Measure.of(widthOverEye(Notes.NONE), section().width().getUnit());
   }
 
   /** {@return the width left on the narrower side of the hole: half the bar, less the offset} */
@@ -138,16 +136,6 @@ public final class DriftedHole implements Feature {
     return "drifted hole";
   }
 
-  @Override
-  public Section start() {
-    return section;
-  }
-
-  @Override
-  public Section end() {
-    return section;
-  }
-
   /** {@return the metal of the stretch that is slit, exact, in the cube of the slit's unit} */
   @Override
   public Estimate<Volume> metalKept() {
@@ -162,10 +150,9 @@ public final class DriftedHole implements Feature {
     return hole.length();
   }
 
-  /** {@return the slit's own length to the last bit if the parent has the bar's section} */
   @Override
-  public Estimate<Length> stock(Section parent) {
-    return section.equals(parent) ? Estimate.exact(slit.length()) : Feature.super.stock(parent);
+  Measure<Length> stretch() {
+    return slit.length();
   }
 
   /**
@@ -178,26 +165,26 @@ public final class DriftedHole implements Feature {
   @Override
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
-    if (hole.width().isGreaterThan(section.width())) {
+    if (hole.width().isGreaterThan(section().width())) {
       cautions.add(
           Caution.limit(
               "the hole of "
                   + hole.width()
                   + " is wider than the bar ("
-                  + section.width()
+                  + section().width()
                   + "), a slit of "
                   + slit.length()
                   + " longer than its width allows: the cheeks thin and may tear; jump the bar up"
                   + " or take a wider one",
               Source.commonPractice("a drifted hole no wider than the bar")));
     }
-    if (narrowerCheek().isLessThan(section.thickness().divide(2).multiply(1 - Rim.SLACK))) {
+    if (narrowerCheek().isLessThan(section().thickness().divide(2).multiply(1 - Rim.SLACK))) {
       cautions.add(
           Caution.limit(
               "the cheek of "
                   + narrowerCheek()
                   + " is less than half as wide as the bar is thick ("
-                  + section.thickness()
+                  + section().thickness()
                   + "): it leans over or tears in drifting; take a wider bar",
               CHEEKS));
     }
@@ -224,7 +211,7 @@ public final class DriftedHole implements Feature {
 
   /** {@return how the width over the eye was found} */
   public Working widthWorking() {
-    return Notes.taken("width over the eye", section.width().getUnit(), this::widthOverEye)
+    return Notes.taken("width over the eye", section().width().getUnit(), this::widthOverEye)
         .withSource(Source.computed("each cheek keeps half the bar's width"))
         .withCautions(cautions());
   }
@@ -233,13 +220,13 @@ public final class DriftedHole implements Feature {
     Measure<Length> one = slit.length();
     Unit<Area> square = Measures.area(one, one).getUnit();
     double s = slit.length(n);
-    double a = n.givenArea("A", "section of the bar", section.area().in(square));
+    double a = n.givenArea("A", "section of the bar", section().area().in(square));
     return n.volume("V", "metal kept", "s A", s * a);
   }
 
   private double widthOverEye(Notes n) {
-    Unit<Length> unit = section.width().getUnit();
-    double w = n.given("w", "width of the bar", section.width().in(unit));
+    Unit<Length> unit = section().width().getUnit();
+    double w = n.given("w", "width of the bar", section().width().in(unit));
     double h = n.given("h", "width of the hole", hole.width().in(unit));
     return n.length("W", "width over the eye", "w + h", w + h);
   }
@@ -247,6 +234,6 @@ public final class DriftedHole implements Feature {
   /** Hole, slit and bar. */
   @Override
   public String toString() {
-    return hole + " drifted from a " + slit + " in " + section;
+    return hole + " drifted from a " + slit + " in " + section();
   }
 }

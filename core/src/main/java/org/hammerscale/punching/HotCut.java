@@ -1,14 +1,12 @@
 package org.hammerscale.punching;
 
 import java.util.List;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.hammerscale.internal.Arguments;
-import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Losses;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
@@ -43,19 +41,18 @@ import org.hammerscale.working.Working;
  *
  * <p>Exact as geometry of the groove in flat and square bar. Source: plane geometry, or the caller.
  */
-public final class HotCut implements Feature {
+public final class HotCut extends Opened {
   private static final double STRAIGHT = 180;
   private static final double BLUNT = 90;
   private static final Source GROOVE = Source.computed("area of the groove ÷ thickness of the bar");
   private static final Source CALLER = Source.commonPractice("kerf that the caller allows");
 
-  private final Section section;
   private final Measure<Length> known;
   private final Measure<Angle> bevel;
   private final boolean bothFaces;
 
   private HotCut(Section section, Measure<Length> known, Measure<Angle> bevel, boolean bothFaces) {
-    this.section = Objects.requireNonNull(section);
+    super(section);
     this.known = known;
     this.bevel = bevel;
     this.bothFaces = bothFaces;
@@ -104,12 +101,7 @@ public final class HotCut implements Feature {
    * @return the cut
    */
   public HotCut fromBothFaces() {
-    return new HotCut(section, known, bevel, true);
-  }
-
-  /** {@return the bar that is cut} */
-  public Section section() {
-    return section;
+    return new HotCut(section(), known, bevel, true);
   }
 
   /**
@@ -138,7 +130,7 @@ public final class HotCut implements Feature {
    */
   public Measure<Volume> metalAlong(Quantity<Length> length) {
     Measure<Length> far = Arguments.notNegative("length", length);
-    return Measures.volume(far, Measures.area(kerf(), section.thickness()));
+    return Measures.volume(far, Measures.area(kerf(), section().thickness()));
   }
 
   /** {@return {@code hot cut}} */
@@ -147,26 +139,16 @@ public final class HotCut implements Feature {
     return "hot cut";
   }
 
-  @Override
-  public Section start() {
-    return section;
-  }
-
-  @Override
-  public Section end() {
-    return section;
-  }
-
   /** {@return nothing} */
   @Override
   public Estimate<Volume> metalKept() {
-    return Estimate.exact(Measures.volume(reach(), section.area()));
+    return Estimate.exact(Measures.volume(reach(), section().area()));
   }
 
   /** {@return the kerf across the bar, k A} */
   @Override
   public Losses metalLost() {
-    return Losses.NONE.and("hot cut", Estimate.exact(Measures.volume(kerf(), section.area())));
+    return Losses.NONE.and("hot cut", Estimate.exact(Measures.volume(kerf(), section().area())));
   }
 
   /** {@return zero} */
@@ -175,10 +157,9 @@ public final class HotCut implements Feature {
     return Measure.of(0, unit());
   }
 
-  /** {@return its kerf to the last bit if the parent has the bar's section} */
   @Override
-  public Estimate<Length> stock(Section parent) {
-    return section.equals(parent) ? Estimate.exact(kerf()) : Feature.super.stock(parent);
+  Measure<Length> stretch() {
+    return kerf();
   }
 
   /** {@return a caution for a bevel of more than a right angle; else none} */
@@ -198,7 +179,7 @@ public final class HotCut implements Feature {
   /** {@return how the kerf was found} */
   @Override
   public Working working() {
-    return Notes.taken("hot cut through " + section, unit(), this::kerf)
+    return Notes.taken("hot cut through " + section(), unit(), this::kerf)
         .withSource(isBevelled() ? GROOVE : CALLER)
         .withCautions(cautions());
   }
@@ -207,7 +188,7 @@ public final class HotCut implements Feature {
     if (!isBevelled()) {
       return n.given("k", "kerf that is allowed", known.getValue());
     }
-    double t = n.given("t", "thickness of the bar", section.thickness().in(unit()));
+    double t = n.given("t", "thickness of the bar", section().thickness().in(unit()));
     double h = n.number("h", "half the bevel, in radians", "", bevel.in(ShopUnits.RADIAN) / 2);
     String meaning = "kerf of the same metal as the groove";
     return bothFaces
@@ -229,6 +210,6 @@ public final class HotCut implements Feature {
     return (isBevelled() ? bevel + " bevel" : known + " kerf")
         + (bothFaces ? " from both faces" : "")
         + " through "
-        + section;
+        + section();
   }
 }

@@ -7,7 +7,6 @@ import javax.measure.Unit;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
-import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Losses;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
@@ -44,11 +43,10 @@ import org.hammerscale.working.Working;
  *
  * <p>Source: conservation of volume; the slug's thickness is an assumption.
  */
-public final class PunchedHole implements Feature {
+public final class PunchedHole extends Opened {
   private static final Source CHEEKS =
       Source.commonPractice("beside a punched hole at least the thickness of the bar");
 
-  private final Section section;
   private final Hole hole;
   private final Hole punch;
   private final Slug slug;
@@ -56,7 +54,7 @@ public final class PunchedHole implements Feature {
   private final Unit<Length> unit;
 
   private PunchedHole(Section section, Hole hole, Hole punch, Slug slug, Cheeks cheeks) {
-    this.section = section;
+    super(section);
     this.hole = hole;
     this.punch = punch;
     this.slug = slug;
@@ -104,8 +102,8 @@ public final class PunchedHole implements Feature {
               + newPunch
               + "; take a smaller punch");
     }
-    Cheeks beside = Cheeks.beside(newPunch.width(), section).moved(cheeks.offset());
-    return new PunchedHole(section, hole, newPunch, slug.by(newPunch), beside);
+    Cheeks beside = Cheeks.beside(newPunch.width(), section()).moved(cheeks.offset());
+    return new PunchedHole(section(), hole, newPunch, slug.by(newPunch), beside);
   }
 
   /**
@@ -117,7 +115,7 @@ public final class PunchedHole implements Feature {
    * @throws IllegalArgumentException if the thickness is negative or more than the bar's
    */
   public PunchedHole withSlugThickness(Quantity<Length> thickness) {
-    return new PunchedHole(section, hole, punch, slug.measured(thickness), cheeks);
+    return new PunchedHole(section(), hole, punch, slug.measured(thickness), cheeks);
   }
 
   /**
@@ -128,7 +126,7 @@ public final class PunchedHole implements Feature {
    * @throws IllegalArgumentException if the offset is negative, or the hole reaches the edge
    */
   public PunchedHole offCentre(Quantity<Length> offset) {
-    return new PunchedHole(section, hole, punch, slug, cheeks.moved(offset));
+    return new PunchedHole(section(), hole, punch, slug, cheeks.moved(offset));
   }
 
   /** {@return the finished hole} */
@@ -170,9 +168,9 @@ public final class PunchedHole implements Feature {
    * @return the width, an estimate, in the unit of the bar's width; exact for a full slug
    */
   public Estimate<Length> widthOverEye() {
-    Unit<Length> bar = section.width().getUnit();
+    Unit<Length> bar = section().width().getUnit();
     double p = punch.width().in(bar);
-    double low = section.width().getValue() - p + hole.width().in(bar);
+    double low = section().width().getValue() - p + hole.width().in(bar);
     double likely = Math.max(low, widthOverEye(Notes.NONE));
     double high = Math.max(likely, low + p * (1 - slug.leastPart()));
     return Estimate.of(Measure.of(low, bar), Measure.of(likely, bar), Measure.of(high, bar));
@@ -184,21 +182,11 @@ public final class PunchedHole implements Feature {
     return "punched hole";
   }
 
-  @Override
-  public Section start() {
-    return section;
-  }
-
-  @Override
-  public Section end() {
-    return section;
-  }
-
   /** {@return the plain stretch less the slug, an estimate as the slug is} */
   @Override
   public Estimate<Volume> metalKept() {
     Measure<Volume> likely = Slug.cubic(kept(Notes.NONE), unit);
-    Measure<Volume> stretch = Measures.volume(punch.length(), section.area());
+    Measure<Volume> stretch = Measures.volume(punch.length(), section().area());
     return slug.isKnown()
         ? Estimate.exact(likely)
         : Estimate.of(stretch.subtract(fullSlug()), likely, stretch);
@@ -216,32 +204,22 @@ public final class PunchedHole implements Feature {
     return hole.length();
   }
 
-  /**
-   * The length of parent bar it uses: exact, since what the slug takes the stretch does not keep.
-   *
-   * @param parent the section of the bar it is forged from
-   * @return the length of the stretch if the parent has the bar's section; else by volume
-   */
   @Override
-  public Estimate<Length> stock(Section parent) {
-    Measure<Length> stretch = punch.length();
-    return Estimate.exact(
-        section.equals(parent)
-            ? stretch
-            : Measures.length(Measures.volume(stretch, section.area()), parent.area()));
+  Measure<Length> stretch() {
+    return punch.length();
   }
 
   /** {@return cautions for narrow cheeks, and for a punch whose rim does not suit the hole's} */
   @Override
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
-    if (narrowerCheek().isLessThan(section.thickness().multiply(1 - Rim.SLACK))) {
+    if (narrowerCheek().isLessThan(section().thickness().multiply(1 - Rim.SLACK))) {
       cautions.add(
           Caution.limit(
               "the width left beside the hole, "
                   + narrowerCheek()
                   + ", is less than the bar is thick ("
-                  + section.thickness()
+                  + section().thickness()
                   + "): it bulges or tears; slit and drift the hole, or take a wider bar",
               CHEEKS));
     }
@@ -254,7 +232,7 @@ public final class PunchedHole implements Feature {
   /** {@return how the likely metal kept was found} */
   @Override
   public Working working() {
-    return Notes.taken("punched hole in " + section, unit, this::kept)
+    return Notes.taken("punched hole in " + section(), unit, this::kept)
         .withSource(Source.computed("conservation of volume: a plain stretch less the slug"))
         .withSource(slug.source())
         .withCautions(cautions());
@@ -268,7 +246,7 @@ public final class PunchedHole implements Feature {
 
   /** {@return how the likely width over the eye was found} */
   public Working widthWorking() {
-    return Notes.taken("width over the eye", section.width().getUnit(), this::widthOverEye)
+    return Notes.taken("width over the eye", section().width().getUnit(), this::widthOverEye)
         .withSource(Source.computed("conservation of volume: what is not slug swells the bar"))
         .withSource(slug.source())
         .withCautions(cautions());
@@ -278,17 +256,17 @@ public final class PunchedHole implements Feature {
     double s = slug.volume(n, unit);
     double x = n.length("x", "stretch that is punched", punch.symbol(), punch.length().in(unit));
     Unit<Area> square = Measures.area(punch.length(), punch.length()).getUnit();
-    double a = n.givenArea("A", "section of the bar", section.area().in(square));
+    double a = n.givenArea("A", "section of the bar", section().area().in(square));
     return n.volume("V", "metal kept", "x A − S", x * a - s);
   }
 
   private double widthOverEye(Notes n) {
-    Unit<Length> bar = section.width().getUnit();
+    Unit<Length> bar = section().width().getUnit();
     double s = slug.volume(n, bar);
     double area = punch.area(Notes.NONE, bar);
-    double t = section.thickness().in(bar);
+    double t = section().thickness().in(bar);
     double x = n.length("x", "stretch that is punched", punch.symbol(), punch.length().in(bar));
-    double w = n.given("w", "width of the bar", section.width().in(bar));
+    double w = n.given("w", "width of the bar", section().width().in(bar));
     double p = n.given("p", "width of the punch", punch.width().in(bar));
     double h = n.given("h", "width of the hole", hole.width().in(bar));
     return n.length(
@@ -303,6 +281,6 @@ public final class PunchedHole implements Feature {
   public String toString() {
     return (punch.equals(hole) ? hole + " punched" : hole + " drifted from a " + punch)
         + " in "
-        + section;
+        + section();
   }
 }

@@ -8,7 +8,6 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.hammerscale.internal.Arguments;
-import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Losses;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
@@ -41,20 +40,19 @@ import org.hammerscale.working.Working;
  *
  * <p>Source: plane geometry; conservation of volume.
  */
-public final class Slot implements Feature {
+public final class Slot extends Opened {
   private static final Source CUTS =
       Source.computed("the saw cuts lie inside the slot, along its sides");
   private static final Source CHEEKS =
       Source.commonPractice("beside a slot at least the thickness of the bar");
 
-  private final Section section;
   private final Hole gap;
   private final Measure<Length> kerf;
   private final int cuts;
   private final Unit<Length> unit;
 
   private Slot(Section section, Hole gap, Measure<Length> kerf, int cuts) {
-    this.section = section;
+    super(section);
     this.gap = gap;
     this.kerf = kerf;
     this.cuts = cuts;
@@ -133,23 +131,13 @@ public final class Slot implements Feature {
    * @return the width, exact, in the unit of the bar's width
    */
   public Measure<Length> cheek() {
-    return section.width().subtract(gap.width()).divide(cuts);
+    return section().width().subtract(gap.width()).divide(cuts);
   }
 
   /** {@return {@code slot}, or {@code notch}} */
   @Override
   public String name() {
     return cuts == 2 ? "slot" : "notch";
-  }
-
-  @Override
-  public Section start() {
-    return section;
-  }
-
-  @Override
-  public Section end() {
-    return section;
   }
 
   /** {@return the plain stretch less the slot, exact, in the cube of the unit of its length} */
@@ -161,7 +149,7 @@ public final class Slot implements Feature {
   /** {@return the tongue as slug, and the kerf of each cut as saw} */
   @Override
   public Losses metalLost() {
-    double face = gap.length().in(unit) * section.thickness().in(unit);
+    double face = gap.length().in(unit) * section().thickness().in(unit);
     double sawn = cuts * kerf.in(unit) * face;
     return Losses.NONE
         .and("slug", Estimate.exact(Slug.cubic(tongue(Notes.NONE) * face, unit)))
@@ -174,17 +162,16 @@ public final class Slot implements Feature {
     return gap.length();
   }
 
-  /** {@return the slot's own length to the last bit if the parent has the bar's section} */
   @Override
-  public Estimate<Length> stock(Section parent) {
-    return section.equals(parent) ? Estimate.exact(gap.length()) : Feature.super.stock(parent);
+  Measure<Length> stretch() {
+    return gap.length();
   }
 
   /** {@return a caution if the bar beside the slot is narrower than thick; else none} */
   @Override
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
-    if (cheek().isLessThan(section.thickness().multiply(1 - Rim.SLACK))) {
+    if (cheek().isLessThan(section().thickness().multiply(1 - Rim.SLACK))) {
       cautions.add(
           Caution.limit(
               "the width left beside the "
@@ -192,7 +179,7 @@ public final class Slot implements Feature {
                   + ", "
                   + cheek()
                   + ", is less than the bar is thick ("
-                  + section.thickness()
+                  + section().thickness()
                   + "): it bends in punching; saw the whole slot, or take a wider bar",
               CHEEKS));
     }
@@ -202,7 +189,7 @@ public final class Slot implements Feature {
   /** {@return how the metal kept was found} */
   @Override
   public Working working() {
-    return Notes.taken(name() + " in " + section, unit, this::metal)
+    return Notes.taken(name() + " in " + section(), unit, this::metal)
         .withSource(Source.computed("conservation of volume: a plain stretch less the slot"))
         .withCautions(cautions());
   }
@@ -223,8 +210,8 @@ public final class Slot implements Feature {
 
   private double metal(Notes n) {
     Unit<Area> square = Measures.area(gap.length(), gap.length()).getUnit();
-    double a = n.givenArea("A", "section of the bar", section.area().in(square));
-    double t = n.given("t", "thickness of the bar", section.thickness().in(unit));
+    double a = n.givenArea("A", "section of the bar", section().area().in(square));
+    double t = n.given("t", "thickness of the bar", section().thickness().in(unit));
     double l = n.given("l", "length of the slot", gap.length().in(unit));
     double b = n.given("b", "finished gap", gap.width().in(unit));
     return n.volume("V", "metal kept", "l (A − b t)", l * (a - b * t));
@@ -233,6 +220,6 @@ public final class Slot implements Feature {
   /** Slot and bar. */
   @Override
   public String toString() {
-    return gap.length() + " × " + gap.width() + " " + name() + " in " + section;
+    return gap.length() + " × " + gap.width() + " " + name() + " in " + section();
   }
 }

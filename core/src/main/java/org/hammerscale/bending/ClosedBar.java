@@ -8,6 +8,7 @@ import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Losses;
 import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Trimming;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
@@ -78,6 +79,12 @@ abstract class ClosedBar extends BentBar {
   @Override
   public String name() {
     return joint.word() + " " + noun();
+  }
+
+  /** {@return never: its ends meet each other} */
+  @Override
+  public Trimming trimming() {
+    return Trimming.NEVER;
   }
 
   /** The noun alone. */

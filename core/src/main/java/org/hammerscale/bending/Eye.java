@@ -4,6 +4,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Trimming;
 import org.hammerscale.units.Measure;
 
 /**
@@ -79,6 +80,12 @@ public final class Eye extends ClosedRound {
   public Eye using(Quantity<Length> length) {
     double line = meanLineOf(length, Math.PI * thickness());
     return new Eye(diameterFrom(line), section(), joint());
+  }
+
+  /** {@return before it is worked: its end meets the bar} */
+  @Override
+  public Trimming trimming() {
+    return Trimming.BEFORE_WORK;
   }
 
   @Override

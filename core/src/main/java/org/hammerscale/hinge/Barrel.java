@@ -15,6 +15,7 @@ import org.hammerscale.internal.Inverse;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Losses;
 import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Trimming;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
@@ -36,8 +37,8 @@ import org.hammerscale.working.Working;
  * eye.developedLength().upTo(SIXTEENTH)               // 2 3/8 in
  * eye.developedLength(NeutralLine.DIN_6935)           // 2.0813 in
  * eye.lengthByRuleOfThree()                                   // 2 1/4 in
- * eye.stock(strap)                                    // 1.9635 in (1.9635 in to 2.3562 in)
- * eye.endedWith(BarrelEnd.tucked()).stock(strap)      // 2.0491 in (1.9635 in to 2.3562 in)
+ * eye.stock(strap)                                    // 1.9635 in (1.7135 in to 2.2135 in)
+ * eye.endedWith(BarrelEnd.tucked()).stock(strap)      // 2.0491 in (1.7991 in to 2.2991 in)
  * eye.centred().leafStart()                           // 0.4841 in
  * eye.using(inches(2.3562)).insideDiameter()          // 0.6379 in
  * Section thinner = Section.flat(inches("1 1/2"), inches("3/16"));
@@ -47,7 +48,7 @@ import org.hammerscale.working.Working;
  * eye.section()   // 1 1/2 in × 1/4 in flat
  * eye.name()   // "rolled barrel"
  * eye.start().meets(eye.end())   // true
- * eye.metalKept()   // 0.7363 in³ (0.7363 in³ to 0.8836 in³)
+ * eye.metalKept()   // 0.7363 in³ (0.6426 in³ to 0.8301 in³)
  * eye.metalLost()   // nothing lost
  * eye.reach()   // 1/2 in
  * eye.closing().end()   // square-cut end
@@ -60,10 +61,11 @@ import org.hammerscale.working.Working;
  * }</pre>
  *
  * <p>Hot bending keeps the section, so the length on the middle of the thickness stays what it was:
- * a full turn takes L = π (d + t). A square-cut end meets the leaf before the turn is full, and the
- * rest is trimmed or tucked under: {@link #closing()} tells how much by the {@linkplain #endedWith
- * end} that it has, and the stock is an estimate between the two. Lengths come out in the bore's
- * unit. Of a half round, lying with its flat inside, the line through its centres is taken.
+ * a full turn takes L = π (d + t). A square-cut end meets the leaf before the turn is full: {@link
+ * #closing()} tells by the {@linkplain #endedWith end} that it has how long the strip is, and that
+ * is the stock, good to about a thickness of the hand. A full turn is what one may cut in front of
+ * the leaf; rolled up whole it closes on a wider bore. Lengths come out in the bore's unit. Of a
+ * half round, lying with its flat inside, the line through its centres is taken.
  *
  * <p>Source: Ilgen, <cite>Forge Work</cite>, 1912, sec. 111; American Technical Society,
  * <cite>Modern Shop Practice</cite>, vol. 1, "Eye bolt"; plane geometry for how it closes.
@@ -307,8 +309,8 @@ public final class Barrel implements Feature {
   }
 
   /**
-   * {@return strip × area of the strap: low is the least that closes, its end cut square; likely
-   * that of its own end; high a full turn. A weld closes the ring, which is exact}
+   * {@return strip × area of the strap, the hand's thickness either way counted; a weld closes the
+   * ring, which is exact}
    */
   @Override
   public Estimate<Volume> metalKept() {
@@ -328,6 +330,29 @@ public final class Barrel implements Feature {
   @Override
   public Estimate<Length> stock(Section parent) {
     return section.equals(parent) ? closing().stripWithWeld() : Feature.super.stock(parent);
+  }
+
+  /** {@return before it is worked: the strip is cut to its length, then rolled} */
+  @Override
+  public Trimming trimming() {
+    return Trimming.BEFORE_WORK;
+  }
+
+  /**
+   * What smiths cut in front of the leaf before the strip is cut to the length that {@linkplain
+   * #closing its end} closes on: a full turn; of a welded barrel what the weld may need.
+   *
+   * @param parent the section of the bar it is forged from
+   * @return the length of bar
+   */
+  @Override
+  public Measure<Length> mostToCut(Section parent) {
+    if (end.isWelded()) {
+      return stock(parent).high();
+    }
+    Measure<Length> strip = closing().cutLength();
+    Measure<Length> full = developedLength();
+    return section.lengthAs(parent, full.isLessThan(strip) ? strip : full);
   }
 
   /**

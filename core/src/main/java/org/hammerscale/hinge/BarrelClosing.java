@@ -20,13 +20,13 @@ import org.hammerscale.working.Working;
 /**
  * How a barrel closes: how much strip it takes with the end that it has, what of the bore stays
  * open, and where its slots lie on the flat bar. A strip cut square closes before it has gone a
- * full turn; the full turn that smiths cut leaves something to trim or to tuck under.
+ * full turn; the full turn that smiths cut leaves something to trim before it is rolled.
  *
  * <pre>{@code
  * Section strap = Section.flat(inches(1), inches("3/16"));
  * Barrel eye = Barrel.around(inches("3/8"), strap);
  * eye.closing().uncovered()                                       // 60°
- * eye.closing().strip()                                           // 1.4726 in (1.4726 in to 1.7671 in)
+ * eye.closing().strip()                                           // 1.4726 in (1.2851 in to 1.6601 in)
  * eye.endedWith(BarrelEnd.tucked()).closing().stripLength()       // 1.5368 in
  * eye.closing().leastScarf(inches("3/32"))                        // 0.07686 in
  * eye.closing().leastThinned()                                    // 0.2945 in
@@ -35,7 +35,7 @@ import org.hammerscale.working.Working;
  * scarfed.cutLength()                                             // 1.3601 in
  * scarfed.stripFrom(inches("1 5/8"))                              // 1 3/4 in
  * eye.closing().slotFloorFromMark(inches("7/16"))                 // 7/16 in
- * eye.closing().slotFloorFromEnd(inches("7/16"))                  // 1.9101 in (1.9101 in to 2.2046 in)
+ * eye.closing().slotFloorFromEnd(inches("7/16"))                  // 1.9101 in (1.7226 in to 2.0976 in)
  * scarfed.end()   // straight scarf to 3/32 in over 1/2 in
  * scarfed.cautions().size()   // 0
  * scarfed.uncoveredWorking().result()   // 48.19°
@@ -64,7 +64,10 @@ public final class BarrelClosing {
   private static final Source THINNING =
       Source.computed("conservation of volume at constant width");
   private static final Source FULL_TURN =
-      Source.commonPractice("cut a full turn on the mean line, then trim or tuck the rest");
+      Source.commonPractice(
+          "cut a full turn on the mean line, then cut the strip to this before rolling");
+  private static final Source HAND =
+      Source.commonPractice("the hand closes a curl to about a thickness either way");
 
   private static final Source TIGHT =
       Source.commonPractice("mean line holds for curls of a thickness inside or more");
@@ -122,14 +125,14 @@ public final class BarrelClosing {
   }
 
   /**
-   * The strip between what just closes and what smiths cut: low is the least, with the end cut
-   * square; likely that of this end; high a full turn on the mean line, the rest of which is
-   * trimmed or tucked. A weld closes a full ring, which is exact.
+   * The strip that the hand closes on the bore with this end: the exact one, a thickness either
+   * way. A full turn is what one may cut, not what one may roll: the longer strip closes on a
+   * larger bore. A weld closes a full ring, which is exact.
    *
    * @return the length before thinning, an estimate, in the bore's unit
    */
   public Estimate<Length> strip() {
-    return between(curl.cut(Notes.NONE, bore));
+    return byHand(curl.cut(Notes.NONE, bore));
   }
 
   /**
@@ -192,7 +195,7 @@ public final class BarrelClosing {
    */
   public Estimate<Length> slotFloorFromEnd(Quantity<Length> notchDepth) {
     Measure<Length> floor = slotFloorFromMark(notchDepth);
-    return between(curl.strip(Notes.NONE, bore)).add(floor);
+    return byHand(curl.strip(Notes.NONE, bore)).add(floor);
   }
 
   /** {@return what to know of an end or a curl like this; empty if there is nothing} */
@@ -258,7 +261,9 @@ public final class BarrelClosing {
   public Working cutWorking() {
     Working working = working(title(), n -> curl.cut(n, bore), GEOMETRY);
     WeldAllowance weld = end.weld();
-    return working.withSource(weld == null ? FULL_TURN : weld.source());
+    return weld == null
+        ? working.withSource(FULL_TURN).withSource(HAND)
+        : working.withSource(weld.source());
   }
 
   /**
@@ -345,13 +350,12 @@ public final class BarrelClosing {
     return Arguments.positive("edge thickness", edgeThickness).in(unit);
   }
 
-  private Estimate<Length> between(double likely) {
-    if (end.isWelded()) {
-      return Estimate.exact(measure(likely));
-    }
-    double least = Math.min(curl.least(bore), likely);
-    double full = Curl.fullTurn(Notes.NONE, Curl.mean(Notes.NONE, bore, section, unit));
-    return Estimate.of(measure(least), measure(likely), measure(Math.max(full, likely)));
+  /** As good as the hand: a thickness either way. */
+  private Estimate<Length> byHand(double likely) {
+    double t = section.thickness().in(unit);
+    return end.isWelded()
+        ? Estimate.exact(measure(likely))
+        : Estimate.of(measure(likely - t), measure(likely), measure(likely + t));
   }
 
   private String title() {

@@ -96,11 +96,6 @@ final class Curl {
     return n.length("S", "strip after thinning", "C + l (1 − e / t) / 2", c + thinned(l));
   }
 
-  /** The least that closes on the bore: the end cut square. */
-  double least(double bore) {
-    return new Curl(section, centred, BarrelEnd.squareCut(), unit).strip(Notes.NONE, bore);
-  }
-
   /** The length that a square-cut end leaves open, along the middle of the strap. */
   double leastThinned(Notes n, double bore) {
     double m = mean(n, bore, section, unit);

@@ -10,6 +10,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.hammerscale.heat.Contraction;
 import org.hammerscale.piece.Piece;
+import org.hammerscale.piece.PieceEnd;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.units.Estimate;
@@ -32,7 +33,7 @@ import org.hammerscale.working.Caution;
  *     leaves(Plain.of(strap.section(), inches(12))).
  *     pair();
  * pair.barrel().outsideDiameter()         // 1 1/64 in
- * pair.leaf(Leaf.FIRST).layout().cutLength().high()   // 14.4053 in
+ * pair.leaf(Leaf.FIRST).layout().cutLength().high()   // 14.2578 in
  * pair.slotsOf(Leaf.FIRST).get(0)         // slot of the first leaf: 0.5417 in at 0.4792 in
  * pair.notchDepth()                       // 7/16 in
  * pair.opening()                          // 182.5°
@@ -154,7 +155,7 @@ public final class HingePair {
    * One leaf as it is forged: the barrel, then what was asked for beyond it.
    *
    * @param which the leaf
-   * @return the piece, marked from the barrel's end
+   * @return the piece, its marks told from where the leaf leaves the barrel, trimmed at both ends
    */
   public Piece leaf(Leaf which) {
     return which == Leaf.FIRST ? first : second;
@@ -363,7 +364,9 @@ public final class HingePair {
     List<Feature> features = new ArrayList<>();
     features.add(barrel);
     features.addAll(beyondBarrel);
-    return Piece.of(strap, features.toArray(new Feature[0]));
+    return Piece.of(strap, features.toArray(new Feature[0]))
+        .withReferenceAfter(1)
+        .trimmedAt(PieceEnd.FIRST, PieceEnd.LAST);
   }
 
   /** Strap, knuckles, notch and opening. */

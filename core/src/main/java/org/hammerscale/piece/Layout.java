@@ -2,6 +2,7 @@ package org.hammerscale.piece;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -10,6 +11,7 @@ import org.hammerscale.scale.ScaleLoss;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.units.Estimate;
+import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
@@ -33,6 +35,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Source: conservation of volume; for scale {@link ScaleLoss}.
  */
 public final class Layout {
+  private static final double NINETEEN_IN_TWENTY = 0.95;
+
   private final Piece piece;
   private final List<Estimate<Length>> stocks;
   private final List<Mark> marks;
@@ -71,6 +75,28 @@ public final class Layout {
       moved.add(marks.get(i).movedBy(allowance));
     }
     return new Layout(piece, stocks, List.copyOf(moved), fire);
+  }
+
+  /**
+   * This layout on the marks of a rule, with enough bar 19 times in 20.
+   *
+   * @param rule what the smith marks by
+   * @return cut length, marks from the reference, and trims
+   */
+  public MarkedBar on(Graduation<Length> rule) {
+    return on(rule, NINETEEN_IN_TWENTY);
+  }
+
+  /**
+   * This layout on the marks of a rule.
+   *
+   * @param rule what the smith marks by
+   * @param odds how often each side of the reference mark shall be long enough, 0.5 to 0.9999
+   * @return cut length, marks from the reference, and trims
+   * @throws IllegalArgumentException if the odds are out of range
+   */
+  public MarkedBar on(Graduation<Length> rule, double odds) {
+    return MarkedBar.of(this, Objects.requireNonNull(rule, "rule"), odds);
   }
 
   /** {@return the piece that is laid out} */
@@ -234,6 +260,21 @@ public final class Layout {
             + after.start()
             + ": put a taper or a shoulder between, or make the sections meet",
         Source.computed("conservation of volume counts no metal for a sudden step"));
+  }
+
+  /** What a feature takes of the bar, scale not counted. */
+  Estimate<Length> stock(int index) {
+    return stocks.get(index);
+  }
+
+  /** What the fire takes from a feature, as bar. */
+  Estimate<Length> allowance(int index) {
+    return loss == null ? nothing() : loss.allowance(piece.features().get(index));
+  }
+
+  /** No length of bar. */
+  Estimate<Length> nothing() {
+    return Estimate.exact(zero(piece.bar()));
   }
 
   private static Measure<Length> zero(Bar bar) {

@@ -1,9 +1,11 @@
 package org.hammerscale.stock;
 
 import java.util.List;
+import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
+import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
@@ -62,6 +64,51 @@ public interface Feature {
         ? Estimate.exact(likely)
         : Estimate.of(
             Measures.length(used.low(), area), likely, Measures.length(used.high(), area));
+  }
+
+  /**
+   * When it can be cut to its length, if it stands at an end of the piece.
+   *
+   * @return after it is worked, unless the feature says otherwise
+   */
+  default Trimming trimming() {
+    return Trimming.AFTER_WORK;
+  }
+
+  /**
+   * The most that one may cut for it where it is trimmed before it is worked: what the book says,
+   * or what the hand may need.
+   *
+   * @param parent the section of the bar it is forged from
+   * @return the length of bar, the high end of its {@link #stock} unless the feature says otherwise
+   */
+  default Measure<Length> mostToCut(Section parent) {
+    return stock(parent).high();
+  }
+
+  /**
+   * The section that it has some way along, once it is finished: what a hole there goes through.
+   *
+   * @param along from where it begins, not negative and at most its {@link #reach}
+   * @return the section; straight from its beginning to its end unless the feature says otherwise
+   * @throws IllegalArgumentException if the distance is out of range, or the shape changes on the
+   *     way and the feature does not say how
+   */
+  default Section sectionAt(Quantity<Length> along) {
+    Measure<Length> distance = Arguments.notNegative("along", along);
+    if (distance.isGreaterThan(reach()) && !distance.isEquivalentTo(reach())) {
+      throw new IllegalArgumentException(
+          "along must be at most the reach of "
+              + reach()
+              + ", was "
+              + distance
+              + "; ask the feature that lies there");
+    }
+    if (start().equals(end())) {
+      return start();
+    }
+    double share = reach().getValue() == 0 ? 0 : distance.ratio(reach());
+    return start().towards(end(), Math.min(share, 1));
   }
 
   /**

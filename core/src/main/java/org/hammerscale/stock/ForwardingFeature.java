@@ -62,6 +62,11 @@ public abstract class ForwardingFeature implements Feature {
   }
 
   @Override
+  public Trimming trimming() {
+    return feature.trimming();
+  }
+
+  @Override
   public List<Caution> cautions() {
     return feature.cautions();
   }

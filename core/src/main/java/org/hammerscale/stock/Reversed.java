@@ -1,7 +1,10 @@
 package org.hammerscale.stock;
 
+import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.Estimate;
+import org.hammerscale.units.Measure;
 
 /** A feature seen from its other end. */
 final class Reversed extends ForwardingFeature {
@@ -22,6 +25,19 @@ final class Reversed extends ForwardingFeature {
   @Override
   public Estimate<Length> stock(Section parent) {
     return feature().stock(parent);
+  }
+
+  @Override
+  public Measure<Length> mostToCut(Section parent) {
+    return feature().mostToCut(parent);
+  }
+
+  @Override
+  public Section sectionAt(Quantity<Length> along) {
+    Measure<Length> distance = Arguments.notNegative("along", along);
+    return feature()
+        .sectionAt(
+            reach().isGreaterThan(distance) ? reach().subtract(distance) : distance.withValue(0));
   }
 
   @Override

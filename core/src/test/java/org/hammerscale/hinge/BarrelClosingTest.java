@@ -8,8 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import javax.measure.quantity.Length;
 import org.hammerscale.bending.WeldAllowance;
 import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Trimming;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
@@ -70,22 +72,24 @@ class BarrelClosingTest {
     assertEquals("centred barrel, square-cut end", EYE.centred().working().title());
     assertEquals("tucked scarf", BarrelEnd.tucked().toString());
     assertEquals(
-        "rolled barrel, square-cut end: strip of 1.9635 in (1.9635 in to 2.3562 in)",
+        "rolled barrel, square-cut end: strip of 1.9635 in (1.7135 in to 2.2135 in)",
         EYE.closing().toString());
   }
 
   @Test
-  void theStockRunsFromTheLeastThatClosesToAFullTurn() {
-    Estimate<?> stock = EYE.stock(STRAP);
-    assertEquals(EYE.closing().stripLength(), stock.low());
+  void theStockIsThatOfItsEndAThicknessEitherWay() {
+    Estimate<Length> stock = EYE.stock(STRAP);
     assertEquals(EYE.closing().stripLength(), stock.likely());
-    assertEquals(EYE.developedLength(), stock.high());
-    Estimate<?> tucked = EYE.endedWith(BarrelEnd.tucked()).stock(STRAP);
-    assertEquals(stock.low(), tucked.low());
-    assertEquals(stock.high(), tucked.high());
+    assertEquals(stock.likely().subtract(inches("1/4")), stock.low());
+    assertEquals(stock.likely().add(inches("1/4")), stock.high());
+    // What one may cut, in front of the leaf, is a full turn.
+    assertEquals(EYE.developedLength(), EYE.mostToCut(STRAP));
+    assertEquals(Trimming.BEFORE_WORK, EYE.trimming());
     // A scarf takes less bar than a square end: what is cut before it is thinned.
-    Estimate<?> scarfed = EYE.endedWith(SCARF).stock(STRAP);
-    assertEquals(EYE.endedWith(SCARF).closing().cutLength(), scarfed.low());
+    Estimate<Length> scarfed = EYE.endedWith(SCARF).stock(STRAP);
+    assertEquals(EYE.endedWith(SCARF).closing().cutLength(), scarfed.likely());
+    Barrel welded = EYE.endedWith(WELD);
+    assertEquals(welded.stock(STRAP).high(), welded.mostToCut(STRAP));
     assertEquals(EYE.endedWith(SCARF).closing().strip(), scarfed);
   }
 
@@ -96,7 +100,7 @@ class BarrelClosingTest {
     assertEquals(EYE.developedLength(), welded.closing().stripLength());
     assertEquals(0, welded.closing().uncovered().getValue());
     // One thickness, 3/8 to 1 1/2 of them, beyond the full turn.
-    Estimate<javax.measure.quantity.Length> stock = welded.stock(STRAP);
+    Estimate<Length> stock = welded.stock(STRAP);
     double full = Math.PI * 0.75;
     assertEquals(full + 0.25, stock.likely().in(ShopUnits.INCH), 1e-14);
     assertEquals(full + 0.375 * 0.25, stock.low().in(ShopUnits.INCH), 1e-14);

@@ -47,7 +47,7 @@ final class HingeTopics {
           case "strip" -> closing.stripLength();
           case "cut" -> closing.cutLength();
           case "strip from cut" -> closing.stripFrom(c.length("length"));
-          case "full turn" -> barrel.stock(barrel.section()).high();
+          case "full turn" -> barrel.mostToCut(barrel.section());
           case "slot floor from the end" -> closing.slotFloorFromEnd(c.length("length")).likely();
           case "leaf start" -> barrel.leafStart();
           case "least scarf" -> closing.leastScarf(c.length("edge"));

@@ -91,14 +91,6 @@ abstract class ClosedBar extends BentBar {
     return List.copyOf(cautions);
   }
 
-  /** {@return how the length of bar that stays in it was found} */
-  @Override
-  public Working working() {
-    return Notes.taken(toString(), unit(), this::developed)
-        .withSource(MEAN_LINE)
-        .withCautions(cautions());
-  }
-
   @Override
   final double developed(Notes n) {
     return joint.kept(n, meanLine(n), thickness(), unit());
@@ -106,17 +98,6 @@ abstract class ClosedBar extends BentBar {
 
   private double cut(Notes n) {
     return joint.cut(n, developed(n), thickness());
-  }
-
-  static void notSwapped(Measure<Length> length, Measure<Length> width) {
-    if (length.isLessThan(width)) {
-      throw new IllegalArgumentException(
-          "length must be at least the width of "
-              + width
-              + ", was "
-              + length
-              + "; name the long way first");
-    }
   }
 
   /** The mean line of the same form in the size that likely uses up this length of bar. */

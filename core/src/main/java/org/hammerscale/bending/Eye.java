@@ -2,10 +2,7 @@ package org.hammerscale.bending;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Section;
-import org.hammerscale.units.Measure;
-import org.hammerscale.working.Notes;
 
 /**
  * An eye at the end of a bar, centred on it: turned (bent round until it closes, not welded), or
@@ -26,12 +23,9 @@ import org.hammerscale.working.Notes;
  * <p>Source: Ilgen, <cite>Forge Work</cite>, 1912, sec. 109 and 111; American Technical Society,
  * <cite>Modern Shop Practice</cite>, vol. 1, "Eye bolt".
  */
-public final class Eye extends ClosedBar {
-  private final Measure<Length> diameter;
-
-  private Eye(Measure<Length> diameter, Section section, Joint joint) {
-    super(section, diameter.getUnit(), joint);
-    this.diameter = diameter;
+public final class Eye extends Circle {
+  private Eye(Quantity<Length> diameter, Section section, Joint joint) {
+    super(diameter, section, joint);
   }
 
   /**
@@ -43,7 +37,7 @@ public final class Eye extends ClosedBar {
    * @throws IllegalArgumentException if the diameter is not more than zero
    */
   public static Eye turned(Quantity<Length> diameter, Section section) {
-    return new Eye(Arguments.positive("diameter", diameter), section, Joint.TURNED);
+    return new Eye(diameter, section, Joint.TURNED);
   }
 
   /**
@@ -59,7 +53,7 @@ public final class Eye extends ClosedBar {
    * @throws IllegalArgumentException if the diameter is not more than zero
    */
   public static Eye scarfed(Quantity<Length> diameter, Section section) {
-    return new Eye(Arguments.positive("diameter", diameter), section, Joint.SCARFED);
+    return new Eye(diameter, section, Joint.SCARFED);
   }
 
   /**
@@ -70,7 +64,7 @@ public final class Eye extends ClosedBar {
    * @return the eye
    */
   public Eye welded(WeldAllowance allowance) {
-    return new Eye(diameter, section(), Joint.welded(allowance));
+    return new Eye(insideDiameter(), section(), Joint.welded(allowance));
   }
 
   /**
@@ -81,43 +75,7 @@ public final class Eye extends ClosedBar {
    * @throws IllegalArgumentException if the length is too short to close an eye of this section
    */
   public Eye using(Quantity<Length> length) {
-    double t = thickness();
-    double line = meanLineOf(length, Math.PI * t);
-    return new Eye(measure(line / Math.PI - t), section(), joint());
-  }
-
-  /** {@return the inside diameter d} */
-  public Measure<Length> insideDiameter() {
-    return diameter;
-  }
-
-  /** {@return the mean diameter d + t, exact} */
-  public Measure<Length> meanDiameter() {
-    return diameter.add(section().thickness());
-  }
-
-  /** {@return the outside diameter d + 2 t, exact} */
-  public Measure<Length> outsideDiameter() {
-    return meanDiameter().add(section().thickness());
-  }
-
-  /** {@return its outside diameter, from where the straight bar ends to the top of the eye} */
-  @Override
-  public Measure<Length> reach() {
-    return outsideDiameter();
-  }
-
-  @Override
-  double meanLine(Notes n) {
-    double d = n.given("d", "inside diameter", diameter.in(unit()));
-    double t = t(n);
-    double m = n.length("m", "mean diameter", "d + t", d + t);
-    return n.length("L", "circumference of the mean diameter", "π m", Math.PI * m);
-  }
-
-  @Override
-  Measure<Length> tightest() {
-    return diameter;
+    return new Eye(diameterOf(length), section(), joint());
   }
 
   @Override
@@ -128,6 +86,6 @@ public final class Eye extends ClosedBar {
   /** How it is closed, its inside diameter and its bar. */
   @Override
   public String toString() {
-    return name() + ", " + diameter + " inside, in " + section();
+    return name() + ", " + insideDiameter() + " inside, in " + section();
   }
 }

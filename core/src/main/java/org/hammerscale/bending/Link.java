@@ -2,7 +2,6 @@ package org.hammerscale.bending;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Notes;
@@ -24,14 +23,9 @@ import org.hammerscale.working.Notes;
  *
  * <p>Source: Ilgen, <cite>Forge Work</cite>, 1912, sec. 111.
  */
-public final class Link extends ClosedBar {
-  private final Measure<Length> length;
-  private final Measure<Length> width;
-
-  private Link(Measure<Length> length, Measure<Length> width, Section section, Joint joint) {
-    super(section, length.getUnit(), joint);
-    this.length = length;
-    this.width = width;
+public final class Link extends Oblong {
+  private Link(Quantity<Length> length, Quantity<Length> width, Section section, Joint joint) {
+    super(length, width, section, joint);
   }
 
   /**
@@ -44,10 +38,7 @@ public final class Link extends ClosedBar {
    * @throws IllegalArgumentException if a size is not more than zero, or the two are swapped
    */
   public static Link inside(Quantity<Length> length, Quantity<Length> width, Section section) {
-    Measure<Length> along = Arguments.positive("length", length);
-    Measure<Length> across = Arguments.positive("width", width);
-    notSwapped(along, across);
-    return new Link(along, across, section, Joint.BUTTED);
+    return new Link(length, width, section, Joint.BUTTED);
   }
 
   /**
@@ -57,7 +48,7 @@ public final class Link extends ClosedBar {
    * @return the link
    */
   public Link welded(WeldAllowance allowance) {
-    return new Link(length, width, section(), Joint.welded(allowance));
+    return new Link(insideLength(), insideWidth(), section(), Joint.welded(allowance));
   }
 
   /**
@@ -68,7 +59,7 @@ public final class Link extends ClosedBar {
    * @throws IllegalArgumentException if the lap is not more than zero
    */
   public Link lapped(Quantity<Length> lap) {
-    return new Link(length, width, section(), Joint.lapped(lap));
+    return new Link(insideLength(), insideWidth(), section(), Joint.lapped(lap));
   }
 
   /**
@@ -79,32 +70,16 @@ public final class Link extends ClosedBar {
    * @throws IllegalArgumentException if the bar is too short to close a ring of this width
    */
   public Link using(Quantity<Length> bar) {
-    double across = width.in(unit());
+    double across = insideWidth().in(unit());
     double round = Math.PI * (across + thickness());
     double line = meanLineOf(bar, round);
-    return new Link(measure(across + (line - round) / 2), width, section(), joint());
-  }
-
-  /** {@return the inside length} */
-  public Measure<Length> insideLength() {
-    return length;
-  }
-
-  /** {@return the inside width} */
-  public Measure<Length> insideWidth() {
-    return width;
-  }
-
-  /** {@return the length over all, exact} */
-  @Override
-  public Measure<Length> reach() {
-    return length.add(section().thickness().multiply(2));
+    return new Link(measure(across + (line - round) / 2), insideWidth(), section(), joint());
   }
 
   @Override
   double meanLine(Notes n) {
-    double l = n.given("l", "inside length", length.in(unit()));
-    double w = n.given("v", "inside width", width.in(unit()));
+    double l = l(n);
+    double w = v(n);
     double t = t(n);
     double m = n.length("m", "mean diameter of the half rounds", "v + t", w + t);
     return n.length("L", "mean line", "π m + 2 (l − v)", Math.PI * m + 2 * (l - w));
@@ -112,17 +87,11 @@ public final class Link extends ClosedBar {
 
   @Override
   Measure<Length> tightest() {
-    return width;
+    return insideWidth();
   }
 
   @Override
   String noun() {
     return "link";
-  }
-
-  /** How it is joined, its inside sizes and its bar. */
-  @Override
-  public String toString() {
-    return name() + ", " + length + " × " + width + " inside, of " + section();
   }
 }

@@ -2,7 +2,6 @@ package org.hammerscale.bending;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.hammerscale.internal.Arguments;
 import org.hammerscale.internal.Ellipse;
 import org.hammerscale.internal.Inverse;
 import org.hammerscale.stock.Section;
@@ -29,17 +28,12 @@ import org.hammerscale.working.Working;
  *
  * <p>Source: ellipse perimeter 4 a E(e²), standard mathematics; method of Gauss and Legendre.
  */
-public final class Oval extends ClosedBar {
+public final class Oval extends Oblong {
   private static final Source ELLIPSE =
       Source.computed("perimeter of an ellipse by the arithmetic-geometric mean");
 
-  private final Measure<Length> length;
-  private final Measure<Length> width;
-
-  private Oval(Measure<Length> length, Measure<Length> width, Section section, Joint joint) {
-    super(section, length.getUnit(), joint);
-    this.length = length;
-    this.width = width;
+  private Oval(Quantity<Length> length, Quantity<Length> width, Section section, Joint joint) {
+    super(length, width, section, joint);
   }
 
   /**
@@ -52,10 +46,7 @@ public final class Oval extends ClosedBar {
    * @throws IllegalArgumentException if a size is not more than zero, or the two are swapped
    */
   public static Oval inside(Quantity<Length> length, Quantity<Length> width, Section section) {
-    Measure<Length> along = Arguments.positive("length", length);
-    Measure<Length> across = Arguments.positive("width", width);
-    notSwapped(along, across);
-    return new Oval(along, across, section, Joint.BUTTED);
+    return new Oval(length, width, section, Joint.BUTTED);
   }
 
   /**
@@ -65,7 +56,7 @@ public final class Oval extends ClosedBar {
    * @return the oval
    */
   public Oval welded(WeldAllowance allowance) {
-    return new Oval(length, width, section(), Joint.welded(allowance));
+    return new Oval(insideLength(), insideWidth(), section(), Joint.welded(allowance));
   }
 
   /**
@@ -76,7 +67,7 @@ public final class Oval extends ClosedBar {
    * @throws IllegalArgumentException if the lap is not more than zero
    */
   public Oval lapped(Quantity<Length> lap) {
-    return new Oval(length, width, section(), Joint.lapped(lap));
+    return new Oval(insideLength(), insideWidth(), section(), Joint.lapped(lap));
   }
 
   /**
@@ -87,28 +78,12 @@ public final class Oval extends ClosedBar {
    * @throws IllegalArgumentException if the bar is too short to close a ring of this width
    */
   public Oval using(Quantity<Length> bar) {
-    double b = (width.in(unit()) + thickness()) / 2;
+    double b = (insideWidth().in(unit()) + thickness()) / 2;
     double line = meanLineOf(bar, 2 * Math.PI * b);
     double a =
         Inverse.solve(
             "mean line", x -> Ellipse.perimeter(x, b), b, line / 4, line, x -> measure(x));
-    return new Oval(measure(2 * a - thickness()), width, section(), joint());
-  }
-
-  /** {@return the inside length} */
-  public Measure<Length> insideLength() {
-    return length;
-  }
-
-  /** {@return the inside width} */
-  public Measure<Length> insideWidth() {
-    return width;
-  }
-
-  /** {@return the length over all, exact} */
-  @Override
-  public Measure<Length> reach() {
-    return length.add(section().thickness().multiply(2));
+    return new Oval(measure(2 * a - thickness()), insideWidth(), section(), joint());
   }
 
   /** {@return how the length of bar that stays in it was found} */
@@ -119,8 +94,8 @@ public final class Oval extends ClosedBar {
 
   @Override
   double meanLine(Notes n) {
-    double l = n.given("l", "inside length", length.in(unit()));
-    double w = n.given("v", "inside width", width.in(unit()));
+    double l = l(n);
+    double w = v(n);
     double t = t(n);
     double a = n.length("a", "long half axis of the mean line", "(l + t) / 2", (l + t) / 2);
     double b = n.length("b", "short half axis", "(v + t) / 2", (w + t) / 2);
@@ -131,19 +106,13 @@ public final class Oval extends ClosedBar {
   /** The tightest curl lies at the ends of the long way: mean radius b²/a. */
   @Override
   Measure<Length> tightest() {
-    double a = (length.in(unit()) + thickness()) / 2;
-    double b = (width.in(unit()) + thickness()) / 2;
+    double a = (insideLength().in(unit()) + thickness()) / 2;
+    double b = (insideWidth().in(unit()) + thickness()) / 2;
     return measure(Math.max(2 * b * b / a - thickness(), 0));
   }
 
   @Override
   String noun() {
     return "oval";
-  }
-
-  /** How it is joined, its inside sizes and its bar. */
-  @Override
-  public String toString() {
-    return name() + ", " + length + " × " + width + " inside, of " + section();
   }
 }

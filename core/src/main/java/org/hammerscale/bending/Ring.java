@@ -3,7 +3,6 @@ package org.hammerscale.bending;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
-import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
@@ -30,12 +29,9 @@ import org.hammerscale.working.Working;
  * <p>Source: Ilgen, <cite>Forge Work</cite>, 1912, sec. 111; Googerty, <cite>Hand-Forging and
  * Wrought-Iron Ornamental Work</cite>, 1911, p. 69.
  */
-public final class Ring extends ClosedBar {
-  private final Measure<Length> diameter;
-
-  private Ring(Measure<Length> diameter, Section section, Joint joint) {
-    super(section, diameter.getUnit(), joint);
-    this.diameter = diameter;
+public final class Ring extends Circle {
+  private Ring(Quantity<Length> diameter, Section section, Joint joint) {
+    super(diameter, section, joint);
   }
 
   /**
@@ -47,7 +43,7 @@ public final class Ring extends ClosedBar {
    * @throws IllegalArgumentException if the diameter is not more than zero
    */
   public static Ring inside(Quantity<Length> diameter, Section section) {
-    return new Ring(Arguments.positive("diameter", diameter), section, Joint.BUTTED);
+    return new Ring(diameter, section, Joint.BUTTED);
   }
 
   /**
@@ -57,7 +53,7 @@ public final class Ring extends ClosedBar {
    * @return the ring
    */
   public Ring welded(WeldAllowance allowance) {
-    return new Ring(diameter, section(), Joint.welded(allowance));
+    return new Ring(insideDiameter(), section(), Joint.welded(allowance));
   }
 
   /**
@@ -68,7 +64,7 @@ public final class Ring extends ClosedBar {
    * @throws IllegalArgumentException if the lap is not more than zero
    */
   public Ring lapped(Quantity<Length> lap) {
-    return new Ring(diameter, section(), Joint.lapped(lap));
+    return new Ring(insideDiameter(), section(), Joint.lapped(lap));
   }
 
   /**
@@ -79,7 +75,7 @@ public final class Ring extends ClosedBar {
    * @return the ring
    */
   public Ring weldless() {
-    return new Ring(diameter, section(), Joint.WELDLESS);
+    return new Ring(insideDiameter(), section(), Joint.WELDLESS);
   }
 
   /**
@@ -91,23 +87,7 @@ public final class Ring extends ClosedBar {
    * @throws IllegalArgumentException if the length is too short to close a ring of this section
    */
   public Ring using(Quantity<Length> length) {
-    double line = meanLineOf(length, Math.PI * thickness());
-    return new Ring(measure(line / Math.PI - thickness()), section(), joint());
-  }
-
-  /** {@return the inside diameter d} */
-  public Measure<Length> insideDiameter() {
-    return diameter;
-  }
-
-  /** {@return the mean diameter d + t, exact} */
-  public Measure<Length> meanDiameter() {
-    return diameter.add(section().thickness());
-  }
-
-  /** {@return the outside diameter d + 2 t, exact} */
-  public Measure<Length> outsideDiameter() {
-    return meanDiameter().add(section().thickness());
+    return new Ring(diameterOf(length), section(), joint());
   }
 
   /**
@@ -164,31 +144,12 @@ public final class Ring extends ClosedBar {
             Source.commonPractice("3 diameters + 1/2 in a foot + 3 thicknesses + 1/3 thickness"));
   }
 
-  /** {@return the outside diameter} */
-  @Override
-  public Measure<Length> reach() {
-    return outsideDiameter();
-  }
-
   private double bench(Notes n) {
-    double d = n.given("d", "inside diameter", diameter.in(unit()));
+    double d = d(n);
     double t = t(n);
     double a = n.length("a", "three inside diameters", "3 d", 3 * d);
     double h = n.length("h", "half an inch in a foot of these", "a / 24", a / 24);
     return n.length("L", "bar by the old rule", "a + h + 3 t + t / 3", a + h + 3 * t + t / 3);
-  }
-
-  @Override
-  double meanLine(Notes n) {
-    double d = n.given("d", "inside diameter", diameter.in(unit()));
-    double t = t(n);
-    double m = n.length("m", "mean diameter", "d + t", d + t);
-    return n.length("L", "circumference of the mean diameter", "π m", Math.PI * m);
-  }
-
-  @Override
-  Measure<Length> tightest() {
-    return diameter;
   }
 
   @Override
@@ -199,6 +160,6 @@ public final class Ring extends ClosedBar {
   /** How it is joined, its inside diameter and its bar. */
   @Override
   public String toString() {
-    return name() + ", " + diameter + " inside, of " + section();
+    return name() + ", " + insideDiameter() + " inside, of " + section();
   }
 }

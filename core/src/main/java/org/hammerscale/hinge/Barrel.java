@@ -296,11 +296,6 @@ public final class Barrel implements Feature {
     return section;
   }
 
-  @Override
-  public Section end() {
-    return section;
-  }
-
   /**
    * {@return strip × area of the strap: low is the least that closes, its end cut square; likely
    * that of its own end; high a full turn. A weld closes the ring, which is exact}

@@ -143,11 +143,6 @@ public final class DriftedHole implements Feature {
     return section;
   }
 
-  @Override
-  public Section end() {
-    return section;
-  }
-
   /** {@return the metal of the stretch that is slit, exact, in the cube of the slit's unit} */
   @Override
   public Estimate<Volume> metalKept() {

@@ -152,11 +152,6 @@ public final class HotCut implements Feature {
     return section;
   }
 
-  @Override
-  public Section end() {
-    return section;
-  }
-
   /** {@return nothing} */
   @Override
   public Estimate<Volume> metalKept() {

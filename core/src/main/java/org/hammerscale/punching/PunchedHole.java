@@ -189,11 +189,6 @@ public final class PunchedHole implements Feature {
     return section;
   }
 
-  @Override
-  public Section end() {
-    return section;
-  }
-
   /** {@return the plain stretch less the slug, an estimate as the slug is} */
   @Override
   public Estimate<Volume> metalKept() {

@@ -147,11 +147,6 @@ public final class Slot implements Feature {
     return section;
   }
 
-  @Override
-  public Section end() {
-    return section;
-  }
-
   /** {@return the plain stretch less the slot, exact, in the cube of the unit of its length} */
   @Override
   public Estimate<Volume> metalKept() {

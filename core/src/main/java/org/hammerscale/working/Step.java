@@ -10,11 +10,9 @@ import org.hammerscale.units.Measure;
  * has no formula.
  *
  * <p>Formulas are written with {@code + − × / ( ) ² ³ √ π}, a space for a product, {@code up(x, s)}
- * for x rounded up to the next multiple of s, {@code pow(x, y)} for x to the power y, and the
- * functions of angles by their names, in radians, {@code atan2(y, x)} for the angle whose opposite
- * is y and adjacent x. Their symbols are those of earlier steps. for x rounded up to the next
- * multiple of s, {@code pow(x, y)} for x to the power y, {@code exp(x)}, and the functions of
- * angles by their names, in radians. Their symbols are those of earlier steps.
+ * for x rounded up to the next multiple of s, {@code pow(x, y)} for x to the power y, {@code
+ * exp(x)}, and the functions of angles by their names, in radians, {@code atan2(y, x)} for the
+ * angle whose opposite is y and adjacent x. Their symbols are those of earlier steps.
  */
 public final class Step {
   private static final MathContext SIX_DIGITS = new MathContext(6);

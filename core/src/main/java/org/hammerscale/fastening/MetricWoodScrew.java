@@ -12,7 +12,6 @@ import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A slotted countersunk wood screw of DIN 97, by its diameter: head of 90°.
@@ -31,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Source: DIN 97, from memory; the heads of 2, 2.5, 3, 3.5, 4, 5, 6 and 8 mm were read in a
  * table of DIN 965, which has the same heads.
  */
-public final class MetricWoodScrew implements WoodFastener, CountersunkHead {
+public final class MetricWoodScrew extends FlatHeadScrew {
   private static final Source CLEARANCE =
       Source.commonPractice("half a millimetre more than the shank of a wood screw");
   private static final double CLEARANCE_MM = 0.5;
@@ -56,6 +55,7 @@ public final class MetricWoodScrew implements WoodFastener, CountersunkHead {
   private final Row row;
 
   private MetricWoodScrew(Row row) {
+    super(ShopUnits.MILLIMETRE);
     this.row = row;
   }
 
@@ -79,20 +79,10 @@ public final class MetricWoodScrew implements WoodFastener, CountersunkHead {
             + "; take the nearest, or make the screw a CountersunkHead of your own");
   }
 
-  @Override
-  public Kind kind() {
-    return Kind.WOOD_SCREW;
-  }
-
-  @Override
-  public Measure<Length> diameter() {
-    return Measures.millimetres(row.diameter());
-  }
-
   /** {@return two thirds of the shank. Source: USDA Wood Handbook, ch. 8 (read)} */
   @Override
   public Measure<Length> rootDiameter() {
-    return diameter().multiply(2).divide(3);
+    return twoThirds();
   }
 
   @Override
@@ -116,12 +106,6 @@ public final class MetricWoodScrew implements WoodFastener, CountersunkHead {
     return Measures.degrees(90);
   }
 
-  /** {@return the hole through the iron, half a millimetre more than the shank} */
-  @Override
-  public Measure<Length> clearanceHole() {
-    return Measures.millimetres(hole(Notes.NONE));
-  }
-
   /**
    * The thread of a screw: 0.6 of its length.
    *
@@ -133,25 +117,25 @@ public final class MetricWoodScrew implements WoodFastener, CountersunkHead {
     return Arguments.positive("length", length).multiply(0.6);
   }
 
-  /** {@return how the hole through the iron follows from the diameter} */
+  /**
+   * How the hole through the iron follows from the diameter: half a millimetre more than the shank.
+   *
+   * @return the working of {@link #clearanceHole}
+   */
   public Working holeWorking() {
     Unit<Length> unit = ShopUnits.MILLIMETRE;
     return Notes.taken("hole in the iron for a " + this, unit, this::hole).withSource(CLEARANCE);
   }
 
-  private double hole(Notes n) {
-    double d = n.given("d", "diameter of the screw", row.diameter());
+  @Override
+  double diameter(Notes n) {
+    return n.given("d", "diameter of the screw", row.diameter());
+  }
+
+  @Override
+  double hole(Notes n) {
+    double d = diameter(n);
     return n.length("C", "hole in the iron", "d + 0.5", d + CLEARANCE_MM);
-  }
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof MetricWoodScrew that && row.equals(that.row);
-  }
-
-  @Override
-  public int hashCode() {
-    return row.hashCode();
   }
 
   /** The diameter. */

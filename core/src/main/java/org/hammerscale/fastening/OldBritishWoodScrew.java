@@ -10,7 +10,6 @@ import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A countersunk wood screw by the old British number n: shank D = 0.066 in + 0.014 in × (n − 1),
@@ -31,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Source: a British page on wood screws (read); the root is two thirds of the shank (USDA Wood
  * Handbook, ch. 8, read).
  */
-public final class OldBritishWoodScrew implements WoodFastener, CountersunkHead {
+public final class OldBritishWoodScrew extends FlatHeadScrew {
   private static final Source RULES =
       Source.read("furnituremaking.us, Wood Screws", "rules of the British gauge");
   private static final int LAST = 32;
@@ -39,6 +38,7 @@ public final class OldBritishWoodScrew implements WoodFastener, CountersunkHead 
   private final int number;
 
   private OldBritishWoodScrew(int number) {
+    super(ShopUnits.INCH);
     this.number = number;
   }
 
@@ -82,21 +82,10 @@ public final class OldBritishWoodScrew implements WoodFastener, CountersunkHead 
     return number;
   }
 
-  @Override
-  public Kind kind() {
-    return Kind.WOOD_SCREW;
-  }
-
-  /** {@return the diameter of its shank, 0.066 in + 0.014 in × (n − 1)} */
-  @Override
-  public Measure<Length> diameter() {
-    return Measures.inches(diameter(Notes.NONE));
-  }
-
   /** {@return two thirds of the shank} */
   @Override
   public Measure<Length> rootDiameter() {
-    return diameter().multiply(2).divide(3);
+    return twoThirds();
   }
 
   /** {@return twice the shank} */
@@ -109,12 +98,6 @@ public final class OldBritishWoodScrew implements WoodFastener, CountersunkHead 
   @Override
   public Measure<Angle> headAngle() {
     return Measures.degrees(90);
-  }
-
-  /** {@return the drill for the hole in the iron, (n + 3)/64 in} */
-  @Override
-  public Measure<Length> clearanceHole() {
-    return Measures.inches(hole(Notes.NONE));
   }
 
   /**
@@ -134,31 +117,23 @@ public final class OldBritishWoodScrew implements WoodFastener, CountersunkHead 
         .withSource(RULES);
   }
 
-  /** {@return how the hole through the iron follows from the number} */
+  /** {@return how the drill for the hole in the iron, (n + 3)/64 in, follows from the number} */
   public Working holeWorking() {
     return Notes.taken("hole for old British no. " + number, ShopUnits.INCH, this::hole)
         .withSource(RULES);
   }
 
-  private double diameter(Notes n) {
+  @Override
+  double diameter(Notes n) {
     double k = n.value("n", "number", "", number, ShopUnits.ONE);
     return n.length(
         "D", "diameter of the shank", "0.066 + 0.014 (n − 1)", (66 + 14 * (k - 1)) / 1e3);
   }
 
-  private double hole(Notes n) {
+  @Override
+  double hole(Notes n) {
     double k = n.value("n", "number", "", number, ShopUnits.ONE);
     return n.length("C", "hole in the iron", "(n + 3) / 64", (k + 3) / 64);
-  }
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof OldBritishWoodScrew that && number == that.number;
-  }
-
-  @Override
-  public int hashCode() {
-    return number;
   }
 
   /** The number and the diameter. */

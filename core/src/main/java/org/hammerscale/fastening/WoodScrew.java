@@ -15,7 +15,6 @@ import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
-import org.jspecify.annotations.Nullable;
 
 /**
  * An American flat-head wood screw by its gauge number n: shank D = 0.060 in + 0.013 in × n, head
@@ -40,7 +39,7 @@ import org.jspecify.annotations.Nullable;
  * Construction, table L3, for the root, both from memory; the heads of numbers 2, 4 to 10 and 12
  * were read in a table of flat heads of the same family.
  */
-public final class WoodScrew implements WoodFastener, CountersunkHead {
+public final class WoodScrew extends FlatHeadScrew {
   private static final Source ASME = Source.fromMemory("ASME B18.6.1", "wood screws, flat head");
   private static final Source CLEARANCE =
       Source.commonPractice("the first drill of the 1/64 in series that passes the shank");
@@ -80,6 +79,7 @@ public final class WoodScrew implements WoodFastener, CountersunkHead {
   private final int number;
 
   private WoodScrew(int number) {
+    super(ShopUnits.INCH);
     this.number = number;
   }
 
@@ -109,17 +109,6 @@ public final class WoodScrew implements WoodFastener, CountersunkHead {
     return number;
   }
 
-  @Override
-  public Kind kind() {
-    return Kind.WOOD_SCREW;
-  }
-
-  /** {@return the nominal diameter of its shank, 0.060 in + 0.013 in × n} */
-  @Override
-  public Measure<Length> diameter() {
-    return Measures.inches(diameter(Notes.NONE));
-  }
-
   /**
    * The diameter at the root of its thread: from the table for numbers 6 to 24 that it lists, else
    * {@linkplain #rootByTwoThirds two thirds} of the shank.
@@ -145,7 +134,7 @@ public final class WoodScrew implements WoodFastener, CountersunkHead {
    * @return two thirds of the shank, in inches. Source: USDA Wood Handbook, ch. 8 (read)
    */
   public Measure<Length> rootByTwoThirds() {
-    return diameter().multiply(2).divide(3);
+    return twoThirds();
   }
 
   /**
@@ -186,18 +175,6 @@ public final class WoodScrew implements WoodFastener, CountersunkHead {
   }
 
   /**
-   * The hole through the iron: the first 1/64 in drill that passes the shank. A boatbuilders' chart
-   * gives the same drills but for numbers 10 and 16, where its drill is two thousandths thinner
-   * than the nominal shank.
-   *
-   * @return the hole, in inches, on a sixty-fourth
-   */
-  @Override
-  public Measure<Length> clearanceHole() {
-    return Measures.inches(hole(Notes.NONE));
-  }
-
-  /**
    * The thread of a screw: about two thirds of its length.
    *
    * @param length of the screw, more than zero
@@ -208,25 +185,33 @@ public final class WoodScrew implements WoodFastener, CountersunkHead {
     return Arguments.positive("length", length).multiply(2).divide(3);
   }
 
-  /** {@return how the diameter follows from the number} */
+  /** {@return how the nominal diameter of the shank follows from the number} */
   public Working working() {
     return Notes.taken("wood screw no. " + number, ShopUnits.INCH, this::diameter).withSource(ASME);
   }
 
-  /** {@return how the hole through the iron follows from the number} */
+  /**
+   * How the hole through the iron follows from the number: the first 1/64 in drill that passes the
+   * shank. A boatbuilders' chart gives the same drills but for numbers 10 and 16, where its drill
+   * is two thousandths thinner than the nominal shank.
+   *
+   * @return the working of {@link #clearanceHole}
+   */
   public Working holeWorking() {
     return Notes.taken("hole in the iron for no. " + number, ShopUnits.INCH, this::hole)
         .withSource(ASME)
         .withSource(CLEARANCE);
   }
 
-  private double diameter(Notes n) {
+  @Override
+  double diameter(Notes n) {
     n.value("n", "gauge number", "", number, ShopUnits.ONE);
     double d = Gauge.WOOD_SCREW.size(number).in(ShopUnits.INCH);
     return n.length("D", "diameter of the shank", "0.06 + 0.013 n", d);
   }
 
-  private double hole(Notes n) {
+  @Override
+  double hole(Notes n) {
     double d = diameter(n);
     double e = n.given("e", "a sixty-fourth", Graduation.SIXTY_FOURTH.step().in(ShopUnits.INCH));
     return n.length("C", "hole in the iron", "up(D, e)", Math.ceil(d / e - 1e-9) * e);
@@ -243,16 +228,6 @@ public final class WoodScrew implements WoodFastener, CountersunkHead {
               + "; measure the screw and make it a CountersunkHead of your own");
     }
     return row;
-  }
-
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof WoodScrew that && number == that.number;
-  }
-
-  @Override
-  public int hashCode() {
-    return number;
   }
 
   /** The number and the diameter. */

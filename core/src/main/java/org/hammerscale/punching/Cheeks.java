@@ -1,10 +1,16 @@
 package org.hammerscale.punching;
 
+import java.util.List;
 import javax.measure.Quantity;
+import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measure;
+import org.hammerscale.units.Measures;
+import org.hammerscale.working.Caution;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
 
 /** The bar on both sides of an opening of a given width: (w − p)/2, less or plus the offset. */
 final class Cheeks {
@@ -45,6 +51,31 @@ final class Cheeks {
               + "; flatten it first and give the section it has then");
     }
     return section;
+  }
+
+  /** A caution if less is left beside an opening than the bar is thick; else none. */
+  static List<Caution> tooNarrow(
+      String opening, Measure<Length> left, Section section, String otherwise, Source rule) {
+    return left.isLessThan(section.thickness().multiply(1 - Rim.SLACK))
+        ? List.of(
+            Caution.limit(
+                "the width left beside the "
+                    + opening
+                    + ", "
+                    + left
+                    + ", is less than the bar is thick ("
+                    + section.thickness()
+                    + "): "
+                    + otherwise,
+                rule))
+        : List.of();
+  }
+
+  /** The area of the bar, noted as A, in the square of a unit. */
+  static double area(Notes n, Section section, Unit<Length> unit) {
+    Measure<Length> one = Measure.of(1, unit);
+    return n.givenArea(
+        "A", "section of the bar", section.area().in(Measures.area(one, one).getUnit()));
   }
 
   /** The same opening moved to one side. */

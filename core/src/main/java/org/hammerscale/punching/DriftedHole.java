@@ -5,14 +5,12 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
-import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
-import org.hammerscale.units.Measures;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
@@ -146,9 +144,7 @@ public final class DriftedHole implements Feature {
   /** {@return the metal of the stretch that is slit, exact, in the cube of the slit's unit} */
   @Override
   public Estimate<Volume> metalKept() {
-    Measure<Length> one = slit.length();
-    return Estimate.exact(
-        Measures.volume(one, Measures.area(one, one)).withValue(metal(Notes.NONE)));
+    return Estimate.exact(Slug.cubic(metal(Notes.NONE), slit.length().getUnit()));
   }
 
   /** {@return the hole's length along the bar} */
@@ -225,10 +221,8 @@ public final class DriftedHole implements Feature {
   }
 
   private double metal(Notes n) {
-    Measure<Length> one = slit.length();
-    Unit<Area> square = Measures.area(one, one).getUnit();
     double s = slit.length(n);
-    double a = n.givenArea("A", "section of the bar", section.area().in(square));
+    double a = Cheeks.area(n, section, slit.length().getUnit());
     return n.volume("V", "metal kept", "s A", s * a);
   }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
-import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.hammerscale.stock.Feature;
@@ -229,17 +228,14 @@ public final class PunchedHole implements Feature {
   /** {@return cautions for narrow cheeks, and for a punch whose rim does not suit the hole's} */
   @Override
   public List<Caution> cautions() {
-    List<Caution> cautions = new ArrayList<>();
-    if (narrowerCheek().isLessThan(section.thickness().multiply(1 - Rim.SLACK))) {
-      cautions.add(
-          Caution.limit(
-              "the width left beside the hole, "
-                  + narrowerCheek()
-                  + ", is less than the bar is thick ("
-                  + section.thickness()
-                  + "): it bulges or tears; slit and drift the hole, or take a wider bar",
-              CHEEKS));
-    }
+    List<Caution> cautions =
+        new ArrayList<>(
+            Cheeks.tooNarrow(
+                "hole",
+                narrowerCheek(),
+                section,
+                "it bulges or tears; slit and drift the hole, or take a wider bar",
+                CHEEKS));
     if (!punch.equals(hole)) {
       cautions.addAll(Rim.cautions("half rim of the punch", punch.perimeter().divide(2), hole));
     }
@@ -272,8 +268,7 @@ public final class PunchedHole implements Feature {
   private double kept(Notes n) {
     double s = slug.volume(n, unit);
     double x = n.length("x", "stretch that is punched", punch.symbol(), punch.length().in(unit));
-    Unit<Area> square = Measures.area(punch.length(), punch.length()).getUnit();
-    double a = n.givenArea("A", "section of the bar", section.area().in(square));
+    double a = Cheeks.area(n, section, unit);
     return n.volume("V", "metal kept", "x A − S", x * a - s);
   }
 

@@ -1,10 +1,8 @@
 package org.hammerscale.punching;
 
-import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
-import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.hammerscale.internal.Arguments;
@@ -13,7 +11,6 @@ import org.hammerscale.stock.Losses;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
-import org.hammerscale.units.Measures;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
@@ -178,20 +175,12 @@ public final class Slot implements Feature {
   /** {@return a caution if the bar beside the slot is narrower than thick; else none} */
   @Override
   public List<Caution> cautions() {
-    List<Caution> cautions = new ArrayList<>();
-    if (cheek().isLessThan(section.thickness().multiply(1 - Rim.SLACK))) {
-      cautions.add(
-          Caution.limit(
-              "the width left beside the "
-                  + name()
-                  + ", "
-                  + cheek()
-                  + ", is less than the bar is thick ("
-                  + section.thickness()
-                  + "): it bends in punching; saw the whole slot, or take a wider bar",
-              CHEEKS));
-    }
-    return List.copyOf(cautions);
+    return Cheeks.tooNarrow(
+        name(),
+        cheek(),
+        section,
+        "it bends in punching; saw the whole slot, or take a wider bar",
+        CHEEKS);
   }
 
   /** {@return how the metal kept was found} */
@@ -217,8 +206,7 @@ public final class Slot implements Feature {
   }
 
   private double metal(Notes n) {
-    Unit<Area> square = Measures.area(gap.length(), gap.length()).getUnit();
-    double a = n.givenArea("A", "section of the bar", section.area().in(square));
+    double a = Cheeks.area(n, section, unit);
     double t = n.given("t", "thickness of the bar", section.thickness().in(unit));
     double l = n.given("l", "length of the slot", gap.length().in(unit));
     double b = n.given("b", "finished gap", gap.width().in(unit));

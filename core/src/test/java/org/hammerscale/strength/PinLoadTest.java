@@ -46,6 +46,13 @@ class PinLoadTest {
   }
 
   @Test
+  void handsOutThePinAndItsForce() {
+    PinLoad load = PinLoad.on(Pin.of(millimetres(10)), newtons(2000));
+    assertEquals(Pin.of(millimetres(10)), load.pin());
+    assertEquals(newtons(2000), load.force());
+  }
+
+  @Test
   void speaksPsiForPoundsForce() {
     PinLoad load = PinLoad.on(Pin.of(millimetres(25.4)), poundsForce(1000));
     Measure<?> stress = load.meanShear(PinLoad.Shear.SINGLE);

@@ -159,14 +159,12 @@ public final class Bend extends BentBar {
    */
   public Measure<Length> straightLeg(Quantity<Length> outside) {
     Measure<Length> over = Arguments.notNegative("outside dimension", outside).to(unit());
-    if (over.isLessThan(setback())) {
-      throw new IllegalArgumentException(
-          "outside dimension must be at least the setback of "
-              + setback()
-              + ", was "
-              + over
-              + "; make the leg longer or the radius smaller");
-    }
+    Arguments.atLeast(
+        "outside dimension",
+        over,
+        "the setback",
+        setback(),
+        "make the leg longer or the radius smaller");
     return over.subtract(setback());
   }
 

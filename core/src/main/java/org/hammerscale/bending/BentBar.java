@@ -15,6 +15,7 @@ import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
+import org.hammerscale.working.Working;
 
 /** What all bent stretches share: one section throughout, and a length of it bent out of line. */
 abstract class BentBar implements Feature {
@@ -72,11 +73,6 @@ abstract class BentBar implements Feature {
     return section;
   }
 
-  @Override
-  public final Section end() {
-    return section;
-  }
-
   /** {@return developed length × area of the section, exact as geometry} */
   @Override
   public Estimate<Volume> metalKept() {
@@ -87,6 +83,14 @@ abstract class BentBar implements Feature {
   @Override
   public Estimate<Length> stock(Section parent) {
     return section.equals(parent) ? Estimate.exact(developedLength()) : Feature.super.stock(parent);
+  }
+
+  /** {@return how the length of bar that stays in it was found} */
+  @Override
+  public Working working() {
+    return Notes.taken(toString(), unit, this::developed)
+        .withSource(MEAN_LINE)
+        .withCautions(cautions());
   }
 
   /** A caution if a curl of this inside diameter is tighter than the bar is thick. */

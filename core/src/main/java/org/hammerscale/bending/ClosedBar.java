@@ -98,14 +98,6 @@ abstract class ClosedBar extends BentBar {
     return List.copyOf(cautions);
   }
 
-  /** {@return how the length of bar that stays in it was found} */
-  @Override
-  public Working working() {
-    return Notes.taken(toString(), unit(), this::developed)
-        .withSource(MEAN_LINE)
-        .withCautions(cautions());
-  }
-
   @Override
   final double developed(Notes n) {
     return joint.kept(n, meanLine(n), thickness(), unit());

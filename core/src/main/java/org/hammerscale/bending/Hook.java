@@ -12,7 +12,6 @@ import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
-import org.hammerscale.working.Working;
 
 /**
  * The bent end of a hook: an arc and a straight tip beyond it, L = s + π (R + t/2) α / 180°. An
@@ -169,14 +168,6 @@ public final class Hook extends BentBar {
     }
     cautions.addAll(tightCurl(radius.multiply(2)));
     return List.copyOf(cautions);
-  }
-
-  /** {@return how the length of bar was found} */
-  @Override
-  public Working working() {
-    return Notes.taken(toString(), unit(), this::developed)
-        .withSource(MEAN_LINE)
-        .withCautions(cautions());
   }
 
   @Override

@@ -161,14 +161,6 @@ public final class Joggle extends BentBar {
     return tightCurl(radius.multiply(2));
   }
 
-  /** {@return how the length of bar was found} */
-  @Override
-  public Working working() {
-    return Notes.taken(toString(), unit(), this::developed)
-        .withSource(MEAN_LINE)
-        .withCautions(cautions());
-  }
-
   /** {@return how the run along the bar was found} */
   public Working runWorking() {
     return Notes.taken("run of a " + this, unit(), this::run)

@@ -81,8 +81,7 @@ public final class Oval extends ClosedOblong {
     double b = (insideWidth().in(unit()) + thickness()) / 2;
     double line = meanLineOf(bar, 2 * Math.PI * b);
     double a =
-        Inverse.solve(
-            "mean line", x -> Ellipse.perimeter(x, b), b, line / 4, line, x -> measure(x));
+        Inverse.solve("mean line", x -> Ellipse.perimeter(x, b), b, line / 4, line, this::measure);
     return new Oval(measure(2 * a - thickness()), insideWidth(), section(), joint());
   }
 

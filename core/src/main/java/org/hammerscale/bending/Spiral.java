@@ -35,6 +35,18 @@ abstract class Spiral {
   /** The least distance between the middles of neighbouring coils. */
   abstract double closestCoils();
 
+  final double r0(Notes n) {
+    return n.given("r₀", "inner radius, middle of the bar", inner);
+  }
+
+  final double r1(Notes n) {
+    return n.given("r₁", "outer radius, middle of the bar", outer);
+  }
+
+  final double turns(Notes n) {
+    return n.number("N", "turns", "", turns);
+  }
+
   /** Evenly spaced coils: the radius grows by 2 π b in a turn. */
   static final class Archimedean extends Spiral {
     Archimedean(double inner, double outer, double turns) {
@@ -62,9 +74,9 @@ abstract class Spiral {
      */
     @Override
     double length(Notes n) {
-      double r0 = n.given("r₀", "inner radius, middle of the bar", inner);
-      double r1 = n.given("r₁", "outer radius, middle of the bar", outer);
-      double count = n.number("N", "turns", "", turns);
+      double r0 = r0(n);
+      double r1 = r1(n);
+      double count = turns(n);
       double b =
           n.length(
               "b",
@@ -155,8 +167,8 @@ abstract class Spiral {
 
     @Override
     double length(Notes n) {
-      double r0 = n.given("r₀", "inner radius, middle of the bar", inner);
-      double r1 = n.given("r₁", "outer radius, middle of the bar", outer);
+      double r0 = r0(n);
+      double r1 = r1(n);
       double k = growth(n);
       return n.length(
           "L",
@@ -166,7 +178,7 @@ abstract class Spiral {
     }
 
     private double growth(Notes n) {
-      double count = n.number("N", "turns", "", turns);
+      double count = turns(n);
       return n.number(
           "k",
           "growth: natural logarithm of the radius for a radian",

@@ -81,29 +81,15 @@ public final class End implements Feature {
   public static End bean(Section neck, Quantity<Length> width, Quantity<Length> length) {
     Measure<Length> wide = Arguments.positive("width", width);
     Measure<Length> along = Arguments.positive("length", length);
-    if (along.isLessThan(wide)) {
-      throw new IllegalArgumentException(
-          "length must be at least the width of "
-              + wide
-              + ", was "
-              + along
-              + "; name the width first, or take End.penny for a disc");
-    }
+    Arguments.atLeast(
+        "length", along, "the width", wide, "name the width first, or take End.penny for a disc");
     return oval("bean end", "width", neck, wide, along);
   }
 
   private static End oval(
       String name, String size, Section neck, Measure<Length> wide, Measure<Length> along) {
     Measure<Length> n = checkFlat(neck).width();
-    if (wide.isLessThan(n)) {
-      throw new IllegalArgumentException(
-          size
-              + " must be at least the width of the neck of "
-              + n
-              + ", was "
-              + wide
-              + "; draw the neck narrower first");
-    }
+    Arguments.atLeast(size, wide, "the width of the neck", n, "draw the neck narrower first");
     Unit<Length> unit = along.getUnit();
     double angle = Outline.neckAngle(Notes.NONE, n.in(unit), wide.in(unit));
     Measure<Length> reach = along.multiply((1 + Math.cos(angle)) / 2);

@@ -303,11 +303,6 @@ public final class Barrel implements Feature {
     return section;
   }
 
-  @Override
-  public Section end() {
-    return section;
-  }
-
   /**
    * {@return strip × area of the strap, the hand's thickness either way counted; a weld closes the
    * ring, which is exact}

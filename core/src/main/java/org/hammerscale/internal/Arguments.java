@@ -271,6 +271,46 @@ public final class Arguments {
     return text;
   }
 
+  /**
+   * A length that has another for its least.
+   *
+   * @param name the parameter's name, for the message
+   * @param length its value
+   * @param whose what the least is, for the message, such as {@code the width}
+   * @param least the least allowed
+   * @param advice what to do, for the message
+   * @return the value
+   * @throws IllegalArgumentException if it is less
+   */
+  public static Measure<Length> atLeast(
+      String name, Measure<Length> length, String whose, Measure<Length> least, String advice) {
+    if (length.isLessThan(least)) {
+      throw new IllegalArgumentException(
+          name + " must be at least " + whose + " of " + least + ", was " + length + "; " + advice);
+    }
+    return length;
+  }
+
+  /**
+   * A length that has another for its most.
+   *
+   * @param name the parameter's name, for the message
+   * @param length its value
+   * @param whose what the most is, for the message, such as {@code the width}
+   * @param most the most allowed
+   * @param advice what to do, for the message
+   * @return the value
+   * @throws IllegalArgumentException if it is more
+   */
+  public static Measure<Length> atMost(
+      String name, Measure<Length> length, String whose, Measure<Length> most, String advice) {
+    if (length.isGreaterThan(most)) {
+      throw new IllegalArgumentException(
+          name + " must be at most " + whose + " of " + most + ", was " + length + "; " + advice);
+    }
+    return length;
+  }
+
   private static <Q extends Quantity<Q>> Measure<Q> positive(
       String name, Quantity<Q> quantity, Unit<Q> kind, String what, String units, String asked) {
     Measure<Q> measure = measured(name, quantity, kind, what, units);

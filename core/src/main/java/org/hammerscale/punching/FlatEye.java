@@ -87,14 +87,7 @@ public final class FlatEye implements Feature {
   public static FlatEye punched(Quantity<Length> outside, Quantity<Length> thickness, Hole hole) {
     Measure<Length> over = Arguments.positive("outside", outside);
     Measure<Length> thick = Arguments.positive("thickness", thickness);
-    if (thick.isGreaterThan(over)) {
-      throw new IllegalArgumentException(
-          "thickness must be at most the outside diameter of "
-              + over
-              + ", was "
-              + thick
-              + "; name the diameter first");
-    }
+    Arguments.atMost("thickness", thick, "the outside diameter", over, "name the diameter first");
     if (!hole.span().isLessThan(over)) {
       throw new IllegalArgumentException(
           "hole must lie inside the outside diameter of "
@@ -173,11 +166,6 @@ public final class FlatEye implements Feature {
 
   @Override
   public Section start() {
-    return neck;
-  }
-
-  @Override
-  public Section end() {
     return neck;
   }
 

@@ -101,14 +101,12 @@ public final class Hole {
   private static Hole elongated(Shape shape, Quantity<Length> length, Quantity<Length> width) {
     Measure<Length> along = Arguments.positive("length", length);
     Measure<Length> across = Arguments.positive("width", width);
-    if (along.isLessThan(across)) {
-      throw new IllegalArgumentException(
-          "length must be at least the width of "
-              + across
-              + ", was "
-              + along
-              + "; name the length first, and turn the hole if it lies across the bar");
-    }
+    Arguments.atLeast(
+        "length",
+        along,
+        "the width",
+        across,
+        "name the length first, and turn the hole if it lies across the bar");
     return new Hole(shape, along, across);
   }
 

@@ -216,11 +216,6 @@ public final class Split implements Feature {
     return cut.section();
   }
 
-  @Override
-  public Section end() {
-    return cut.section();
-  }
-
   /** {@return the metal of all tines, in the cube of the length's unit; exact if they are} */
   @Override
   public Estimate<Volume> metalKept() {

@@ -28,8 +28,14 @@ public interface Feature {
   /** {@return the section where it begins, on the side of the piece's marked end} */
   Section start();
 
-  /** {@return the section where it ends; the next feature should begin with the same} */
-  Section end();
+  /**
+   * The section where it ends. The next feature should begin with the same.
+   *
+   * @return the section where it begins, unless the feature says otherwise
+   */
+  default Section end() {
+    return start();
+  }
 
   /** {@return the metal it keeps in the finished piece} */
   Estimate<Volume> metalKept();

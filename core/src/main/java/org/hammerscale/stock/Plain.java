@@ -63,11 +63,6 @@ public final class Plain implements Feature {
     return section;
   }
 
-  @Override
-  public Section end() {
-    return section;
-  }
-
   /** {@return length × area, exact} */
   @Override
   public Estimate<Volume> metalKept() {

@@ -45,14 +45,12 @@ public final class Section {
   public static Section flat(Quantity<Length> width, Quantity<Length> thickness) {
     Measure<Length> wide = Arguments.positive("width", width);
     Measure<Length> thin = Arguments.positive("thickness", thickness);
-    if (wide.isLessThan(thin)) {
-      throw new IllegalArgumentException(
-          "width must be at least the thickness of "
-              + thin
-              + ", was "
-              + wide
-              + "; name the width first, or use Section.onEdge for a bar that stands on edge");
-    }
+    Arguments.atLeast(
+        "width",
+        wide,
+        "the thickness",
+        thin,
+        "name the width first, or use Section.onEdge for a bar that stands on edge");
     return new Section(Shape.FLAT, wide, thin);
   }
 
@@ -67,14 +65,8 @@ public final class Section {
   public static Section onEdge(Quantity<Length> width, Quantity<Length> thickness) {
     Measure<Length> lying = Arguments.positive("width", width);
     Measure<Length> standing = Arguments.positive("thickness", thickness);
-    if (standing.isLessThan(lying)) {
-      throw new IllegalArgumentException(
-          "thickness must be at least the width of "
-              + lying
-              + ", was "
-              + standing
-              + "; use Section.flat for a bar that lies flat");
-    }
+    Arguments.atLeast(
+        "thickness", standing, "the width", lying, "use Section.flat for a bar that lies flat");
     return new Section(Shape.FLAT, lying, standing);
   }
 

@@ -369,17 +369,8 @@ public final class DoorLoad {
   }
 
   private Measure<Length> within(String name, Quantity<Length> fromPin) {
-    Measure<Length> distance = Arguments.notNegative(name, fromPin);
-    if (distance.isGreaterThan(width)) {
-      throw new IllegalArgumentException(
-          name
-              + " must be at most the width of "
-              + width
-              + ", was "
-              + distance
-              + "; measure it from the pin");
-    }
-    return distance;
+    return Arguments.atMost(
+        name, Arguments.notNegative(name, fromPin), "the width", width, "measure it from the pin");
   }
 
   /** The loads, the width and the hinges. */

@@ -244,17 +244,12 @@ public final class LidLoad {
   }
 
   private Measure<Length> within(String name, Quantity<Length> fromPin) {
-    Measure<Length> distance = Arguments.notNegative(name, fromPin);
-    if (distance.isGreaterThan(depth)) {
-      throw new IllegalArgumentException(
-          name
-              + " must be at most the lid's depth of "
-              + depth
-              + ", was "
-              + distance
-              + "; measure it from the pin");
-    }
-    return distance;
+    return Arguments.atMost(
+        name,
+        Arguments.notNegative(name, fromPin),
+        "the lid's depth",
+        depth,
+        "measure it from the pin");
   }
 
   /** Weight, depth, how far it is raised and on what. */

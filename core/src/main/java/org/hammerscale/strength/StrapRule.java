@@ -1,7 +1,6 @@
 package org.hammerscale.strength;
 
 import java.util.List;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
@@ -94,16 +93,6 @@ public final class StrapRule {
   /** {@return trade guidance, in its words} */
   public Source source() {
     return Source.commonPractice(words);
-  }
-
-  @Override
-  public boolean equals(@org.jspecify.annotations.Nullable Object other) {
-    return other instanceof StrapRule that && words.equals(that.words);
-  }
-
-  @Override
-  public int hashCode() {
-    return Objects.hash(words);
   }
 
   /** The rule in words. */

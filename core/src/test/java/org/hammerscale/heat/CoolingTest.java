@@ -259,4 +259,14 @@ class CoolingTest {
   private static Estimate<Dimensionless> share(double value) {
     return Estimate.exact(Measure.of(value, ShopUnits.ONE));
   }
+
+  @Test
+  void takesAnEmissivityAsAPlainNumber() {
+    Estimate<Dimensionless> share = Estimate.exact(Measure.of(0.85, ShopUnits.ONE));
+    assertEquals(COOLING.withEmissivity(share).time(), COOLING.withEmissivity(0.85).time());
+    assertEquals(
+        "share must be more than 0 and at most 1.0, was 1.1; scaled steel has 0.7 to 0.9",
+        assertThrows(IllegalArgumentException.class, () -> COOLING.withEmissivity(1.1))
+            .getMessage());
+  }
 }

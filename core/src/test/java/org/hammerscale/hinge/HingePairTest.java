@@ -1,14 +1,18 @@
 package org.hammerscale.hinge;
 
+import static org.hammerscale.units.Measures.celsius;
 import static org.hammerscale.units.Measures.degrees;
 import static org.hammerscale.units.Measures.inches;
 import static org.hammerscale.units.Measures.millimetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.hammerscale.bending.WeldAllowance;
 import org.hammerscale.forging.Taper;
+import org.hammerscale.heat.Contraction;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Plain;
@@ -106,6 +110,44 @@ class HingePairTest {
         second,
         pair.metalCutOut(Leaf.SECOND).likely().in(ShopUnits.CUBIC_MILLIMETRE),
         1e-9 * second);
+  }
+
+  @Test
+  void handsOutThePartsItWasMadeOf() {
+    HingePair pair = asked().opening(degrees(120), Hanging.CORNER).pair();
+    assertSame(STRAP, pair.strap());
+    assertSame(BORE, pair.bore());
+    assertEquals(Hanging.CORNER, pair.hanging());
+    assertEquals(Pin.of(millimetres(10)), pair.pin());
+  }
+
+  @Test
+  void itsToolsLeaveTheColdSizes() {
+    HingePair pair = asked().pair();
+    Contraction work = Contraction.from(celsius(900), Material.MILD_STEEL);
+    Drift drift = pair.drift(work);
+    assertEquals(10, mm(drift.boreLeftBy(drift.diameter())), 1e-12);
+    Swage swage = pair.swage(work);
+    // A pin of 10 in a strap of 6 twice.
+    assertEquals(22, mm(swage.outsideLeftBy(swage.groove())), 1e-12);
+  }
+
+  @Test
+  void theBarrelEndsAsAsked() {
+    BarrelEnd weld = BarrelEnd.forgeWelded(WeldAllowance.ONE_THICKNESS);
+    assertTrue(asked().pair().barrel().metalLost().isNone());
+    assertFalse(asked().endedWith(weld).pair().barrel().metalLost().isNone());
+  }
+
+  @Test
+  void theLastWordOnTheFacesCounts() {
+    HingePair proud =
+        asked().facesFlush().barrelsProud().opening(degrees(120), Hanging.FACE).pair();
+    assertEquals(
+        asked().opening(degrees(120), Hanging.FACE).pair().notchDepth(), proud.notchDepth());
+    HingePair flush =
+        asked().barrelsProud().facesFlush().opening(degrees(120), Hanging.FACE).pair();
+    assertTrue(flush.notchDepth().isGreaterThan(proud.notchDepth()));
   }
 
   @Test

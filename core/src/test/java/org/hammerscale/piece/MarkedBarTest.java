@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import org.hammerscale.bending.Eye;
 import org.hammerscale.bending.Ring;
 import org.hammerscale.forging.HandAllowance;
 import org.hammerscale.forging.Shoulder;
@@ -197,6 +198,30 @@ class MarkedBarTest {
     assertEquals(set.end(), set.sectionAt(inches(2)));
     assertTrue(
         refused(() -> TAPER.sectionAt(inches(7))).startsWith("along must be at most the reach"));
+  }
+
+  @Test
+  void readsAtThePrompt() {
+    MarkedBar bar = leaf().layout().on(SIXTEENTH);
+    assertEquals(
+        "cut 14 7/8 in; reference, rolled barrel | plain stretch; 9 in towards the last end: plain"
+            + " stretch | taper",
+        bar.toString());
+    assertEquals(
+        "at the first end, before it is worked: 7/16 in of 1 1/2 in × 1/4 in flat, 1 15/16 in from"
+            + " the reference mark",
+        bar.trims().get(0).toString());
+    assertEquals(SIXTEENTH, bar.rule());
+  }
+
+  @Test
+  void whatIsTrimmedBeforeItIsWorkedIsCutGenerously() {
+    Section rod = Section.round(inches("1/2"));
+    Eye eye = Eye.turned(inches(1), rod);
+    assertEquals(Trimming.BEFORE_WORK, eye.trimming());
+    assertEquals(eye.stock(rod).high(), eye.mostToCut(rod));
+    assertEquals(EYE.mostToCut(FLAT), EYE.reversed().mostToCut(FLAT));
+    assertEquals(Trimming.BEFORE_WORK, EYE.reversed().trimming());
   }
 
   private static String refused(Executable call) {

@@ -314,6 +314,9 @@ class ScaleLossTest {
     assertThrows(
         IllegalArgumentException.class, () -> Atmosphere.of(" ", weighed, Source.computed("x")));
     assertEquals(own, Atmosphere.of("my forge", weighed, Source.commonPractice("weighed")));
+    assertEquals(
+        own.hashCode(),
+        Atmosphere.of("my forge", weighed, Source.commonPractice("weighed")).hashCode());
     assertFalse(own.equals(Atmosphere.FORGE_FIRE));
     assertEquals("my forge", own.name());
   }

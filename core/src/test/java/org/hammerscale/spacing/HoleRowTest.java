@@ -204,6 +204,29 @@ class HoleRowTest {
   }
 
   @Test
+  void aFixedHoleOfTwoLeavesIsDrilledOnce() {
+    HoleRow front = row(300, 3).using(millimetres(101.6));
+    HoleRow back =
+        HoleRow.along(inches(11))
+            .holes(3)
+            .startingFrom(inches(1))
+            .endingBefore(inches(1))
+            .using(inches(4))
+            .using(inches(8));
+    HoleLayout shared = front.sharedWith(back).layout();
+    assertEquals(3, shared.positions().size());
+    assertTrue(shared.positions().contains(millimetres(101.6)));
+    assertTrue(shared.positions().contains(millimetres(203.2)));
+  }
+
+  @Test
+  void aRowNamesWhatItMisses() {
+    HoleRow row = row(300, 4).missing(keep(140, 160));
+    assertEquals(
+        "4 holes along 300 mm, missing the keep-out from 140 mm to 160 mm", row.toString());
+  }
+
+  @Test
   void holesOnARuleAreCheckedAnew() {
     HoleRow row = row(240, 4).missing(keep(86.4, 120)).leastSpacing(millimetres(60));
     HoleLayout layout = row.layout();

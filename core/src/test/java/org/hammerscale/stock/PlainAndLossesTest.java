@@ -9,6 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Set;
 import javax.measure.quantity.Volume;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
@@ -63,6 +65,14 @@ class PlainAndLossesTest {
     assertEquals(kept, Losses.NONE.addedTo(kept));
     assertEquals(0, Losses.NONE.total().likely().getValue());
     assertEquals("nothing lost", Losses.NONE.toString());
+  }
+
+  @Test
+  void equalLossesAreOneInASet() {
+    Losses slug = Losses.NONE.and("slug", Estimate.exact(cubicInches(0.5)));
+    Losses same = Losses.NONE.and("slug", Estimate.exact(cubicInches(0.5)));
+    assertEquals(Set.of(slug), Set.copyOf(List.of(slug, same)));
+    assertEquals(2, Set.of(slug, Losses.NONE.and("saw", Estimate.exact(cubicInches(0.5)))).size());
   }
 
   @Test

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Source;
@@ -40,6 +41,9 @@ class DoorRulesTest {
     assertFalse(StrapRule.DUMMY_FRONT.allows(millimetres(400), metres(1)));
     assertTrue(StrapRule.AT_LEAST_A_THIRD.allows(inches(36), inches(36)));
     assertEquals(4, StrapRule.all().size());
+    for (StrapRule rule : StrapRule.all()) {
+      assertEquals(Source.Kind.COMMON_PRACTICE, rule.source().kind());
+    }
     assertEquals("half to two thirds of the width", StrapRule.HALF_TO_TWO_THIRDS.toString());
   }
 
@@ -49,6 +53,9 @@ class DoorRulesTest {
     assertEquals(11, HingeGrade.forDoor(kilograms(60.1)).orElseThrow().number());
     assertEquals(4, HingeGrade.forDoor(pounds(40)).orElseThrow().number());
     assertTrue(HingeGrade.forDoor(kilograms(161)).isEmpty());
+    assertEquals(
+        List.of("window", "window", "door/window", "door"),
+        HingeGrade.all().stream().limit(4).map(HingeGrade::use).toList());
     assertEquals(Source.Kind.READ, HingeGrade.of(10).source().kind());
     assertEquals(Source.Kind.FROM_MEMORY, HingeGrade.of(7).source().kind());
     assertTrue(

@@ -41,16 +41,15 @@ public final class ShopUnits {
   private static final List<UnitScale<?>> SCALES = new ArrayList<>();
 
   /** Metre, the SI unit of length. */
-  public static final Unit<Length> METRE =
-      add(Units.METRE, "m", Dimensions.LENGTH, 1, 1, Family.METRIC, 5);
+  public static final Unit<Length> METRE = metric(Units.METRE, "m", Dimensions.LENGTH, 1, 1, 5);
 
   /** Centimetre, 1/100 m. */
   public static final Unit<Length> CENTIMETRE =
-      add(MetricPrefix.CENTI(METRE), "cm", Dimensions.LENGTH, 1, 100, Family.METRIC, 3);
+      metric(MetricPrefix.CENTI(METRE), "cm", Dimensions.LENGTH, 1, 100, 3);
 
   /** Millimetre, 1/1000 m. */
   public static final Unit<Length> MILLIMETRE =
-      add(MetricPrefix.MILLI(METRE), "mm", Dimensions.LENGTH, 1, 1000, Family.METRIC, 2);
+      metric(MetricPrefix.MILLI(METRE), "mm", Dimensions.LENGTH, 1, 1000, 2);
 
   /** Inch, exactly 25.4 mm: 127/5000 m. */
   public static final Unit<Length> INCH = customary("in", METRE, Dimensions.LENGTH, 127, 5000, 4);
@@ -64,11 +63,11 @@ public final class ShopUnits {
 
   /** Square metre. */
   public static final Unit<Area> SQUARE_METRE =
-      add(Units.SQUARE_METRE, "m²", Dimensions.AREA, 1, 1, Family.METRIC, 0);
+      metric(Units.SQUARE_METRE, "m²", Dimensions.AREA, 1, 1, 0);
 
   /** Square millimetre, 10⁻⁶ m². */
   public static final Unit<Area> SQUARE_MILLIMETRE =
-      add(square(MILLIMETRE), "mm²", Dimensions.AREA, 1, 1e6, Family.METRIC, 0);
+      metric(square(MILLIMETRE), "mm²", Dimensions.AREA, 1, 1e6, 0);
 
   /** Square inch, (127/5000 m)². */
   public static final Unit<Area> SQUARE_INCH =
@@ -76,7 +75,7 @@ public final class ShopUnits {
 
   /** Square centimetre, 10⁻⁴ m². */
   public static final Unit<Area> SQUARE_CENTIMETRE =
-      add(square(CENTIMETRE), "cm²", Dimensions.AREA, 1, 1e4, Family.METRIC, 0);
+      metric(square(CENTIMETRE), "cm²", Dimensions.AREA, 1, 1e4, 0);
 
   /** Square foot, 144 in². */
   public static final Unit<Area> SQUARE_FOOT =
@@ -84,11 +83,11 @@ public final class ShopUnits {
 
   /** Cubic metre. */
   public static final Unit<Volume> CUBIC_METRE =
-      add(Units.CUBIC_METRE, "m³", Dimensions.VOLUME, 1, 1, Family.METRIC, 0);
+      metric(Units.CUBIC_METRE, "m³", Dimensions.VOLUME, 1, 1, 0);
 
   /** Cubic millimetre, 10⁻⁹ m³. */
   public static final Unit<Volume> CUBIC_MILLIMETRE =
-      add(cube(MILLIMETRE), "mm³", Dimensions.VOLUME, 1, 1e9, Family.METRIC, 0);
+      metric(cube(MILLIMETRE), "mm³", Dimensions.VOLUME, 1, 1e9, 0);
 
   /** Cubic inch, (127/5000 m)³. */
   public static final Unit<Volume> CUBIC_INCH =
@@ -96,7 +95,7 @@ public final class ShopUnits {
 
   /** Cubic centimetre, 10⁻⁶ m³. */
   public static final Unit<Volume> CUBIC_CENTIMETRE =
-      add(cube(CENTIMETRE), "cm³", Dimensions.VOLUME, 1, 1e6, Family.METRIC, 0);
+      metric(cube(CENTIMETRE), "cm³", Dimensions.VOLUME, 1, 1e6, 0);
 
   /** Cubic foot, 1728 in³. */
   public static final Unit<Volume> CUBIC_FOOT =
@@ -110,12 +109,10 @@ public final class ShopUnits {
           4);
 
   /** Kilogram, the SI unit of mass. */
-  public static final Unit<Mass> KILOGRAM =
-      add(Units.KILOGRAM, "kg", Dimensions.MASS, 1, 1, Family.METRIC, 3);
+  public static final Unit<Mass> KILOGRAM = metric(Units.KILOGRAM, "kg", Dimensions.MASS, 1, 1, 3);
 
   /** Gram, 1/1000 kg. */
-  public static final Unit<Mass> GRAM =
-      add(Units.GRAM, "g", Dimensions.MASS, 1, 1000, Family.METRIC, 0);
+  public static final Unit<Mass> GRAM = metric(Units.GRAM, "g", Dimensions.MASS, 1, 1000, 0);
 
   /** Pound avoirdupois, exactly 0.453 592 37 kg. */
   public static final Unit<Mass> POUND =
@@ -127,14 +124,7 @@ public final class ShopUnits {
 
   /** Kilogram per cubic metre. */
   public static final Unit<Density> KILOGRAM_PER_CUBIC_METRE =
-      add(
-          ShopUnits.<Density>per(KILOGRAM, CUBIC_METRE),
-          "kg/m³",
-          Dimensions.DENSITY,
-          1,
-          1,
-          Family.METRIC,
-          0);
+      metric(ShopUnits.<Density>per(KILOGRAM, CUBIC_METRE), "kg/m³", Dimensions.DENSITY, 1, 1, 0);
 
   /** Pound per cubic foot, as bar tables state the weight of iron. */
   public static final Unit<Density> POUND_PER_CUBIC_FOOT =
@@ -149,13 +139,12 @@ public final class ShopUnits {
 
   /** Kilogram per metre. */
   public static final Unit<LinearDensity> KILOGRAM_PER_METRE =
-      add(
+      metric(
           ShopUnits.<LinearDensity>per(KILOGRAM, METRE),
           "kg/m",
           Dimensions.LINEAR_DENSITY,
           1,
           1,
-          Family.METRIC,
           3);
 
   /** Pound per foot. */
@@ -170,12 +159,11 @@ public final class ShopUnits {
           3);
 
   /** Newton, the SI unit of force. */
-  public static final Unit<Force> NEWTON =
-      add(Units.NEWTON, "N", Dimensions.FORCE, 1, 1, Family.METRIC, 0);
+  public static final Unit<Force> NEWTON = metric(Units.NEWTON, "N", Dimensions.FORCE, 1, 1, 0);
 
   /** Kilonewton, 1000 N. */
   public static final Unit<Force> KILONEWTON =
-      add(MetricPrefix.KILO(NEWTON), "kN", Dimensions.FORCE, 1000, 1, Family.METRIC, 0);
+      metric(MetricPrefix.KILO(NEWTON), "kN", Dimensions.FORCE, 1000, 1, 0);
 
   /** Pound-force: one pound under standard gravity, 9.806 65 m/s². */
   public static final Unit<Force> POUND_FORCE =
@@ -183,11 +171,11 @@ public final class ShopUnits {
 
   /** Pascal, the SI unit of pressure and stress. */
   public static final Unit<Pressure> PASCAL =
-      add(Units.PASCAL, "Pa", Dimensions.PRESSURE, 1, 1, Family.METRIC, 0);
+      metric(Units.PASCAL, "Pa", Dimensions.PRESSURE, 1, 1, 0);
 
   /** Megapascal, 10⁶ Pa: one newton per square millimetre. */
   public static final Unit<Pressure> MEGAPASCAL =
-      add(MetricPrefix.MEGA(PASCAL), "MPa", Dimensions.PRESSURE, 1e6, 1, Family.METRIC, 0);
+      metric(MetricPrefix.MEGA(PASCAL), "MPa", Dimensions.PRESSURE, 1e6, 1, 0);
 
   /** Pound-force per square inch: 8 896 443 230 521/1 290 320 000 Pa. */
   public static final Unit<Pressure> PSI =
@@ -198,39 +186,34 @@ public final class ShopUnits {
       customary("ksi", PASCAL, Dimensions.PRESSURE, 8_896_443_230_521L, 1_290_320L, 1);
 
   /** Second, the SI unit of time. */
-  public static final Unit<Time> SECOND =
-      add(Units.SECOND, "s", Dimensions.TIME, 1, 1, Family.METRIC, 0);
+  public static final Unit<Time> SECOND = metric(Units.SECOND, "s", Dimensions.TIME, 1, 1, 0);
 
   /** Minute, 60 s. */
-  public static final Unit<Time> MINUTE =
-      add(Units.MINUTE, "min", Dimensions.TIME, 60, 1, Family.METRIC, 0);
+  public static final Unit<Time> MINUTE = metric(Units.MINUTE, "min", Dimensions.TIME, 60, 1, 0);
 
   /** Hour, 3600 s. */
-  public static final Unit<Time> HOUR =
-      add(Units.HOUR, "h", Dimensions.TIME, 3600, 1, Family.METRIC, 0);
+  public static final Unit<Time> HOUR = metric(Units.HOUR, "h", Dimensions.TIME, 3600, 1, 0);
 
   /** One, the unit of a plain number. */
   public static final Unit<Dimensionless> ONE =
-      add(AbstractUnit.ONE, "", Dimensions.NONE, 1, 1, Family.METRIC, 0);
+      metric(AbstractUnit.ONE, "", Dimensions.NONE, 1, 1, 0);
 
   /** Radian, the SI unit of plane angle. */
-  public static final Unit<Angle> RADIAN =
-      add(Units.RADIAN, "rad", Dimensions.NONE, 1, 1, Family.METRIC, 0);
+  public static final Unit<Angle> RADIAN = metric(Units.RADIAN, "rad", Dimensions.NONE, 1, 1, 0);
 
   /** Degree of plane angle, π/180 rad. */
   public static final Unit<Angle> DEGREE =
-      add(
+      metric(
           named("°", RADIAN, RADIAN.multiply(Math.PI).divide(180)),
           "°",
           Dimensions.NONE,
           Math.PI,
           180,
-          Family.METRIC,
           0);
 
   /** Kelvin, the SI unit of temperature, counted from absolute zero. */
   public static final Unit<Temperature> KELVIN =
-      add(Units.KELVIN, "K", Dimensions.TEMPERATURE, 1, 1, Family.METRIC, 0);
+      metric(Units.KELVIN, "K", Dimensions.TEMPERATURE, 1, 1, 0);
 
   /** Degree Celsius; its zero is 273.15 K. */
   public static final Unit<Temperature> CELSIUS = temperature(Units.CELSIUS, "°C", 1, 1, 27_315);
@@ -262,6 +245,16 @@ public final class ShopUnits {
   /** All of them, for the table that finds a unit's scale. */
   static List<UnitScale<?>> scales() {
     return SCALES;
+  }
+
+  private static <Q extends Quantity<Q>> Unit<Q> metric(
+      Unit<Q> unit,
+      String symbol,
+      long dimension,
+      double numerator,
+      double denominator,
+      int decimals) {
+    return add(unit, symbol, dimension, numerator, denominator, Family.METRIC, decimals);
   }
 
   private static <Q extends Quantity<Q>> Unit<Q> customary(

@@ -8,6 +8,7 @@ import org.hammerscale.units.Measure;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The bore that a pin wants: the bare pin, its running clearance, and four coats of finish, since
@@ -31,12 +32,21 @@ public final class Bore {
   private final Measure<Length> pin;
   private final Measure<Length> clearance;
   private final Measure<Length> coat;
+  private final @Nullable Measure<Length> least;
+  private final @Nullable Measure<Length> most;
   private final Unit<Length> unit;
 
-  private Bore(Measure<Length> pin, Measure<Length> clearance, Measure<Length> coat) {
+  private Bore(
+      Measure<Length> pin,
+      Measure<Length> clearance,
+      Measure<Length> coat,
+      @Nullable Measure<Length> least,
+      @Nullable Measure<Length> most) {
     this.pin = pin;
     this.clearance = clearance;
     this.coat = coat;
+    this.least = least;
+    this.most = most;
     this.unit = pin.getUnit();
   }
 
@@ -49,7 +59,7 @@ public final class Bore {
    */
   public static Bore forPin(Quantity<Length> pin) {
     Measure<Length> bare = Arguments.positive("pin", pin);
-    return new Bore(bare, bare.withValue(0), bare.withValue(0));
+    return new Bore(bare, bare.withValue(0), bare.withValue(0), null, null);
   }
 
   /**
@@ -60,7 +70,7 @@ public final class Bore {
    * @throws IllegalArgumentException if the clearance is negative
    */
   public Bore clearing(Quantity<Length> clearance) {
-    return new Bore(pin, Arguments.notNegative("clearance", clearance), coat);
+    return new Bore(pin, Arguments.notNegative("clearance", clearance), coat, null, null);
   }
 
   /**
@@ -71,7 +81,48 @@ public final class Bore {
    * @throws IllegalArgumentException if the thickness is negative
    */
   public Bore coated(Quantity<Length> coat) {
-    return new Bore(pin, clearance, Arguments.notNegative("coat", coat));
+    return new Bore(pin, clearance, Arguments.notNegative("coat", coat), least, most);
+  }
+
+  /**
+   * The same with the clearances that will still do, since a drift comes in sizes: unless they are
+   * told, half and one and a half times the clearance asked for, which is our own judgement.
+   *
+   * @param least the tightest that still runs, at most the clearance
+   * @return the bore; say the most with {@link #upToClearance}
+   * @throws IllegalArgumentException if it is negative or more than the clearance
+   */
+  public Bore fromClearance(Quantity<Length> least) {
+    Measure<Length> tight = Arguments.notNegative("least", least);
+    if (tight.isGreaterThan(clearance)) {
+      throw new IllegalArgumentException(
+          "least must be at most the clearance of "
+              + clearance
+              + ", was "
+              + tight
+              + "; ask for a wider clearance");
+    }
+    return new Bore(pin, clearance, coat, tight, most);
+  }
+
+  /**
+   * The same with the loosest clearance that will still do.
+   *
+   * @param most at least the clearance
+   * @return the bore
+   * @throws IllegalArgumentException if it is less than the clearance
+   */
+  public Bore upToClearance(Quantity<Length> most) {
+    Measure<Length> loose = Arguments.notNegative("most", most);
+    if (loose.isLessThan(clearance)) {
+      throw new IllegalArgumentException(
+          "most must be at least the clearance of "
+              + clearance
+              + ", was "
+              + loose
+              + "; ask for a tighter clearance");
+    }
+    return new Bore(pin, clearance, coat, least, loose);
   }
 
   /** {@return the diameter of the bare pin} */
@@ -82,6 +133,28 @@ public final class Bore {
   /** {@return the running clearance, across} */
   public Measure<Length> clearance() {
     return clearance;
+  }
+
+  /** {@return the tightest clearance that will do} */
+  public Measure<Length> leastClearance() {
+    return least == null ? clearance.divide(2) : least;
+  }
+
+  /** {@return the loosest clearance that will do} */
+  public Measure<Length> mostClearance() {
+    return most == null ? clearance.multiply(1.5) : most;
+  }
+
+  /**
+   * The clearance that a bore leaves once both are finished: B − p − 4 f.
+   *
+   * @param bore the diameter that it came out at, bare and cold; more than zero
+   * @return the clearance, exact, in the pin's unit; negative if the pin does not go in
+   * @throws IllegalArgumentException if the diameter is not more than zero
+   */
+  public Measure<Length> clearanceLeftBy(Quantity<Length> bore) {
+    Measure<Length> wide = Arguments.positive("bore", bore).to(unit);
+    return wide.subtract(pin).subtract(coat.multiply(4));
   }
 
   /** {@return the thickness of one coat of finish} */

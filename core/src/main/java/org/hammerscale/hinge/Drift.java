@@ -1,13 +1,16 @@
 package org.hammerscale.hinge;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.heat.Contraction;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.Estimate;
-import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
@@ -21,24 +24,13 @@ import org.hammerscale.working.Working;
  * that of a barrel, an eye or a drifted hole, and for a square drift the size across its flats.
  *
  * <pre>{@code
- * Drift drift = Drift.leaving(inches("1/2"), Contraction.from(celsius(900), Material.MILD_STEEL));
- * drift.diameter()                                       // 0.5059 in
- * Measure<Length> bar = drift.diameterUpTo(SIXTY_FOURTH);
- * bar                                                    // 33/64 in
- * drift.boreLeftBy(bar)                                  // 0.5096 in
- * drift.boreLeftByEye(bar)                               // 0.5096 in (0.5086 in to 0.51 in)
- * drift.withTool(Contraction.from(celsius(300), Material.MILD_STEEL)).diameter()  // 0.504 in
- * drift.bodyLength(inches("1 1/2"))                      // 1.753 in (1 1/2 in to 2.0059 in)
- * drift.enteringTaper(inches("1/4"))                     // 2.0472 in (1.5354 in to 3.0708 in)
- * drift.bore()   // 1/2 in
- * drift.hotBore()   // 0.5059 in
- * drift.struckTaper(inches("3/8"))   // 0.5236 in (0.3927 in to 0.7854 in)
- * drift.cautions().size()   // 1
- * drift.working().result()   // 0.5059 in
- * drift.boreWorking(bar).result()   // 0.5096 in
- * drift.bodyWorking(inches("1 1/2")).result()   // 1.753 in
- * drift.enteringWorking(inches("1/4")).result()   // 2.0472 in
- * drift.struckWorking(inches("3/8")).result()   // 0.5236 in
+ * Bore bore = Bore.forPin(inches("1/2")).clearing(inches("1/64"));
+ * Drift drift = Drift.leaving(bore.diameter(), Contraction.from(celsius(900), Material.MILD_STEEL));
+ * drift.diameter()                             // 0.5217 in  to forge one
+ * ToolChoice taken = drift.chosenFrom(ToolRack.every(SIXTY_FOURTH), bore);
+ * taken.size()                                 // 33/64 in  the rack has it
+ * drift.boreLeftByEye(taken.size())            // 0.5096 in (0.5086 in to 0.51 in)
+ * drift.bodyLength(inches("1 1/2"))            // 1.7609 in (1 1/2 in to 2.0217 in)
  * }</pre>
  *
  * <p>The diameter and the bore are exact for the heats given. A heat judged by eye may be 100 °C
@@ -117,14 +109,64 @@ public final class Drift {
   }
 
   /**
-   * The diameter of the drift to make: the next mark of a rule. {@link #boreLeftBy} tells what it
-   * leaves.
+   * The drift to take from the rack: of those whose bore leaves the pin a clearance that will do,
+   * the one that comes nearest to the clearance asked for.
    *
-   * @param graduation such as sixty-fourths of an inch or half millimetres
-   * @return the diameter, in the bore's unit
+   * @param rack the sizes at hand
+   * @param bore the pin, its clearance and its coats, with the {@linkplain Bore#fromClearance
+   *     least} and the {@linkplain Bore#upToClearance most} that will do
+   * @return the size, and what it leaves
+   * @throws IllegalArgumentException if no size will do, the message telling what the nearest
+   *     leave; or the bore is not the one that the drift is for
    */
-  public Measure<Length> diameterUpTo(Graduation<Length> graduation) {
-    return diameter().upTo(graduation);
+  public ToolChoice chosenFrom(ToolRack rack, Bore bore) {
+    if (!bore.diameter().isEquivalentTo(this.bore)) {
+      throw new IllegalArgumentException(
+          "bore must be the one of "
+              + this.bore
+              + " that the drift leaves, was "
+              + bore.diameter()
+              + "; make the drift for bore.diameter()");
+    }
+    Optional<ToolChoice> less = rack.atMost(diameter()).map(this::choice);
+    Optional<ToolChoice> more = rack.atLeast(diameter()).map(this::choice);
+    return Stream.concat(less.stream(), more.stream())
+        .filter(choice -> willDo(bore.clearanceLeftBy(choice.leaves()), bore))
+        .min(Comparator.comparingDouble(choice -> Math.abs(choice.over().getValue())))
+        .orElseThrow(() -> noneOf(rack, bore, less, more));
+  }
+
+  private ToolChoice choice(Measure<Length> size) {
+    return new ToolChoice(size, boreLeftBy(size).to(bore.getUnit()), bore);
+  }
+
+  private static boolean willDo(Measure<Length> clearance, Bore bore) {
+    return isUpTo(bore.leastClearance(), clearance) && isUpTo(clearance, bore.mostClearance());
+  }
+
+  private static boolean isUpTo(Measure<Length> less, Measure<Length> more) {
+    return !less.isGreaterThan(more) || less.isEquivalentTo(more);
+  }
+
+  private IllegalArgumentException noneOf(
+      ToolRack rack, Bore bore, Optional<ToolChoice> less, Optional<ToolChoice> more) {
+    String leaves =
+        Stream.concat(less.stream(), more.stream())
+            .map(c -> c.size() + " leaves " + bore.clearanceLeftBy(c.leaves()))
+            .distinct()
+            .collect(Collectors.joining(" and "));
+    return new IllegalArgumentException(
+        "rack must have a drift that leaves the pin "
+            + bore.leastClearance()
+            + " to "
+            + bore.mostClearance()
+            + " of clearance, was "
+            + rack
+            + ", of which "
+            + leaves
+            + "; make one of "
+            + diameter()
+            + ", or allow more or less clearance");
   }
 
   /**

@@ -51,8 +51,8 @@ import org.hammerscale.working.Caution;
  * pair.metalCutOut(Leaf.FIRST).likely()   // 0.3311 in³
  * pair.swing().contact()   // tips of the leaves
  * Contraction hot = Contraction.from(celsius(1100), Material.MILD_STEEL);
- * pair.drift(hot).diameterUpTo(SIXTY_FOURTH)   // 17/32 in
- * pair.swage(hot).grooveUpTo(SIXTY_FOURTH)   // 1 3/64 in
+ * pair.drift(hot).chosenFrom(ToolRack.every(SIXTY_FOURTH), bore)   // 17/32 in, leaves 0.5232 in
+ * pair.swage(hot).chosenFrom(ToolRack.every(SIXTY_FOURTH)).size()   // 1 1/32 in
  * pair.pin().length(pair.knuckles().width())   // 1 1/2 in
  * pair.cautions().size()   // 1
  * }</pre>

@@ -33,8 +33,8 @@ import org.jspecify.annotations.Nullable;
  * riveted.lengthWorking(inches(2)).result()   // 2 9/32 in
  * }</pre>
  *
- * <p>The length is exact but for a low peen, which the hand decides. Sources: rivet makers' rule of
- * 1.5 d for a round head; common practice for a low peen.
+ * <p>The length is exact but for what the hand decides: a low peen, a forged head, an end for a
+ * cotter. Sources: rivet makers' rule of 1.5 d for a round head; common practice for a low peen.
  */
 public final class Pin {
   /** What an end of a pin takes for its head, in diameters. */
@@ -43,6 +43,10 @@ public final class Pin {
     NONE("no head to close", 0, 0, 0),
     /** A round (snap) head, closed by riveting over: 1.5 d. */
     ROUND("round head", 1.5, 1.5, 1.5),
+    /** A round head forged on the pin's own bar beforehand: 1.1 to 1.5 d. */
+    FORGED("head forged beforehand", 1.1247, 1.3, 1.5),
+    /** Left standing for a hole with a cotter or key, half a diameter beyond it: 1 to 1.5 d. */
+    KEYED("end for a cotter", 1, 1.25, 1.5),
     /** A low peen, hammered over into a chamfer or on to a washer: 0.5 to 1 d. */
     LOW_PEEN("low peen", 0.5, 0.75, 1);
 
@@ -56,6 +60,10 @@ public final class Pin {
       this.low = low;
       this.likely = likely;
       this.high = high;
+    }
+
+    private boolean isByHand() {
+      return low < high;
     }
 
     /** The head in words. */
@@ -82,6 +90,10 @@ public final class Pin {
 
   private static final Source ROUND_HEADS =
       Source.read("rivet makers' length rules for round heads", "1.5 diameters");
+  private static final Source FORGED_HEADS =
+      Source.computed("a snap head of 1.6 d by 0.7 d holds 1.12 d; rivet makers allow 1.5 d");
+  private static final Source KEYS =
+      Source.commonPractice("a cotter's hole of a quarter of the pin, half a diameter behind it");
   private static final Source LOW_PEENS =
       Source.commonPractice("a low peen takes half a diameter to one, as the hand likes its head");
   private static final Source PLAIN = Source.computed("sum of what stands on the pin");
@@ -163,13 +175,13 @@ public final class Pin {
    * a₁ and a₂ diameters.
    *
    * @param width the knuckles and the gaps between them, w; more than zero
-   * @return the length in the width's unit; exact unless an end gets a low peen
+   * @return the length in the width's unit; exact unless the hand decides an end
    * @throws IllegalArgumentException if the width is not more than zero
    */
   public Estimate<Length> length(Quantity<Length> width) {
     Measure<Length> over = Arguments.positive("width", width);
     Measure<Length> likely = over.withValue(length(Notes.NONE, over, Outcome.LIKELY));
-    return one == Head.LOW_PEEN || other == Head.LOW_PEEN
+    return one.isByHand() || other.isByHand()
         ? Estimate.of(
             over.withValue(length(Notes.NONE, over, Outcome.LOW)),
             likely,
@@ -195,6 +207,8 @@ public final class Pin {
         Notes.taken("length of a pin", over.getUnit(), n -> length(n, over, Outcome.LIKELY));
     working = withSourceOf(Head.ROUND, ROUND_HEADS, working);
     working = withSourceOf(Head.LOW_PEEN, LOW_PEENS, working);
+    working = withSourceOf(Head.FORGED, FORGED_HEADS, working);
+    working = withSourceOf(Head.KEYED, KEYS, working);
     return working.withSource(PLAIN).withCautions(cautions());
   }
 

@@ -6,7 +6,6 @@ import javax.measure.quantity.Length;
 import org.hammerscale.heat.Contraction;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.Estimate;
-import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
@@ -22,15 +21,8 @@ import org.hammerscale.working.Working;
  * Contraction red = Contraction.from(celsius(900), Material.MILD_STEEL);
  * Swage swage = Swage.truing(inches(1), red);
  * swage.groove()                                // 1.0118 in
- * swage.grooveUpTo(SIXTY_FOURTH)                // 1 1/64 in
- * swage.outsideLeftBy(inches("1 1/64"))         // 1.0038 in
- * swage.outsideLeftByEye(inches(1))             // 0.9883 in (0.9864 in to 0.9891 in)
- * swage.withTool(Contraction.from(celsius(200), Material.MILD_STEEL)).groove()   // 1.0095 in
- * swage.outside()   // 1 in
- * swage.hotOutside()   // 1.0118 in
- * swage.cautions().size()   // 0
- * swage.working().result()   // 1.0118 in
- * swage.outsideWorking(inches(1)).result()   // 0.9883 in
+ * swage.chosenFrom(ToolRack.every(SIXTY_FOURTH))   // 1 1/64 in, leaves 1.0038 in
+ * swage.outsideLeftByEye(inches("1 1/64"))      // 1.0038 in (1.0018 in to 1.0045 in)
  * }</pre>
  *
  * <p>Exact for the heats given; a heat judged by eye may be 100 °C off either way. The swage is
@@ -92,13 +84,14 @@ public final class Swage {
   }
 
   /**
-   * The groove on the next mark of a rule. {@link #outsideLeftBy} tells what it leaves.
+   * The swage to take from the rack: the one whose groove is nearest.
    *
-   * @param graduation such as sixty-fourths of an inch or half millimetres
-   * @return the width, in the outside's unit
+   * @param rack the sizes at hand
+   * @return the size, and what it leaves over the barrel
    */
-  public Measure<Length> grooveUpTo(Graduation<Length> graduation) {
-    return groove().upTo(graduation);
+  public ToolChoice chosenFrom(ToolRack rack) {
+    Measure<Length> size = rack.nearest(groove());
+    return new ToolChoice(size, outsideLeftBy(size).to(outside.getUnit()), outside);
   }
 
   /**

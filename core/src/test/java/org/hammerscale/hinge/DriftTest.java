@@ -27,11 +27,7 @@ class DriftTest {
     // 0.5 × 1.0118.
     assertEquals(0.5059, DRIFT.diameter().getValue(), 1e-15);
     assertEquals(DRIFT.hotBore(), DRIFT.diameter());
-    assertEquals(inches("33/64"), DRIFT.diameterUpTo(Graduation.SIXTY_FOURTH));
     assertEquals(inches("1/2"), DRIFT.bore());
-    assertEquals(
-        millimetres(13),
-        Drift.leaving(millimetres(12.7), RED).diameterUpTo(Graduation.HALF_MILLIMETRE));
   }
 
   @Test
@@ -103,7 +99,11 @@ class DriftTest {
     assertEquals(1.0118, SWAGE.hotOutside().getValue(), 1e-15);
     assertEquals(SWAGE.hotOutside(), SWAGE.groove());
     assertEquals(inches(1), SWAGE.outside());
-    assertEquals(inches("1 1/64"), SWAGE.grooveUpTo(Graduation.SIXTY_FOURTH));
+    ToolChoice groove = SWAGE.chosenFrom(ToolRack.every(Graduation.SIXTY_FOURTH));
+    assertEquals(inches("1 1/64"), groove.size());
+    assertEquals(1.015625 / 1.0118, groove.leaves().getValue(), 1e-15);
+    assertEquals(inches(1), groove.wanted());
+    assertEquals("1 1/64 in, leaves 1.0038 in", groove.toString());
   }
 
   @Test
@@ -136,5 +136,61 @@ class DriftTest {
 
   private static String refused(Executable call) {
     return assertThrows(IllegalArgumentException.class, call).getMessage();
+  }
+
+  /** By hand with e = 1.53 % at 1100 °C: 15 / 1.0153 = 14.77; 14.77 − 14 − 4 × 0.08 = 0.45. */
+  @Test
+  void isChosenByTheClearanceThatItLeaves() {
+    Contraction orange = Contraction.from(celsius(1100), Material.MILD_STEEL);
+    Bore bore = Bore.forPin(millimetres(14)).clearing(millimetres(0.5)).coated(millimetres(0.08));
+    Drift drift = Drift.leaving(bore.diameter(), orange);
+    ToolChoice chosen = drift.chosenFrom(ToolRack.every(Graduation.HALF_MILLIMETRE), bore);
+    assertEquals(millimetres(15), chosen.size());
+    assertEquals(0.45, bore.clearanceLeftBy(chosen.leaves()).getValue(), 0.005);
+    assertEquals(0.45 - 0.5, chosen.over().getValue(), 0.005);
+    // The next size up would nearly double it.
+    assertEquals(0.94, bore.clearanceLeftBy(drift.boreLeftBy(millimetres(15.5))).getValue(), 0.005);
+    ToolRack few = ToolRack.of(millimetres(16), millimetres(12), inches("1/2"));
+    assertEquals("sizes of 12 mm, 1/2 in, 16 mm", few.toString());
+    String refusal =
+        assertThrows(IllegalArgumentException.class, () -> drift.chosenFrom(few, bore))
+            .getMessage();
+    assertTrue(
+        refusal.startsWith(
+            "rack must have a drift that leaves the pin 0.25 mm to 0.75 mm of clearance, was sizes"
+                + " of 12 mm, 1/2 in, 16 mm, of which 1/2 in leaves -1.81"),
+        refusal);
+    assertTrue(refusal.contains(" and 16 mm leaves 1.43"), refusal);
+    // Told that more will do, the same rack has one.
+    assertEquals(
+        millimetres(16), drift.chosenFrom(few, bore.upToClearance(millimetres(1.5))).size());
+    assertTrue(
+        assertThrows(IllegalArgumentException.class, () -> DRIFT.chosenFrom(few, bore))
+            .getMessage()
+            .startsWith("bore must be the one of 1/2 in that the drift leaves, was 14.82 mm"));
+  }
+
+  @Test
+  void aRackOffersWhatItHas() {
+    ToolRack rack = ToolRack.of(inches("1/2"), millimetres(10), inches("5/8"));
+    assertEquals(millimetres(10), rack.nearest(inches("1/4")));
+    assertEquals(inches("5/8"), rack.nearest(inches(2)));
+    assertEquals(inches("1/2"), rack.nearest(inches(0.55)));
+    assertEquals(inches("5/8"), rack.nearest(inches("9/16")), "half-way: the larger");
+    assertEquals("sizes in 1/64 in steps", ToolRack.every(Graduation.SIXTY_FOURTH).toString());
+    assertEquals(inches("1/64"), ToolRack.every(Graduation.SIXTY_FOURTH).nearest(inches(0.0001)));
+    assertThrows(IllegalArgumentException.class, () -> ToolRack.of());
+  }
+
+  @Test
+  void aBoreTellsWhatClearanceWillDo() {
+    Bore bore = Bore.forPin(inches("1/2")).clearing(inches("1/64"));
+    assertEquals(inches("1/128"), bore.leastClearance());
+    assertEquals(inches("3/128"), bore.mostClearance());
+    Bore told = bore.fromClearance(inches(0.01)).upToClearance(inches("1/32"));
+    assertEquals(inches(0.01), told.leastClearance());
+    assertEquals(inches("1/32"), told.coated(inches(0.001)).mostClearance());
+    assertThrows(IllegalArgumentException.class, () -> bore.fromClearance(inches("1/32")));
+    assertThrows(IllegalArgumentException.class, () -> bore.upToClearance(inches(0.001)));
   }
 }

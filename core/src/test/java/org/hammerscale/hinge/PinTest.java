@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import javax.measure.quantity.Length;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.working.Source;
@@ -67,5 +68,17 @@ class PinTest {
 
   private static String refused(Executable call) {
     return assertThrows(IllegalArgumentException.class, call).getMessage();
+  }
+
+  /** 2 in of knuckles and 1/2 in round: heads of 1.1247 to 1.5 d, a cotter's end of 1 to 1.5 d. */
+  @Test
+  void countsAHeadForgedBeforehandAndAnEndForACotter() {
+    Pin pin = Pin.of(inches("1/2")).headed(Pin.Head.FORGED, Pin.Head.KEYED);
+    Estimate<Length> length = pin.length(inches(2));
+    assertEquals(2 + 0.5 * (1.1247 + 1), length.low().getValue(), 1e-12);
+    assertEquals(2 + 0.5 * (1.3 + 1.25), length.likely().getValue(), 1e-12);
+    assertEquals(2 + 0.5 * 3, length.high().getValue(), 1e-12);
+    assertTrue(pin.lengthWorking(inches(2)).toString().contains("a cotter's hole"));
+    assertEquals("1/2 in pin, head forged beforehand, end for a cotter", pin.toString());
   }
 }

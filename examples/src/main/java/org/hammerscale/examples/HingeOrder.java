@@ -15,6 +15,7 @@ import org.hammerscale.hinge.Knuckles;
 import org.hammerscale.hinge.Leaf;
 import org.hammerscale.hinge.Pin;
 import org.hammerscale.hinge.Swage;
+import org.hammerscale.hinge.ToolRack;
 import org.hammerscale.piece.Layout;
 import org.hammerscale.scale.HeatPlan;
 import org.hammerscale.stock.Bar;
@@ -183,18 +184,18 @@ final class HingeOrder {
     return drift;
   }
 
-  /** The drift as the shop has it: the next size up. */
+  /** The drift as the shop has it: the size that leaves the clearance nearest to that asked for. */
   Measure<Length> driftSize() {
-    return drift.diameterUpTo(toolSteps());
+    return drift.chosenFrom(ToolRack.every(toolSteps()), pair.bore()).size();
   }
 
   Swage swage() {
     return swage;
   }
 
-  /** The swage's groove as the shop has it: the next size up. */
+  /** The swage's groove as the shop has it: the nearest size. */
   Measure<Length> grooveSize() {
-    return swage.grooveUpTo(toolSteps());
+    return swage.chosenFrom(ToolRack.every(toolSteps())).size();
   }
 
   /** The pin as it is cut: a head made beforehand on one end, the other peened over low. */

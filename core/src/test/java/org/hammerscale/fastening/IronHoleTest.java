@@ -48,6 +48,12 @@ class IronHoleTest {
       assertTrue(hole.cautions(STRAP).isEmpty(), hole::toString);
     }
     assertEquals("drilled", HOLE.making().toString());
+    // π/64 in² through 1/4 in, and the third of it that a punch is taken to lose.
+    IronHole inch = IronHole.drilled(inches("1/4")).clearing(inches(0.242));
+    assertEquals("0.01227 in³", inch.metalLost(INCH_STRAP).toString());
+    assertEquals(
+        "0.004091 in³ (0 in³ to 0.01227 in³)",
+        IronHole.punched(inches("1/4")).metalLost(INCH_STRAP).toString());
   }
 
   @Test
@@ -186,6 +192,15 @@ class IronHoleTest {
         IronHoleRule.RIVET_PRACTICE
             .preferredSpacing(HOLE)
             .isEquivalentTo(IronHoleRule.RIVET_PRACTICE.leastSpacing(HOLE)));
+  }
+
+  @Test
+  void americanRulesReckonWithTheFastener() {
+    // 2 2/3 × 5 mm.
+    IronHole hole = IronHole.drilled(millimetres(5.5)).clearing(millimetres(5));
+    assertEquals("13.33 mm", IronHoleRule.AISC_360.leastSpacing(hole).toString());
+    assertEquals(
+        "1 in", IronHoleRule.AISC_360.leastEdge(IronHole.drilled(inches("3/4"))).toString());
   }
 
   @Test

@@ -13,9 +13,9 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * Estimate<Length> taper = Estimate.of(inches(3), inches("3 1/4"), inches("3 3/4"));
  * Estimate<Length> eye = Estimate.of(inches("1 3/4"), inches(2), inches("2 3/8"));
- * taper.addDependent(eye)                  // 5 1/4 in (4 3/4 in to 6 1/8 in)
- * taper.addIndependent(eye)                // 5 1/4 in (4.8964 in to 5 7/8 in)
- * taper.covers(millimetres(80))            // true
+ * taper.addDependent(eye)        // 5 1/4 in (4 3/4 in to 6 1/8 in)  if what spoils one spoils the other
+ * taper.addIndependent(eye)      // 5 1/4 in (4.8964 in to 5 7/8 in)  if each goes wrong on its own
+ * taper.covers(millimetres(80))  // true  80 mm used is no surprise
  * }</pre>
  *
  * @param <Q> what is estimated

@@ -16,17 +16,18 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * A bend of any angle round an inside radius. It uses L = ρ α, where α is the angle bent through
- * and ρ the radius of the line that keeps its length: R + t/2 for hot work. The section's thickness
- * is across the bend; take {@link Section#onEdge} for a flat bent the hard way.
+ * A bend of any angle round an inside radius, with its {@index setback} and its {@index "bend
+ * deduction"}. It uses L = ρ α, where α is the angle bent through and ρ the radius of the line that
+ * keeps its length: R + t/2 for hot work. The section's thickness is across the bend; take {@link
+ * Section#onEdge} for a flat bent the hard way.
  *
  * <pre>{@code
  * Section strap = Section.flat(inches(1), inches("1/4"));
  * Bend bend = Bend.of(degrees(90), inches("1/4"), strap);
- * bend.developedLength()                                      // 0.589 in
- * bend.setback()                                              // 1/2 in
- * bend.cutLength(inches(6), inches(4))                        // 9.589 in
- * bend.with(NeutralLine.HANDBOOK_SOFT_STEEL).bentThickness()  // 0.2382 in
+ * bend.setback()  // 1/2 in  from the sharp outside corner back to where the bend begins
+ * bend.developedLength()  // 0.589 in  bar in the bend itself
+ * bend.cutLength(inches(6), inches(4))  // 9.589 in  bar for legs of 6 in and 4 in, measured outside
+ * bend.with(NeutralLine.HANDBOOK_SOFT_STEEL).bentThickness()  // 0.2382 in  cold sheet would thin to this
  * }</pre>
  *
  * <p>Lengths come out in the radius' unit. Outside dimensions are measured over the bar: to the

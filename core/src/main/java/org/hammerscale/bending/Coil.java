@@ -14,12 +14,15 @@ import org.hammerscale.working.Working;
 
 /**
  * A coil: a bar wound round a mandrel with an even rise, L = N √((π m)² + p²) with the mean
- * diameter m and the pitch p. Other names: helix, spring, the strands of a basket handle.
+ * diameter m and the pitch p. Other names: {@index helix}, {@index spring}; the strands of a
+ * {@index "basket handle"} are coils.
  *
  * <pre>{@code
- * Coil coil = Coil.around(millimetres(80), 5, millimetres(40), Section.round(millimetres(10)));
- * coil.developedLength()               // 1427.79 mm
- * coil.using(millimetres(1000)).pitch()  // 40 mm
+ * Section rod = Section.round(millimetres(10));
+ * Coil coil = Coil.around(millimetres(80), 5, millimetres(40), rod);
+ * coil.developedLength()                 // 1427.79 mm  rod for five turns on a mandrel of 80 mm
+ * coil.reach()                           // 200 mm      how long the coil gets
+ * coil.using(millimetres(1000)).reach()  // 140.08 mm   what a metre at hand winds to
  * }</pre>
  *
  * <p>Exact as geometry, on the mean line; lengths come out in the mandrel's unit.

@@ -16,13 +16,12 @@ import org.hammerscale.working.Working;
 /**
  * A bar bent along a drawn line that was measured point by point: a scroll, a snake, any curve. Its
  * length is the sum of the straights between the points, as of a string laid along the middle of
- * the drawn bar. Other names: polyline, string length.
+ * the drawn bar. Other names: {@index polyline}, {@index "string length"}.
  *
  * <pre>{@code
- * Section bar = Section.square(millimetres(10));
- * Course course = Course.from(millimetres(0), millimetres(0), bar);
+ * Course course = Course.from(millimetres(0), millimetres(0), Section.square(millimetres(10)));
  * course = course.to(millimetres(30), millimetres(40)).to(millimetres(60), millimetres(50));
- * course.developedLength()   // 81.62 mm
+ * course.developedLength()  // 81.62 mm  what a string along the drawing would measure
  * }</pre>
  *
  * <p>Exact for the polyline; a smooth curve through its points is longer, by a twenty-fourth of the

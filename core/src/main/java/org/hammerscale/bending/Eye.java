@@ -9,15 +9,15 @@ import org.hammerscale.units.Measure;
 
 /**
  * An eye at the end of a bar, centred on it: turned (bent round until it closes, not welded), or
- * welded. A turned eye uses the circumference of the mean diameter, π (d + t). Other names: loop,
- * ring end, eye bolt.
+ * welded. A turned eye uses the circumference of the mean diameter, π (d + t). Other names: {@index
+ * loop}, {@index "ring end"}; an {@index "eye bolt"} ends in one.
  *
  * <pre>{@code
  * Section rod = Section.round(inches("1/2"));
  * Eye eye = Eye.turned(inches(1), rod);
- * eye.developedLength()                                    // 4.7124 in
- * Eye.scarfed(inches(1), rod).developedLength()            // 4.2124 in
- * eye.welded(WeldAllowance.ONE_THICKNESS).cutLength()      // 5.2124 in (4.8999 in to 5.4624 in)
+ * eye.developedLength()                                // 4.7124 in  rod that goes round
+ * Eye.scarfed(inches(1), rod).developedLength()        // 4.2124 in  with its end scarfed and welded across
+ * eye.welded(WeldAllowance.ONE_THICKNESS).cutLength()  // 5.2124 in (4.8999 in to 5.4624 in)  if welded
  * }</pre>
  *
  * <p>Lengths come out in the diameter's unit. For the barrel of a hinge, rolled to one face of its

@@ -16,15 +16,16 @@ import org.hammerscale.working.Notes;
 /**
  * The bent end of a hook: an arc and a straight tip beyond it, L = s + π (R + t/2) α / 180°. An
  * open hook has a half round, the end of a cabin hook is turned down at a right angle. The shank,
- * the point and the eye are features of their own. Other names: S-hook (two of them), pipe hook,
- * gate hook, hook and eye.
+ * the point and the eye are features of their own. Other names: {@index "pipe hook"}, {@index "gate
+ * hook"}, {@index "cabin hook"}; an {@index S-hook} is two of them, a {@index "hook and eye"} one
+ * with an {@link Eye}.
  *
  * <pre>{@code
  * Section bar = Section.flat(inches("3/4"), inches("1/4"));
  * Hook pipe = Hook.open(inches(3), bar).withTip(inches("1/2"));
- * pipe.developedLength()                                           // 5.6051 in
- * pipe.using(inches(6)).tip()                                      // 0.8949 in
- * Hook.cabin(inches("1/8"), bar).withTip(inches(1)).reach()        // 3/8 in
+ * pipe.developedLength()                                     // 5.6051 in  bar beyond the shank
+ * pipe.using(inches(6)).tip()                                // 0.8949 in  how long the tip gets from 6 in
+ * Hook.cabin(inches("1/8"), bar).withTip(inches(1)).reach()  // 3/8 in  how far a turned-down end stands out
  * }</pre>
  *
  * <p>Exact as geometry, on the mean line. Lengths come out in the unit of the inside size.

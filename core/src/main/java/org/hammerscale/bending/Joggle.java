@@ -15,15 +15,15 @@ import org.hammerscale.working.Working;
 
 /**
  * A joggle: two equal bends, one against the other, that move the bar sideways by an offset and let
- * it run on parallel. Other names: set, offset, jog, crank.
+ * it run on parallel. Other names: {@index set}, {@index offset}, {@index jog}, {@index crank}.
  *
  * <pre>{@code
  * Section strap = Section.flat(inches(1), inches("1/4"));
  * Joggle joggle = Joggle.by(inches("1/4"), degrees(30), inches("1/4"), strap);
- * joggle.developedLength()                             // 0.6917 in
- * joggle.reach()                                       // 0.634 in
- * joggle.takeUp()                                      // 0.05776 in
- * joggle.over(inches(1)).angle().to(ShopUnits.DEGREE)  // 15.57°
+ * joggle.reach()                                       // 0.634 in  how much of the strap's length it spans
+ * joggle.developedLength()                             // 0.6917 in  bar in it
+ * joggle.takeUp()                                      // 0.05776 in  how much shorter it makes the strap
+ * joggle.over(inches(1)).angle().to(ShopUnits.DEGREE)  // 15.57°  how flat it is, given a whole inch
  * }</pre>
  *
  * <p>On the mean line of radius ρ = R + t/2: the offset is h = 2 ρ (1 − cos α) + g sin α with the

@@ -8,14 +8,15 @@ import org.hammerscale.working.Notes;
 
 /**
  * A chain link: two half rounds and two straights, L = π (w + t) + 2 (l − w). Its ends butt, unless
- * it is asked for welded or lapped. Other names: stadium, chain ring, shackle link.
+ * it is asked for welded or lapped. Other names: {@index "chain link"}, {@index "chain ring"},
+ * {@index "shackle link"}, {@index stadium}.
  *
  * <pre>{@code
  * Section rod = Section.round(millimetres(10));
  * Link link = Link.inside(millimetres(60), millimetres(30), rod);
- * link.developedLength()                                // 185.66 mm
- * link.welded(WeldAllowance.ONE_THICKNESS).cutLength()  // 195.66 mm (189.41 mm to 200.66 mm)
- * link.using(millimetres(200)).insideLength()           // 67.17 mm
+ * link.developedLength()                                // 185.66 mm  rod for a link whose ends butt
+ * link.welded(WeldAllowance.ONE_THICKNESS).cutLength()  // 195.66 mm (189.41 mm to 200.66 mm)  if welded
+ * link.using(millimetres(200)).insideLength()           // 67.17 mm  what 200 mm at hand makes
  * }</pre>
  *
  * <p>Lengths come out in the unit of the inside length. Exact as geometry but for the weld. A link

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Which line in the thickness of a bent bar keeps its length: a rule for the bar that a {@link
- * Bend} uses. Other names: neutral axis, bend allowance, K-factor.
+ * Bend} uses. Other names: {@index "neutral axis"}, {@index "bend allowance"}, {@index K-factor}.
  *
  * <p>Hot bending keeps the section, and then the mean line keeps its length, whatever the radius:
  * that is {@link #MEAN_LINE}. The other rules are for cold sheet, which thins in the bend: they use
@@ -24,9 +24,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * Section strap = Section.flat(inches(1), inches("1/4"));
- * NeutralLine.MEAN_LINE.fraction(inches("1/4"), strap)    // 0.5
- * NeutralLine.DIN_6935.fraction(inches("1/4"), strap)     // 0.325
- * NeutralLine.dinFactor(0.65)                             // K-factor of 0.325
+ * NeutralLine.MEAN_LINE.fraction(inches("1/4"), strap)  // 0.5  hot: the middle, whatever the radius
+ * NeutralLine.DIN_6935.fraction(inches("1/4"), strap)  // 0.325  cold: nearer the inside of a tight bend
+ * NeutralLine.dinFactor(0.65)  // K-factor of 0.325  the same, from a DIN table's own factor
  * }</pre>
  */
 public final class NeutralLine {

@@ -13,13 +13,13 @@ import org.hammerscale.working.Working;
 /**
  * An oval: a bar whose mean line is an ellipse. L = 4 a E(m), with the half axes a = (l + t)/2 and
  * b = (v + t)/2 of the mean line, m = 1 − b²/a², and E the complete elliptic integral of the second
- * kind. Its ends butt, unless it is asked for welded or lapped. Other names: elliptical link, oval
- * ring.
+ * kind. Its ends butt, unless it is asked for welded or lapped. Other names: {@index "elliptical
+ * link"}, {@index "oval ring"}, {@index ellipse}.
  *
  * <pre>{@code
  * Oval oval = Oval.inside(inches(3), inches(1), Section.round(inches("1/2")));
- * oval.developedLength()                      // 8.1714 in
- * oval.using(inches(9)).insideLength()        // 3.4505 in
+ * oval.developedLength()                // 8.1714 in  rod to cut, its ends butting
+ * oval.using(inches(9)).insideLength()  // 3.4505 in  what 9 in at hand makes
  * }</pre>
  *
  * <p>Exact as geometry but for the weld: the integral is found by the arithmetic-geometric mean,

@@ -13,15 +13,15 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * A round ring, also called a hoop, band or tyre: L = π (d + t), the circumference of the mean
- * diameter. Its ends butt, unless it is asked for welded, lapped or weldless.
+ * A round ring: L = π (d + t), the circumference of the mean diameter. Other names: {@index hoop},
+ * {@index band}, {@index tyre}. Its ends butt, unless it is asked for welded, lapped or weldless.
  *
  * <pre>{@code
  * Section bar = Section.round(inches(1));
  * Ring ring = Ring.inside(inches(10), bar);
- * ring.developedLength()                                    // 34.5575 in
- * ring.welded(WeldAllowance.THREE_EIGHTHS).cutLength()      // 34.9325 in (34.9325 in to 36.0575 in)
- * ring.using(inches(36)).insideDiameter()                   // 10.4592 in
+ * ring.developedLength()                                // 34.5575 in  bar for a ring whose ends butt
+ * ring.welded(WeldAllowance.THREE_EIGHTHS).cutLength()  // 34.9325 in (34.9325 in to 36.0575 in)  if welded
+ * ring.using(inches(36)).insideDiameter()               // 10.4592 in  what 36 in at hand makes
  * }</pre>
  *
  * <p>Lengths come out in the diameter's unit. The thickness of the section lies across the bend,

@@ -16,17 +16,16 @@ import org.hammerscale.working.Working;
 /**
  * A scroll: a bar wound to a spiral in its plane. Its coils are evenly spaced ({@linkplain
  * #archimedean Archimedean}), open with the radius ({@linkplain #logarithmic logarithmic}), or
- * follow a string unwound from a peg ({@linkplain #involute involute}). Other names: volute,
- * spiral, snail. For a line drawn by hand and measured, see {@link Course}; a volute of quarter
- * rounds is a row of {@link Bend bends}.
+ * follow a string unwound from a peg ({@linkplain #involute involute}). Other names: {@index
+ * volute}, {@index spiral}, {@index snail}. For a line drawn by hand and measured, see {@link
+ * Course}; a volute of quarter rounds is a row of {@link Bend bends}.
  *
  * <pre>{@code
  * Section bar = Section.flat(inches("1/2"), inches("1/4"));
  * Scroll scroll = Scroll.archimedean(inches("1/2"), inches(2), 1.5, bar);
- * scroll.developedLength()                       // 11.8904 in
- * scroll.meanRadiusLength()                      // 11.781 in
- * scroll.using(inches(18)).outerRadius()         // 2.4372 in
- * scroll.tightenedTo(inches(18)).turns() > 2.2   // true
+ * scroll.developedLength()                // 11.8904 in  bar that it winds up
+ * scroll.meanRadiusLength()               // 11.781 in   by the bench: turns round the mean radius
+ * scroll.using(inches(18)).outerRadius()  // 2.4372 in   how wide 18 in winds, its coils as far apart
  * }</pre>
  *
  * <p>Radii are those of the middle of the bar, from the spiral's centre; lengths come out in the

@@ -10,13 +10,14 @@ import org.hammerscale.working.Working;
 /**
  * A right-angled corner forged sharp, outside and inside: the metal of its outer corner must come
  * from somewhere, so the bar is upset there first. By volume it uses one thickness between the two
- * inside faces. Other names: forged corner, mitred corner, upset corner.
+ * inside faces. Other names: {@index "forged corner"}, {@index "mitred corner"}, {@index "upset
+ * corner"}.
  *
  * <pre>{@code
  * SquareCorner corner = SquareCorner.of(Section.flat(millimetres(40), millimetres(12)));
- * corner.developedLength()     // 12 mm
- * corner.outsideDeduction()    // 12 mm
- * corner.markAllowance()       // 3 mm
+ * corner.outsideDeduction()  // 12 mm  to take off the sum of both outside dimensions: the bar
+ * corner.markAllowance()     // 3 mm   to add, for each corner, between the marks that it is bent on
+ * corner.upsetThickness()    // 18 mm  how thick to jump up the bar at the mark first
  * }</pre>
  *
  * <p>Two rules answer two questions, and must not be mixed up. By volume: inside legs + t = outside

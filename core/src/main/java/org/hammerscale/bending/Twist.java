@@ -21,10 +21,9 @@ import org.hammerscale.working.Working;
  *
  * <pre>{@code
  * Twist twist = Twist.of(1, inches(2), Section.square(inches("3/8")));
- * twist.developedLength()     // 2 in
- * twist.pitch()               // 2 in
- * twist.cornerLength()        // 2.603 in
- * twist.cornerAngle()         // 39.8°
+ * twist.developedLength()  // 2 in      bar in it: as long as it is
+ * twist.cornerAngle()      // 39.8°     how steep the corners lean
+ * twist.cornerLength()     // 2.603 in  how far they are drawn, from 2 in
  * }</pre>
  *
  * <p>Lengths come out in the length's unit. Section sizes are told for squares, flats and rounds;

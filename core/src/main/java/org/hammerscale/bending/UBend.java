@@ -12,15 +12,16 @@ import org.hammerscale.working.Working;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A bar bent to a U: staple, U-bolt, clip, bracket. Its bottom is a half round, unless it is asked
- * for rounded or square corners. The legs are measured over all, from the outside of the bottom.
+ * A bar bent to a U. Other names: {@index staple}, {@index U-bolt}, {@index clip}, {@index
+ * bracket}. Its bottom is a half round, unless it is asked for rounded or square corners. The legs
+ * are measured over all, from the outside of the bottom.
  *
  * <pre>{@code
  * Section rod = Section.round(millimetres(10));
  * UBend staple = UBend.inside(millimetres(100), rod).withLegs(millimetres(300), millimetres(200));
- * staple.developedLength()                                  // 552.79 mm
- * staple.withCorners(millimetres(20)).developedLength()     // 578.54 mm
- * staple.withSquareCorners().developedLength()              // 600 mm
+ * staple.developedLength()                               // 552.79 mm  rod to cut, the bottom a half round
+ * staple.withCorners(millimetres(20)).developedLength()  // 578.54 mm  with a flat bottom and round corners
+ * staple.withSquareCorners().developedLength()           // 600 mm  with corners forged sharp
  * }</pre>
  *
  * <p>Straight legs, the bottom on its mean line: L = A + C − 2 s + b, with the outside R + t as the

@@ -11,7 +11,8 @@ import org.hammerscale.working.Source;
 
 /**
  * How much bar a forge weld takes beyond the finished length: what is upset, scarfed, scaled away
- * and dressed off. Other names: weld waste, scarf allowance, lap allowance.
+ * and dressed off. Other names: {@index "weld waste"}, {@index "scarf allowance"}, {@index "lap
+ * allowance"}.
  *
  * <p>The published rules run from three eighths of the thickness to one and a half. Each rule here
  * gives its own value as the likely one, and the range of all of them as low and high, since the
@@ -19,8 +20,8 @@ import org.hammerscale.working.Source;
  *
  * <pre>{@code
  * Section bar = Section.round(inches("1/2"));
- * WeldAllowance.ONE_THICKNESS.on(bar, inches(10))   // 1/2 in (3/16 in to 3/4 in)
- * WeldAllowance.LINK.on(bar, inches(10))            // 1 1/2 in (1 in to 2 in)
+ * WeldAllowance.ONE_THICKNESS.on(bar, inches(10))  // 1/2 in (3/16 in to 3/4 in)  the usual rule, and the range of all
+ * WeldAllowance.LINK.on(bar, inches(10))  // 1 1/2 in (1 in to 2 in)  a rule of the length, for links and rings
  * }</pre>
  */
 public final class WeldAllowance {

@@ -16,19 +16,17 @@ import org.hammerscale.working.Working;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A carriage bolt (US), also coach bolt (GB): a round head on a square neck that keeps it from
- * turning, through iron, board and ledge to a nut. Its length under the head is the grip, the
+ * A carriage bolt (US), {@index "coach bolt"} (GB): a round head on a square neck that keeps it
+ * from turning, through iron, board and ledge to a nut. Its length under the head is the grip, the
  * washer, the nut and two threads that stand out: L = G + W + 7/8 D + 2 P.
  *
  * <pre>{@code
  * CarriageBolt bolt = CarriageBolt.of(inches("3/8"));
- * bolt.headDiameter()                                  // 0.844 in
- * bolt.squareHole()                                    // 25/64 in
- * bolt.clearanceHole()                                 // 7/16 in
+ * bolt.squareHole()                         // 25/64 in    in the iron, if the head sits on it
+ * bolt.clearanceHole()                      // 7/16 in     in the iron, if the nut sits on it
  * CarriageBolt door = bolt.through(inches("1/4")).through(inches(1)).through(inches("7/8"));
- * door.length()                                        // 2 37/64 in
- * door.length().upTo(QUARTER)                          // 2 3/4 in
- * door.withWasher(inches("1/16")).length()             // 2 41/64 in
+ * door.length().upTo(QUARTER)               // 2 3/4 in    to buy, for strap, board and ledge
+ * door.withWasher(inches("1/16")).length()  // 2 41/64 in  at least, with a washer
  * }</pre>
  *
  * <p>Sizes are the standards' greatest, the length is a rule: buy the next longer bolt, and cut it

@@ -17,17 +17,16 @@ import org.hammerscale.working.Working;
 
 /**
  * A nail driven through iron, board and ledge, whose point is bent over and driven back into the
- * wood: clenched (GB), clinched (US). Its length under the head is what it goes through and the
- * clench: L = G + c, with c about 1/4 in unless another is chosen.
+ * wood: {@index clench} (GB), {@index clinch} (US). Its length under the head is what it goes
+ * through and the clench: L = G + c, with c about 1/4 in unless another is chosen.
  *
  * <pre>{@code
  * Section shank = Section.square(inches("3/16"));
  * ClenchedNail bare = ClenchedNail.of(shank).through(inches("3/16"));
  * ClenchedNail nail = bare.through(inches(1)).through(inches("3/4"));
- * nail.withClench(inches("1/2")).length()       // 2 7/16 in
- * nail.length()                                 // 2 3/16 in
- * nail.cautions().size()                        // 1
- * nail.barForShank()                            // 2 33/64 in (2 15/32 in to 2 9/16 in)
+ * nail.length()  // 2 3/16 in  under the head: strap, board, ledge and what is bent over
+ * nail.withClench(inches("1/2")).length()  // 2 7/16 in  with twice as much bent over
+ * nail.barForShank()  // 2 33/64 in (2 15/32 in to 2 9/16 in)  bar of the shank's size for shank and head
  * }</pre>
  *
  * <p>The length is exact as a sum; the clench is a rule. In a comparison by the Forest Products

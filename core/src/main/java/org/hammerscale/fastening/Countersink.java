@@ -25,21 +25,17 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * Countersink flush = WoodScrew.number(8).countersinkIn(inches("3/16"));
- * flush.diameter()                    // 0.332 in
- * flush.depth()                       // 0.0921 in
- * flush.land()                        // 0.0954 in
- * flush.fits()                        // true
+ * flush.diameter()    // 0.332 in    how wide the cone opens, for the head to lie flush
+ * flush.land()        // 0.0954 in   iron left straight below it
  * Countersink thin = WoodScrew.number(14).countersinkIn(inches("1/8"));
- * thin.fits()                         // false
- * thin.standsProud()                  // 0.02282 in
- * thin.entersWood()                   // 0.02742 in
- * thin.diameterAtBack()               // 0.2897 in
- * thin.withHole(inches("5/16")).land()      // 0.01313 in
+ * thin.fits()         // false       the head is deeper than the strap:
+ * thin.standsProud()  // 0.02282 in  it stands out so much,
+ * thin.entersWood()   // 0.02742 in  or the wood is countersunk so deep
  * }</pre>
  *
  * <p>Exact as geometry of a cone with a sharp edge. A head as bought has a small cylinder or a
- * rounded edge and is a little smaller: cut until the head in hand lies flush. Also called a
- * countersunk hole, a sink or a csk.
+ * rounded edge and is a little smaller: cut until the head in hand lies flush. Other names: {@index
+ * "countersunk hole"}, {@index sink}, {@index csk}.
  */
 public final class Countersink {
   private static final Source CONE = Source.computed("a cone of the head's included angle");

@@ -21,21 +21,20 @@ import org.hammerscale.working.Working;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A round hole for a fastener in a strap, how it is made, and where it lies. Drilling takes d0 out
- * of the width and leaves the rest as it was; a punch takes a slug and pushes some metal aside; a
- * slit that is drifted open takes nothing: the strap swells and grows shorter, and its net width
- * stays whole.
+ * A round hole for a fastener in a strap, how it is made and where it lies. Other name: {@index
+ * "clearance hole"}. Drilling takes d0 out of the width and leaves the rest as it was; a punch
+ * takes a slug and pushes some metal aside; a slit that is drifted open takes nothing: the strap
+ * swells and grows shorter, and its net width stays whole.
  *
  * <pre>{@code
  * Section strap = Section.flat(inches("1 1/2"), inches("1/4"));
- * IronHole drilled = IronHole.drilled(inches("1/4")).clearing(inches(0.242));
- * drilled.netWidth(strap)                            // 1 1/4 in
- * drilled.metalLost(strap)                           // 0.01227 in³
- * IronHole.punched(inches("1/4")).metalLost(strap)   // 0.004091 in³ (0 in³ to 0.01227 in³)
- * IronHole.drifted(inches("1/4")).netWidth(strap)    // 1 1/2 in
- * IronHole.drifted(inches("1/4")).widthOver(strap)   // 1 3/4 in
- * IronHole.drifted(inches("1/4")).shortening(strap)  // 0.1427 in
- * drilled.offCentre(inches("3/8")).edgeDistance(strap)  // 3/8 in
+ * IronHole drilled = IronHole.drilled(inches("1/4"));
+ * drilled.netWidth(strap)                               // 1 1/4 in   strap left to pull on
+ * drilled.offCentre(inches("3/8")).edgeDistance(strap)  // 3/8 in     from its centre to the nearer edge
+ * IronHole drifted = IronHole.drifted(inches("1/4"));
+ * drifted.netWidth(strap)                               // 1 1/2 in   slit and drifted: nothing is lost,
+ * drifted.widthOver(strap)                              // 1 3/4 in   but the strap swells
+ * drifted.shortening(strap)                             // 0.1427 in  and grows shorter
  * }</pre>
  *
  * <p>Net width and edge are exact as geometry; what the punch does is an estimate, see {@link

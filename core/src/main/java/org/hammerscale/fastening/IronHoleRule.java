@@ -14,17 +14,15 @@ import org.hammerscale.working.Working;
 
 /**
  * Rules for how near holes in the iron may lie to its end, its edges and one another, from centre
- * to edge and centre to centre. The Eurocode reckons with the hole d0, the others with the fastener
- * d.
+ * to edge and centre to centre: {@index "end distance"}, {@index "edge distance"}, {@index pitch}.
+ * The Eurocode reckons with the hole d0, the others with the fastener d.
  *
  * <pre>{@code
  * IronHole hole = IronHole.drilled(millimetres(5.5)).clearing(millimetres(5));
- * IronHoleRule.EN_1993_1_8.leastEnd(hole)                      // 6.6 mm
- * IronHoleRule.EN_1993_1_8.leastSpacing(hole)                  // 12.1 mm
- * IronHoleRule.RIVET_PRACTICE.leastEdge(hole)                  // 7.5 mm
- * IronHoleRule.AISC_360.leastSpacing(hole)                     // 13.33 mm
- * IronHoleRule.AISC_360.leastEdge(IronHole.drilled(inches("3/4")))     // 1 in
- * IronHoleRule.EN_1993_1_8.mostSpacing(millimetres(6))         // 84 mm
+ * IronHoleRule.EN_1993_1_8.leastEnd(hole)               // 6.6 mm   from the end that it may tear out of
+ * IronHoleRule.EN_1993_1_8.leastSpacing(hole)           // 12.1 mm  from the next hole
+ * IronHoleRule.EN_1993_1_8.mostSpacing(millimetres(6))  // 84 mm    beyond which a 6 mm strap gapes
+ * IronHoleRule.RIVET_PRACTICE.leastEdge(hole)           // 7.5 mm   from the edge, as riveters have it
  * }</pre>
  *
  * <p>Exact as rules, in the unit of the hole. They keep iron from tearing; what the wood behind it

@@ -14,16 +14,15 @@ import org.hammerscale.working.Working;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A lag screw (US), also coach screw (GB) or lag bolt: a heavy wood screw with a hexagonal or
- * square head that sits on the iron.
+ * A {@index "lag screw"} (US), {@index "coach screw"} (GB): a heavy wood screw with a hexagonal or
+ * square head that sits on the iron. Other name: {@index "lag bolt"}.
  *
  * <pre>{@code
  * LagScrew lag = LagScrew.of(inches("3/8"));
- * lag.rootDiameter()                    // 0.265 in
- * lag.acrossFlats()                     // 9/16 in
- * lag.clearanceHole()                   // 7/16 in
- * lag.threadLength(inches(4))           // 2 1/2 in
- * lag.holdingThread(inches(4))          // 2 9/32 in
+ * lag.clearanceHole()           // 7/16 in    to drill in the strap
+ * lag.acrossFlats()             // 9/16 in    the spanner
+ * lag.threadLength(inches(4))   // 2 1/2 in   thread of one 4 in long,
+ * lag.holdingThread(inches(4))  // 2 9/32 in  of which so much holds, its point does not
  * }</pre>
  *
  * <p>Sizes are the standard's nominal ones, in inches.

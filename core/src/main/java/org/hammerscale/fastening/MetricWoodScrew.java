@@ -19,11 +19,10 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * MetricWoodScrew five = MetricWoodScrew.din97(millimetres(5));
- * five.headDiameter()                              // 9.2 mm
- * five.clearanceHole()                             // 5.5 mm
- * five.threadLength(millimetres(50))               // 30 mm
- * five.countersinkIn(millimetres(4)).depth()       // 1.85 mm
- * five.countersinkIn(millimetres(2)).entersWood()  // 0.1 mm
+ * five.clearanceHole()                             // 5.5 mm   to drill in the strap
+ * five.countersinkIn(millimetres(4)).depth()       // 1.85 mm  how deep to sink the head
+ * five.countersinkIn(millimetres(2)).entersWood()  // 0.1 mm   in a thin strap the wood is sunk too
+ * five.threadLength(millimetres(50))               // 30 mm    thread of one 50 mm long
  * }</pre>
  *
  * <p>Sizes are the standard's nominal ones, in millimetres; the head is the most it allows.

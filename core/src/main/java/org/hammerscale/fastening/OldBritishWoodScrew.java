@@ -16,12 +16,10 @@ import org.hammerscale.working.Source;
  * an inch, less three. {@linkplain WoodScrew American numbers} agree with these only near 8.
  *
  * <pre>{@code
- * OldBritishWoodScrew eight = OldBritishWoodScrew.number(8);
- * eight.diameter()                                           // 0.164 in
- * eight.headDiameter()                                       // 0.328 in
- * eight.clearanceHole()                                      // 11/64 in
- * OldBritishWoodScrew.withHead(inches("11/32")).number()     // 8
- * eight.countersinkIn(inches("1/8")).land()                  // 0.04694 in
+ * OldBritishWoodScrew eight = OldBritishWoodScrew.withHead(inches("11/32"));
+ * eight.number()         // 8         an old screw, told by its head
+ * eight.diameter()       // 0.164 in  its shank
+ * eight.clearanceHole()  // 11/64 in  to drill in the strap
  * }</pre>
  *
  * <p>Rules of the trade for screws that were never as exact as the rules.

@@ -14,9 +14,8 @@ import org.jspecify.annotations.Nullable;
  * two types.
  *
  * <pre>{@code
- * OvenDryGravity.of(0.50).at12Percent()              // specific gravity 0.4744 at 12 %
- * OvenDryGravity.of(0.73).at12Percent().ovenDry()    // specific gravity 0.73 oven-dry
- * OvenDryGravity.of(0.67).value()                    // 0.67
+ * OvenDryGravity.of(0.50).at12Percent()  // specific gravity 0.4744 at 12 %  for a rule of the Wood Handbook
+ * OvenDryGravity.of(0.73).at12Percent().ovenDry()  // specific gravity 0.73 oven-dry  there and back
  * }</pre>
  *
  * <p>The conversion G₁₂ = G₀ / (1 + 0.108 G₀) is a mean over species; printed tables differ from it

@@ -9,21 +9,20 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * The hole to drill into the wood for a screw, a lag screw or a nail: pilot hole, lead hole; with
- * its wider part for the plain shank, the clearance hole in the wood. The denser the wood, the
- * wider. Of a screw that is pulled out and one that is loaded across its length the rules differ.
+ * The hole to drill into the wood for a screw, a lag screw or a nail, with its wider part for the
+ * plain shank. Other names: {@index "lead hole"}, {@index "pilot hole"}; {@index prebored} and
+ * {@index pre-drilled} say that there is one. The denser the wood, the wider. The rules differ for
+ * a screw that is pulled out and one that is loaded across its length.
  *
  * <pre>{@code
  * WoodScrew screw = WoodScrew.number(10);
  * Wood oak = Wood.named("white oak");
- * PilotHole.acrossLoad(screw, oak).shankHole()         // 0.19 in
- * PilotHole.acrossLoad(screw, oak).threadHole()        // 0.152 in
- * PilotHole.pulledOut(screw, oak).threadHole()         // 0.1368 in
- * PilotHole.pulledOut(screw, oak).density()            // G more than 0.6
+ * PilotHole.pulledOut(screw, oak).threadHole()  // 0.1368 in  for the thread of a screw that is pulled out
+ * PilotHole across = PilotHole.acrossLoad(screw, oak);
+ * across.shankHole()                            // 0.19 in  for the plain shank, where iron hangs on it
+ * across.threadHole()                           // 0.152 in  for the thread of such a one
  * PilotHole lag = PilotHole.acrossLoad(LagScrew.of(inches("1/2")), oak);
- * lag.leastThreadHole()                                // 0.325 in
- * lag.threadHole()                                     // 3/8 in
- * lag.mostThreadHole()                                 // 0.425 in
+ * lag.mostThreadHole()                          // 0.425 in  for a lag screw, no wider
  * }</pre>
  *
  * <p>Of the screws of a leaf, which do both, take the shank hole of the load across, and for the

@@ -25,15 +25,12 @@ import org.jspecify.annotations.Nullable;
  * millimetres), its hole d + d/12, and the shank that a second head takes.
  *
  * <pre>{@code
- * Rivet rivet = Rivet.byUnwin(inches("3/8"));
- * rivet.diameter()                                      // 0.7348 in
- * Rivet thin = Rivet.of(inches("3/8")).joining(inches("1/4"));
- * thin.hole()                                           // 13/32 in
- * thin.headStock()                                      // 9/16 in
- * thin.countersunkHead().stockLength()                  // 0.1484 in
- * thin.withSnapHead(inches("1/2")).length()             // 1.0086 in
- * thin.withCountersunkHead(inches("1/2")).length()      // 0.6415 in
- * thin.countersinkIn(inches("1/4")).land()              // 11/64 in
+ * Rivet.byUnwin(inches("3/8")).diameter()            // 0.7348 in  for 3/8 in plate, by the boilermaker's rule
+ * Rivet rivet = Rivet.of(inches("3/8")).joining(inches("1/4"));
+ * rivet.hole()                                       // 13/32 in  to drill or punch
+ * rivet.countersinkIn(inches("1/4")).land()          // 11/64 in  iron left below a flush head
+ * rivet.withCountersunkHead(inches("1/2")).length()  // 0.6415 in  shank to close it through 1/2 in of iron
+ * rivet.withSnapHead(inches("1/2")).length()         // 1.0086 in  shank for a round head instead
  * }</pre>
  *
  * <p>Unwin's rule was made for boiler plate. In thin plate it gives rivets more than twice as thick

@@ -18,9 +18,9 @@ import org.hammerscale.working.Working;
  * <pre>{@code
  * WoodSpacing spacing = WoodSpacing.by(SpacingRule.EC5_PRE_DRILLED, millimetres(5));
  * SeamKeepOut seam = SeamKeepOut.around(millimetres(6), spacing.pulledAt(degrees(90)));
- * seam.pulledTowards()                                 // 35 mm
- * seam.pulledAway()                                    // 15 mm
- * seam.withMargin(millimetres(16)).pulledAway()        // 19 mm
+ * seam.pulledTowards()                           // 35 mm  where the screw is pulled to the seam
+ * seam.pulledAway()                              // 15 mm  where it is pulled away
+ * seam.withMargin(millimetres(16)).pulledAway()  // 19 mm  if 16 mm are to stay clear of the hole's edge
  * }</pre>
  *
  * <p>Which side is which: where the strap pulls its screws to the right, those left of the seam are

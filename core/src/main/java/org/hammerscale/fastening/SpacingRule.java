@@ -17,13 +17,13 @@ import org.hammerscale.working.Source;
  * wood, in diameters of the fastener. {@link WoodSpacing} applies it to a diameter.
  *
  * <pre>{@code
- * SpacingRule.ec5NotPreDrilled(kilogramsPerCubicMetre(380))   // EN 1995-1-1, not pre-drilled, up to 420 kg/m³
- * SpacingRule.EC5_PRE_DRILLED.source().locator()              // "table 8.2"
+ * SpacingRule.ec5NotPreDrilled(kilogramsPerCubicMetre(380))  // EN 1995-1-1, not pre-drilled, up to 420 kg/m³  for light wood
+ * SpacingRule.EC5_PRE_DRILLED.source().locator()  // "table 8.2"  where to look it up
  * }</pre>
  *
- * <p>Pre-drilled is what the NDS calls prebored: with a {@linkplain PilotHole lead hole}. The
- * density of EN 1995-1-1 is the characteristic one, which the poorest twentieth falls short of; it
- * is not that of a {@link Wood} on average.
+ * <p>{@index Pre-drilled} is what the NDS calls {@index prebored}: with a {@linkplain PilotHole
+ * lead hole}. The density of EN 1995-1-1 is the characteristic one, which the poorest twentieth
+ * falls short of; it is not that of a {@link Wood} on average.
  */
 @SuppressWarnings("ImmutableEnumChecker") // a SpacingTable never changes
 public enum SpacingRule {

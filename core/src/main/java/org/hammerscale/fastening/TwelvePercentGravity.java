@@ -14,8 +14,7 @@ import org.jspecify.annotations.Nullable;
  * OvenDryGravity oven-dry}.
  *
  * <pre>{@code
- * TwelvePercentGravity.of(0.48).ovenDry()            // specific gravity 0.5062 oven-dry
- * TwelvePercentGravity.of(0.48).value()              // 0.48
+ * TwelvePercentGravity.of(0.48).ovenDry()  // specific gravity 0.5062 oven-dry  for a rule of the NDS
  * }</pre>
  *
  * <p>The conversion G₀ = G₁₂ / (1 − 0.108 G₁₂) is the inverse of {@link OvenDryGravity#at12Percent}

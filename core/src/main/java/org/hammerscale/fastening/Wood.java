@@ -14,14 +14,11 @@ import org.hammerscale.working.Source;
  *
  * <pre>{@code
  * Wood fir = Wood.named("Douglas-fir coast");
- * fir.ovenDry()                              // specific gravity 0.5 oven-dry
- * fir.at12Percent()                          // specific gravity 0.48 at 12 %
- * Wood oak = Wood.named("white oak");
- * oak.isHardwood()                           // true
- * oak.attacksIron()                          // true
+ * fir.ovenDry()                          // specific gravity 0.5 oven-dry  for the rules of the NDS
+ * fir.at12Percent()                      // specific gravity 0.48 at 12 %  for those of the Wood Handbook
+ * Wood.named("white oak").attacksIron()  // true  bare iron stains and rusts in it
  * Wood larch = Wood.softwood("larch of the yard", TwelvePercentGravity.of(0.52));
- * larch.ovenDry()                            // specific gravity 0.5509 oven-dry
- * Wood.species().size()                      // 29
+ * larch.ovenDry()                        // specific gravity 0.5509 oven-dry  converted from what was weighed
  * }</pre>
  *
  * <p>Sources: USDA <cite>Wood Handbook</cite>, table 5-3, for the basis of 12 %; NDS, assigned

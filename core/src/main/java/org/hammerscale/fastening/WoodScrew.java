@@ -23,13 +23,10 @@ import org.hammerscale.working.Working;
  *
  * <pre>{@code
  * WoodScrew ten = WoodScrew.number(10);
- * ten.diameter()                         // 0.19 in
- * ten.headDiameter()                     // 0.385 in
- * ten.rootDiameter()                     // 0.152 in
- * ten.clearanceHole()                    // 13/64 in
- * ten.threadLength(inches("1 1/2"))      // 1 in
- * ten.countersinkIn(inches("3/16")).fits()                        // true
- * WoodScrew.number(14).countersinkIn(millimetres(3)).fits()       // false
+ * ten.clearanceHole()                                        // 13/64 in  to drill in the strap
+ * ten.threadLength(inches("1 1/2"))                          // 1 in      thread of one 1 1/2 in long
+ * ten.countersinkIn(inches("3/16")).fits()                   // true      its head lies flush in 3/16 in
+ * WoodScrew.number(14).countersinkIn(millimetres(3)).fits()  // false     a 14 is too thick for 3 mm
  * }</pre>
  *
  * <p>Sizes are the standard's nominal ones, in inches; screws as bought are a few thousandths

@@ -16,23 +16,18 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * How near fasteners may stand to one another and to the ends and edges of the wood, centre to
- * centre and centre to edge: spacing, end distance, edge distance. Along and across the grain are
- * two limits. Each is so many diameters, a = (k + m cos α + n sin α) d, where α is the angle
- * between force and grain.
+ * centre and centre to edge: {@index spacing}, {@index "end distance"}, {@index "edge distance"}.
+ * Along and across the grain are two limits. Each is so many diameters, a = (k + m cos α + n sin α)
+ * d, where α is the angle between force and grain.
  *
  * <pre>{@code
  * WoodSpacing spacing = WoodSpacing.by(SpacingRule.EC5_PRE_DRILLED, millimetres(5));
  * WoodSpacing pulled = spacing.pulledAt(degrees(90));
- * pulled.alongGrain()                     // 20 mm  (a level strap over upright boards)
- * pulled.acrossGrain()                    // 20 mm
- * pulled.loadedEdge()                     // 35 mm
- * pulled.unloadedEdge()                   // 15 mm
- * spacing.loadedEnd()                     // 60 mm
- * spacing.unloadedEnd()                   // 35 mm
- * pulled.steelToTimber().acrossGrain()    // 14 mm
- * WoodSpacing lag = WoodSpacing.by(SpacingRule.BOLT_IN_SOFTWOOD, inches("3/8"));
- * lag.loadedEnd()                         // 2 5/8 in
- * lag.betweenRows()                       // 9/16 in
+ * pulled.acrossGrain()                  // 20 mm  from screw to screw: a level strap over upright boards
+ * pulled.steelToTimber().acrossGrain()  // 14 mm  the same, since iron lies on the wood
+ * pulled.loadedEdge()                   // 35 mm  from the edge that they are pulled to
+ * pulled.unloadedEdge()                 // 15 mm  from the other
+ * spacing.loadedEnd()                   // 60 mm  from a board's end, if nobody knows which way they are pulled
  * }</pre>
  *
  * <p>A <em>loaded</em> end or edge is one that the fastener is pulled towards, the others are

@@ -16,11 +16,10 @@ import org.hammerscale.working.Source;
  * <pre>{@code
  * Section shank = Section.round(inches("3/4"));
  * Upset head = BoltHead.HALF_WIDTH.square(shank);
- * head.end()                                      // 1 1/4 in square
- * head.reach()                                    // 5/8 in
- * head.stockLength()                              // 2.2105 in
- * head.stockLength().upTo(EIGHTH)                 // 2 1/4 in
- * BoltHead.SHANK_DIAMETER.square(shank).reach()   // 3/4 in
+ * head.end()                                     // 1 1/4 in square  what the spanner takes
+ * head.reach()                                   // 5/8 in           how thick the head is
+ * head.stockLength().upTo(EIGHTH)                // 2 1/4 in         rod to jump up for it
+ * BoltHead.SHANK_DIAMETER.square(shank).reach()  // 3/4 in           how thick by the other convention
  * }</pre>
  *
  * <p>Exact as geometry. Leave a little for scale and for squaring the face.

@@ -13,16 +13,15 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * Drawing out: a bar made thinner and longer, from any section to any smaller one; also called
- * drawing down, swaging down, edging where only the width is dressed back. What is lost in section
- * is gained in length: L₁ = L₀ A₀ / A₁.
+ * Drawing out: a bar made thinner and longer, from any section to any smaller one. Other names:
+ * {@index "drawing down"}, {@index "swaging down"}; {@index edging} where only the width is dressed
+ * back. What is lost in section is gained in length: L₁ = L₀ A₀ / A₁.
  *
  * <pre>{@code
  * Section bar = Section.square(inches("3/4"));
  * DrawOut draw = DrawOut.between(bar, Section.round(inches("1/2")));
- * draw.lengthFrom(inches(2))     // 5.7296 in
- * draw.stockFor(inches(6))       // 2.0944 in
- * draw.timesLonger() > 2.86      // true
+ * draw.stockFor(inches(6))    // 2.0944 in  bar that 6 in of rod takes
+ * draw.lengthFrom(inches(2))  // 5.7296 in  rod that an offcut of 2 in gives
  * }</pre>
  *
  * <p>Exact as geometry; {@link HandAllowance#lengthFrom} tells what small work by hand comes to. In

@@ -18,21 +18,23 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * The decorative end of a strap, latch or handle, also called finial: penny, bean, spear, fishtail,
- * or any other outline, forged flat to the thickness of its neck. Its metal is the area of the
- * outline times that thickness, V = A t; so the bar it takes follows from the outline.
+ * The decorative end of a strap, latch or handle, forged flat to the thickness of its neck: {@index
+ * "penny end"}, {@index "bean end"}, {@index "spear end"}, {@index fishtail}, or any other outline.
+ * Other name: {@index finial}. Its metal is the area of the outline times the thickness, V = A t;
+ * so the bar it takes follows from the outline.
  *
  * <pre>{@code
  * Section strap = Section.flat(inches(1), inches("1/4"));
- * End.penny(strap, inches(2)).stock(strap)                // 3.051 in
- * End.spear(strap, inches("1 1/2"), inches(4)).stock(strap)  // 3.6667 in
+ * End.penny(strap, inches(2)).stock(strap)  // 3.051 in  strap to forge a penny of 2 in from
+ * End.spear(strap, inches("1 1/2"), inches(4)).stock(strap)  // 3.6667 in  a spear takes less than its length
  * Map<Measure<Length>, Measure<Length>> widths =
  *     Map.of(inches(1), inches("1 1/2"), inches(3), inches(0));
- * End.measured(strap, widths).stock(strap)                // 2 3/4 in
+ * End.measured(strap, widths).stock(strap)  // 2 3/4 in  any outline, its widths read off a drawing
  * }</pre>
  *
  * <p>Exact as geometry of the outline. An end that is trimmed to shape takes more: {@link
- * HandAllowance#on} makes an estimate of it. A rat-tail is {@link #ratTail}, a round taper.
+ * HandAllowance#on} makes an estimate of it. A {@index rat-tail} is {@link #ratTail}, a round
+ * taper.
  *
  * <p>Source: plane geometry; conservation of volume.
  */

@@ -25,9 +25,9 @@ import org.hammerscale.working.Source;
  *
  * <pre>{@code
  * HandAllowance hand = HandAllowance.SMALL_WORK;
- * hand.lengthFrom(inches("3 1/2"))       // 2.919 in (2.4131 in to 3.4249 in)
+ * hand.lengthFrom(inches("3 1/2"))                   // 2.919 in (2.4131 in to 3.4249 in)  from 3 1/2 in by volume
  * Section bar = Section.round(inches("1/4"));
- * hand.on(Taper.toPoint(bar, inches(1))).stock(bar)   // 0.3997 in (0.3406 in to 0.4835 in)
+ * hand.on(Taper.toPoint(bar, inches(1))).stock(bar)  // 0.3997 in (0.3406 in to 0.4835 in)  rod for 1 in of point
  * }</pre>
  *
  * <p>Source: lengths of five pieces in Ilgen, <cite>Forge Work</cite>, 1912, ch. III; the shares

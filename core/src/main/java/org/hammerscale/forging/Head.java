@@ -11,17 +11,18 @@ import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 
 /**
- * Heads jumped up on the end of a shank, of rivets, nails and ornament, each an {@link Upset}. Bolt
- * heads are {@link BoltHead}s; any head of one section throughout, such as a T or hammer head, is
- * {@link Upset#to}. The square neck of a coach (carriage) bolt is a plain stretch of square bar.
+ * Heads jumped up on the end of a shank, each an {@link Upset}: {@index "snap head"}, {@index
+ * "rivet head"}, {@index "nail head"}, ball. Bolt heads are {@link BoltHead}s; any head of one
+ * section throughout, such as a T or hammer head, is {@link Upset#to}. The square neck of a coach
+ * (carriage) bolt is a plain stretch of square bar.
  *
  * <pre>{@code
  * Section shank = Section.round(inches("3/4"));
- * Head.snap(shank).stockLength()                       // 0.8435 in
+ * Head.snap(shank).stockLength()   // 0.8435 in  to stand out of the hole for a snap head
  * Upset ball = Head.ball(shank, inches("1 1/2"));
- * ball.stockLength().upTo(EIGHTH)                      // 4 in
+ * ball.stockLength().upTo(EIGHTH)  // 4 in  rod for a ball twice as thick as the shank
  * Section nail = Section.square(millimetres(5));
- * Head.nail(nail).stock(nail)                          // 8.75 mm (7.5 mm to 10 mm)
+ * Head.nail(nail).stock(nail)      // 8.75 mm (7.5 mm to 10 mm)  to leave above the nail header
  * }</pre>
  *
  * <p>Exact as geometry but for nails. Leave a little for scale and for squaring the face.

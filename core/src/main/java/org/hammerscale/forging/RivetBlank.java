@@ -12,15 +12,16 @@ import org.hammerscale.working.Working;
 
 /**
  * The length of a rivet's shank, under the head it is bought or made with, that closes a second
- * head: the grip G, what fills the hole, and what the head takes. L = G + G ((D / d)² − 1) + h for
- * a hole of diameter D, with h the {@linkplain Upset#stockLength shank that the head takes}.
+ * head, the {@index "rivet length"}: the grip G, what fills the hole, and what the head takes. L =
+ * G + G ((D / d)² − 1) + h for a hole of diameter D, with h the {@linkplain Upset#stockLength shank
+ * that the head takes}.
  *
  * <pre>{@code
  * Section shank = Section.round(inches("3/8"));
  * RivetBlank rivet = RivetBlank.through(inches("1/4"), Head.snap(shank));
- * rivet.length()                                    // 0.6718 in
- * rivet.inHole(inches("13/32")).length()            // 0.7152 in
- * RivetBlank.Rule.ONE_AND_A_HALF.length(inches("1/4"), shank)    // 13/16 in
+ * rivet.length()                                  // 0.6718 in  under the head, in a hole that it fills
+ * rivet.inHole(inches("13/32")).length()          // 0.7152 in  in a hole that it must swell to fill
+ * RivetBlank.Rule.ONE_AND_A_HALF.length(inches("1/4"), shank)  // 13/16 in   by the bench rule, with some to spare
  * }</pre>
  *
  * <p>The length is exact as geometry, without scale or a flash round the head: the bench rules are

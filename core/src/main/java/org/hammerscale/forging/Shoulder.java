@@ -18,16 +18,16 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * A stretch set down from the bar with a step: a shoulder, tenon, spigot, neck; also called a
- * set-down. It holds V = A L, with its own section A and its length L from the step; the step
- * itself is taken as square.
+ * A stretch set down from the bar with a step: a {@index shoulder}, {@index tenon}, {@index
+ * spigot}, neck. Other names: {@index "set down"}, {@index set-down}. It holds V = A L, with its
+ * own section A and its length L from the step; the step itself is taken as square.
  *
  * <pre>{@code
  * Section bar = Section.square(inches("1/2"));
  * Section tenon = Section.round(inches("3/8"));
  * Shoulder shoulder = Shoulder.between(bar, tenon, inches(1));
- * shoulder.stock(bar)                             // 0.5297 in (0.4515 in to 0.6408 in)
- * shoulder.by(HandAllowance.NONE).stock(bar)      // 0.4418 in
+ * shoulder.stock(bar)  // 0.5297 in (0.4515 in to 0.6408 in)  bar to mark off for the tenon, by hand
+ * shoulder.by(HandAllowance.NONE).stock(bar)  // 0.4418 in  by volume alone
  * }</pre>
  *
  * <p>Set-down work by hand comes out shorter than its metal, so that the bar it uses is an estimate

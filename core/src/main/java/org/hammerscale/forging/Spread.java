@@ -17,16 +17,16 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * Spreading: width gained for thickness lost, by hammer, fuller or flatter; also called flattening,
- * fullering out. By a {@link SpreadLaw} with the coefficient S, w₁ = w₀ (h₀ / h₁) up to the power
- * S, and the bar gets (h₀ / h₁) up to the power 1 − S times longer: no metal is lost.
+ * Spreading: width gained for thickness lost, by hammer, {@index fuller} or {@index flatter}. Other
+ * names: {@index flattening}, {@index "fullering out"}. By a {@link SpreadLaw} with the coefficient
+ * S, w₁ = w₀ (h₀ / h₁) up to the power S, and the bar gets (h₀ / h₁) up to the power 1 − S times
+ * longer: no metal is lost.
  *
  * <pre>{@code
  * Section bar = Section.square(millimetres(25));
  * SpreadLaw law = SpreadLaw.tomlinsonStringer(millimetres(12.5));
- * Spread spread = Spread.thinning(bar, millimetres(20), law);
- * spread.width()                   // 26.77 mm (26.18 mm to 27.37 mm)
- * spread.timesLonger() < 1.1674    // true
+ * Spread.thinning(bar, millimetres(20), law).width()  // 26.77 mm (26.18 mm to 27.37 mm)  under bites of 12.5 mm
+ * Spread.thinning(bar, millimetres(20), SpreadLaw.NONE).width()  // 25 mm  if all of it went into length
  * }</pre>
  *
  * <p>The width is exact for {@link SpreadLaw#NONE} and a measured coefficient, else an estimate.

@@ -19,8 +19,8 @@ import org.hammerscale.working.Source;
  *
  * <pre>{@code
  * Section bar = Section.square(millimetres(25));
- * SpreadLaw.tomlinsonStringer(millimetres(12.5)).coefficient(bar)   // 0.3065
- * SpreadLaw.NONE.coefficient(bar)                                   // 0.0
+ * SpreadLaw.tomlinsonStringer(millimetres(12.5)).coefficient(bar)  // 0.3065  half as long a bite as the bar is wide
+ * SpreadLaw.NONE.coefficient(bar)  // 0.0  a bar that only grows longer
  * }</pre>
  */
 public final class SpreadLaw {

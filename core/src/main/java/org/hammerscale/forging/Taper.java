@@ -19,18 +19,18 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A straight taper: from one section to a similar one, to a blunt tip, a point or a chisel edge; or
- * from any solid section to a round, as a square bar is blended into a round one. Also called
- * drawing to a point, pointing. The metal in it is V = L A, with the mean section A = (A₁ + 4 Aₘ +
- * A₂) / 6 of its two ends and of its middle: the prismoidal formula, exact for straight sides. A
- * cone or pyramid has a third of A₁, a wedge the half.
+ * from any solid section to a round, as a square bar is blended into a round one. Other names:
+ * {@index "drawing to a point"}, {@index pointing}. The metal in it is V = L A, with the mean
+ * section A = (A₁ + 4 Aₘ + A₂) / 6 of its two ends and of its middle: the prismoidal formula, exact
+ * for straight sides. A cone or pyramid has a third of A₁, a wedge the half.
  *
  * <pre>{@code
  * Section bar = Section.flat(inches("1 1/2"), inches("1/4"));
  * Section tip = Section.flat(inches("3/4"), inches("1/8"));
- * Taper.between(bar, tip, inches(6)).stock(bar)                    // 3 1/2 in
- * Taper.toPoint(bar, inches(6)).stock(bar)                         // 2 in
- * Taper.using(inches("3 1/2"), bar, tip).reach()                   // 6 in
- * Taper.toPoint(bar, inches(6)).bluntedFor(inches("3 1/2")).end()  // 3/4 in × 1/8 in flat
+ * Taper.between(bar, tip, inches(6)).stock(bar)  // 3 1/2 in  bar to mark off for 6 in of taper
+ * Taper.toPoint(bar, inches(6)).stock(bar)  // 2 in  for a point, a third
+ * Taper.using(inches("3 1/2"), bar, tip).reach()  // 6 in  how far the bar at hand goes
+ * Taper.toPoint(bar, inches(6)).bluntedFor(inches("3 1/2")).end()  // 3/4 in × 1/8 in flat  how blunt from more bar
  * }</pre>
  *
  * <p>Exact as geometry. Hand-forged tapers that are trimmed or shouldered come out shorter than

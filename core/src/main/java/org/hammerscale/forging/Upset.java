@@ -19,17 +19,16 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * A stretch jumped up: made thicker and shorter; also called upset, staved up, bulged. The bar it
- * takes is its volume over the bar's area. {@link Head} makes the heads of rivets, bolts and nails.
+ * A stretch jumped up: made thicker and shorter. Other names: {@index "jump up"}, {@index upset},
+ * {@index "stave up"}, {@index bulge}. The bar it takes is its volume over the bar's area. {@link
+ * Head} makes the heads of rivets, bolts and nails.
  *
  * <pre>{@code
  * Section bar = Section.round(inches("1/2"));
  * Upset upset = Upset.using(inches("2 1/2"), bar, Section.round(inches("3/4")));
- * upset.reach()              // 1.1111 in
- * upset.stock(bar)           // 2 1/2 in
- * upset.slenderness()        // 5.0
- * upset.standsFree()         // false
- * upset.heats()              // 4 (2 to 8)
+ * upset.reach()        // 1.1111 in   how long the thick stretch is
+ * upset.slenderness()  // 5.0         diameters that stand out: beyond three they buckle,
+ * upset.heats()        // 4 (2 to 8)  so it is done a short heat at a time
  * }</pre>
  *
  * <p>The metal is exact as geometry. Bar that stands out more than three diameters buckles under

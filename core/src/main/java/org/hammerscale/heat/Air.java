@@ -11,14 +11,16 @@ import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Source;
 
 /**
- * The air round a hot bar: how warm it is, and whether it is still or a draught. Most of the heat
- * leaves as radiation; still air takes some 7 % of it at 1150 °C, 14 % at 800 °C.
+ * The air round a hot bar: how warm it is, and whether it is still or a {@index draught}. Most of
+ * the heat leaves as radiation; still air takes some 7 % of it at 1150 °C, 14 % at 800 °C.
  *
  * <pre>{@code
- * Air.STILL                                       // still air at 20 °C
- * Air.STILL.at(celsius(5))                        // still air at 5 °C
- * Air.moving(metres(2), seconds(1))               // draught of 2 m/s at 20 °C
- * Air.taking(10)                                  // air taking 10.0 W/(m² K) at 20 °C
+ * Bar bar = Bar.of(Section.round(millimetres(20)), Material.MILD_STEEL);
+ * Cooling cooling = Cooling.from(celsius(1150), bar);
+ * Air draught = Air.moving(metres(2), seconds(1));
+ * draught                              // draught of 2 m/s at 20 °C  a door that stands open
+ * cooling.time().likely()              // 80.39 s                    in still air, unless told otherwise
+ * cooling.in(draught).time().likely()  // 68.82 s                    what the open door leaves of it
  * }</pre>
  *
  * <p>Walls and ground are as warm as the air. Source: Churchill and Chu 1975; for a draught

@@ -18,19 +18,19 @@ import org.hammerscale.working.Notes;
 import org.hammerscale.working.Working;
 
 /**
- * How a hot dimension shrinks, and how large it must be while hot: thermal expansion and
- * contraction, the smith's shrinkage. Every dimension of the piece, a bore or a gap too, changes by
- * the same part of its cold size: hot = cold (1 + e).
+ * How a hot dimension shrinks, and how large it must be while hot: the smith's {@index shrinkage}.
+ * Other names: {@index "thermal expansion"}, {@index contraction}. Every dimension of the piece, a
+ * bore or a gap too, changes by the same part of its cold size: hot = cold (1 + e).
  *
  * <pre>{@code
  * Contraction shrinkage = Contraction.from(celsius(1150), Material.MILD_STEEL);
- * shrinkage.cold(millimetres(1000))    // 983.48 mm
- * shrinkage.hot(millimetres(300))      // 305.04 mm
- * Contraction.from(fahrenheit(1652), Material.MILD_STEEL).cold(inches("1/2"))    // 0.4942 in
+ * shrinkage.hot(millimetres(300))    // 305.04 mm  to be read hot, for 300 mm when cold
+ * shrinkage.cold(millimetres(1000))  // 983.48 mm  what a metre measured hot comes to
+ * Contraction dull = Contraction.from(fahrenheit(1652), Material.MILD_STEEL);
+ * dull.cold(inches("1/2"))           // 0.4942 in  the bore that a cold drift of 1/2 in leaves
  * }</pre>
  *
- * <p>So a cold drift of 1/2 in through a bore at 1652 °F leaves 0.494 in when cold. A drift that
- * has grown warm itself leaves more.
+ * <p>A drift that has grown warm itself leaves a wider bore.
  *
  * <p>Exact for the temperature given, as far as the published curve is; a heat judged by eye is
  * not, see {@link #coldByEye}. Carbon steel shrinks on itself near 750 °C: from 750 to 860 °C its

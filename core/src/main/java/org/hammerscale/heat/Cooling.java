@@ -19,30 +19,19 @@ import org.hammerscale.working.Working;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How long a bar stays hot after it leaves the fire, and how much of that is left for work: cooling
- * time, working window, the length of a heat. The bar loses q = ε σ (T⁴ − Tₐ⁴) + h (T − Tₐ) from
- * each unit of its surface, so that t = ρ (V/A) ∫ c dT / q, from the heat down to the coldest that
- * the metal may be worked at.
+ * How long a bar stays hot after it leaves the fire, and how much of that is left for work: {@index
+ * "cooling time"}, {@index "working window"}, the {@index "length of a heat"}. The bar loses q = ε
+ * σ (T⁴ − Tₐ⁴) + h (T − Tₐ) from each unit of its surface, so that t = ρ (V/A) ∫ c dT / q, from the
+ * heat down to the coldest that the metal may be worked at.
  *
  * <pre>{@code
  * Bar bar = Bar.of(Section.round(millimetres(20)), Material.MILD_STEEL);
  * Cooling cooling = Cooling.from(celsius(1150), bar);
- * cooling.to(celsius(900)).time()                                  // 46.4 s (41.68 s to 52.32 s)
- * cooling.window()                                                 // 40.2 s (25.32 s to 67.86 s)
- * cooling.withThinnest(Section.round(millimetres(10))).window()    // 19.58 s (12.36 s to 32.95 s)
- * cooling.hotAtTheEnd(millimetres(60)).time()                      // 74.21 s (66.77 s to 83.52 s)
- * cooling.cutTo(millimetres(60)).time()                            // 68.91 s (62 s to 77.55 s)
- * cooling.in(Air.moving(metres(2), seconds(1))).time()             // 68.82 s (62.82 s to 76.1 s)
- * cooling.withEmissivity(0.8).time()    // 80.39 s
- * cooling.by(HotMetal.austenitic(Material.MILD_STEEL)).time()      // 81.53 s (61.06 s to 122.7 s)
- * cooling.temperatureAfter(minutes(1))                             // 853.5 °C (833.9 °C to 875.5 °C)
- * cooling.curve(4).get(2)                                          // 975 °C after 28.75 s
- * cooling.finish()                                                 // 800 °C
- * cooling.emissivity()                                             // 0.8 (0.7 to 0.9)
- * cooling.biot() < 0.1                                             // true
- * cooling.cautions().size()                                        // 1
- * cooling.working().result()                                       // 80.39 s
- * cooling.windowWorking().result()                                 // 40.2 s
+ * cooling.to(celsius(900)).time()  // 46.4 s (41.68 s to 52.32 s)  held in still air, down to 900 °C
+ * cooling.window()  // 40.2 s (25.32 s to 67.86 s)  left for work, down to the coldest it is forged at
+ * cooling.withThinnest(Section.round(millimetres(10))).window()  // 19.58 s (12.36 s to 32.95 s)  if its tip is 10 mm
+ * cooling.hotAtTheEnd(millimetres(60)).time()  // 74.21 s (66.77 s to 83.52 s)  the end face sheds heat too
+ * cooling.temperatureAfter(minutes(1))  // 853.5 °C (833.9 °C to 875.5 °C)  is it still worth a blow?
  * }</pre>
  *
  * <p>The time in still air is good to about 3 % but for the emissivity, which its spread stands

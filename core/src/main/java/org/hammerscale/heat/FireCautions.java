@@ -5,12 +5,12 @@ import org.hammerscale.working.Caution;
 
 /**
  * The dangers of the fire, whatever is forged: to be printed with every sheet that sends somebody
- * to it. Safety notes, warnings.
+ * to it. Other names: {@index "safety notes"}, {@index warnings}.
  *
  * <pre>{@code
- * FireCautions.all().size()              // 7
- * FireCautions.BURNS.isDanger()          // true
- * FireCautions.CARBON_MONOXIDE           // a fire needs air and a flue: carbon monoxide kills and does not smell
+ * FireCautions.all().size()      // 7  what every sheet of forging carries
+ * FireCautions.CARBON_MONOXIDE   // a fire needs air and a flue: carbon monoxide kills and does not smell
+ * FireCautions.BURNS.isDanger()  // true  to be printed apart from a rule that is out of its range
  * }</pre>
  *
  * <p>They are reminders, not a safety instruction: local rules govern. Source: common practice.

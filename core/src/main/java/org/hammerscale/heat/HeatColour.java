@@ -16,15 +16,15 @@ import org.hammerscale.working.Source;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The colour of hot iron, as one published table names it: black heat, blood red, cherry, orange,
- * yellow, white. The tables stand side by side and are never averaged: the same word differs by up
- * to 200 °C from one to the next.
+ * The colour of hot iron, as one published table names it: {@index "black heat"}, {@index "blood
+ * red"}, {@index cherry}, orange, yellow, {@index "white heat"}. The tables stand side by side and
+ * are never averaged: the same word differs by up to 200 °C from one to the next.
  *
  * <pre>{@code
- * HeatColour.named("orange").get(0).from()      // 982 °C
- * HeatColour.named("orange").get(0).to()        // 1092 °C
- * HeatColour.at(celsius(1150)).get(0).name()    // "yellow"
- * HeatColour.at(celsius(1150)).get(1).name()    // "deep orange"
+ * HeatColour.named("orange").get(0).from()    // 982 °C         "forge it at an orange": from here
+ * HeatColour.named("orange").get(0).to()      // 1092 °C        to here, by the first table
+ * HeatColour.at(celsius(1150)).get(0).name()  // "yellow"       what to look for at 1150 °C
+ * HeatColour.at(celsius(1150)).get(1).name()  // "deep orange"  what another table calls the same heat
  * }</pre>
  *
  * <p>Judged by eye in shop light, a colour is good to 50 to 100 °C at best. Iron and steel only:

@@ -16,20 +16,18 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * How many heats a piece takes: how often it goes back into the fire, each stay there and the work
- * after it being one heat. Of each feature the smith says how long he works at the anvil; N = up(w₁
- * / W, 1) + up(w₂ / W, 1) + …, where W is the {@linkplain Cooling#window window} of one heat.
+ * How many heats a piece takes: how often it goes into the fire. Each stay there, with the work
+ * after it, is one {@index heat}. Of each feature the smith says how long it is worked at the
+ * anvil; N = up(w₁ / W, 1) + up(w₂ / W, 1) + …, where W is the {@linkplain Cooling#window window}
+ * of one heat.
  *
  * <pre>{@code
  * Bar bar = Bar.of(Section.round(millimetres(20)), Material.MILD_STEEL);
  * Cooling cooling = Cooling.from(celsius(1150), bar);
  * Heats heats = Heats.forWork(minutes(2), cooling).and(seconds(40));
- * heats.count()             // 4 (3 to 7)
- * heats.work()              // 2.667 min
- * heats.setBy()             // "the bar, 20 mm round, at 800 °C, the coldest that mild steel is forged at"
- * heats.cooling().window()  // 40.2 s (25.32 s to 67.86 s)
- * heats.cautions().size()   // 1
- * heats.working().result()  // 4
+ * heats.count()  // 4 (3 to 7)  a taper of two minutes, then an end of forty seconds
+ * heats.cooling().window()  // 40.2 s (25.32 s to 67.86 s)  the work that one heat allows
+ * heats.setBy()  // "the bar, 20 mm round, at 800 °C, the coldest that mild steel is forged at"  what ends it
  * }</pre>
  *
  * <p>An estimate: the likely count begins each feature with a fresh heat of the likely window; the

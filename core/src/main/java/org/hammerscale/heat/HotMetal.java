@@ -19,15 +19,15 @@ import org.hammerscale.working.Source;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A metal in the fire: what its temperature makes of its length, and how much heat it holds. Steel
- * follows the curves of EN 1993-1-2, 20 to 1200 °C; other metals their mean expansion and specific
- * heat.
+ * A metal in the fire: what its temperature makes of its length, how much heat it holds and how
+ * well it radiates. Steel follows the curves of EN 1993-1-2, 20 to 1200 °C; other metals their mean
+ * expansion and specific heat.
  *
  * <pre>{@code
  * HotMetal steel = HotMetal.of(Material.MILD_STEEL);
- * steel.elongation(celsius(800))                                // 0.011
- * steel.specificHeatInJoulesPerKilogramKelvin(celsius(735))     // 5000.0
- * steel.emissivity()                                            // 0.8 (0.7 to 0.9)
+ * steel.elongation(celsius(800))  // 0.011  a bar of a metre is 11 mm longer
+ * steel.specificHeatInJoulesPerKilogramKelvin(celsius(735))  // 5000.0  far above cold steel: it lingers here
+ * steel.emissivity()  // 0.8 (0.7 to 0.9)  how well it radiates: what a cooling time is least sure of
  * }</pre>
  *
  * <p>The standard is made for buildings on fire. It jumps at 600, 750, 800 and 900 °C (the length

@@ -51,7 +51,7 @@ import org.hammerscale.working.Caution;
  * pair.metalCutOut(Leaf.FIRST).likely()   // 0.3311 in³
  * pair.swing().contact()   // tips of the leaves
  * Contraction hot = Contraction.from(celsius(1100), Material.MILD_STEEL);
- * pair.drift(hot).chosenFrom(ToolRack.every(SIXTY_FOURTH), bore)   // 17/32 in, leaves 0.5232 in
+ * pair.drift(hot).chosenFrom(ToolRack.every(SIXTY_FOURTH), bore)   // 17/32 in, leaves 0.523 in
  * pair.swage(hot).chosenFrom(ToolRack.every(SIXTY_FOURTH)).size()   // 1 1/32 in
  * pair.pin().length(pair.knuckles().width())   // 1 1/2 in
  * pair.cautions().size()   // 1

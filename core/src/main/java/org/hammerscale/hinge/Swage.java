@@ -22,7 +22,7 @@ import org.hammerscale.working.Working;
  * Swage swage = Swage.truing(inches(1), red);
  * swage.groove()                                // 1.0118 in
  * swage.chosenFrom(ToolRack.every(SIXTY_FOURTH))   // 1 1/64 in, leaves 1.0038 in
- * swage.outsideLeftByEye(inches("1 1/64"))      // 1.0038 in (1.0018 in to 1.0045 in)
+ * swage.outsideLeftByEye(inches("1 1/64"))      // 1.0038 in (1.0018 in to 1.0046 in)
  * }</pre>
  *
  * <p>Exact for the heats given; a heat judged by eye may be 100 °C off either way. The swage is

@@ -13,7 +13,7 @@ import org.hammerscale.units.Measure;
  * ToolChoice drift = Drift.leaving(bore.diameter(), hot).chosenFrom(ToolRack.every(HALF_MILLIMETRE), bore);
  * drift.size()                                  // 15 mm
  * drift.leaves()                                // 14.77 mm
- * bore.clearanceLeftBy(drift.leaves())          // 0.4481 mm  of 0.5 asked for; 15.5 mm would leave 0.94
+ * bore.clearanceLeftBy(drift.leaves())          // 0.4467 mm  of 0.5 asked for; 15.5 mm would leave 0.94
  * }</pre>
  */
 public final class ToolChoice {

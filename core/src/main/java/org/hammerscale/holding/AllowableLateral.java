@@ -22,8 +22,8 @@ import org.hammerscale.working.Working;
  * <pre>{@code
  * WoodScrew screw = WoodScrew.number(10);
  * AllowableLateral hold = AllowableLateral.of(screw, AllowableLateral.Group.II);
- * hold.force(inches("1 1/2"))                   // 143 lbf
- * hold.inEndGrain().force(inches("1 1/2"))      // 95.3 lbf
+ * hold.force(inches("1 1/2"))               // 143 lbf   for a first size, 1 1/2 in deep in the wood
+ * hold.inEndGrain().force(inches("1 1/2"))  // 95.3 lbf  in a board's end
  * }</pre>
  *
  * <p>Full from 7 diameters in the wood on, in proportion down to 4, nothing below. End grain has

@@ -18,16 +18,14 @@ import org.hammerscale.working.Working;
 
 /**
  * How a row of like fasteners shares a load: unequally, so that n of them hold less than n times
- * one; group action. The first by the eye of a hinge carries most.
+ * one. Other name: {@index "group action"}. The first by the eye of a hinge carries most.
  *
  * <pre>{@code
  * FastenerRow row = FastenerRow.pulledOut(5);
- * row.effectiveNumber()                     // 4.257 (3.624 to 5)
- * row.holds(poundsForce(135))               // 574.7 lbf (489.2 lbf to 675 lbf)
- * row.mostLoaded(poundsForce(300))          // 70.48 lbf (60 lbf to 82.78 lbf)
- * LagScrew lag = LagScrew.of(inches("5/16"));
- * FastenerRow.alongGrain(4, lag, inches("2 1/2")).effectiveNumber()    // 3.084 (2.378 to 4)
- * FastenerRow.acrossGrain(4).effectiveNumber()                          // 3.482 (3.031 to 4)
+ * row.effectiveNumber()  // 4.257 (3.624 to 5)  five hold as much as four and a quarter
+ * row.holds(poundsForce(135))  // 574.7 lbf (489.2 lbf to 675 lbf)  if one holds 135 lbf
+ * row.mostLoaded(poundsForce(300))  // 70.48 lbf (60 lbf to 82.78 lbf)  what the first takes of 300 lbf
+ * FastenerRow.acrossGrain(4).effectiveNumber()  // 3.482 (3.031 to 4)  four pushed across the grain
  * }</pre>
  *
  * <p>A caller compares {@link #mostLoaded} of a hinge's reaction with what one fastener holds, or

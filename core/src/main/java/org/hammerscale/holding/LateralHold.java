@@ -19,15 +19,16 @@ import org.hammerscale.working.Working;
 
 /**
  * The load across a screw, lag screw or nail up to which the joint springs back, on average of
- * tests: lateral load, shear, at the proportional limit. F = K D², of a nail K D^1.5, with K by the
- * class of wood. No working load; {@link AllowableLateral} gives an old one for wood screws.
+ * tests: at the proportional limit. Other names: {@index "lateral load"}, {@index shear}. F = K D²,
+ * of a nail K D^1.5, with K by the class of wood. No working load; {@link AllowableLateral} gives
+ * an old one for wood screws.
  *
  * <pre>{@code
  * WoodScrew screw = WoodScrew.number(10);
  * LateralHold hold = LateralHold.of(screw, Wood.named("Douglas-fir coast"));
- * hold.force(inches("1 1/2"))                   // 190.6 lbf (134.2 lbf to 247 lbf)
- * hold.force(inches(1)).likely()                // 143.3 lbf
- * hold.inEndGrain().force(inches(2)).likely()   // 127.1 lbf
+ * hold.force(inches("1 1/2"))                  // 190.6 lbf (134.2 lbf to 247 lbf)  deep enough to hold in full
+ * hold.force(inches(1)).likely()               // 143.3 lbf  less deep
+ * hold.inEndGrain().force(inches(2)).likely()  // 127.1 lbf  in a board's end, however deep
  * }</pre>
  *
  * <p>The full value wants a depth in the wood: 7 diameters of a wood screw; 7 of a lag screw in

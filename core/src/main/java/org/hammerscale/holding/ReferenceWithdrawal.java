@@ -16,17 +16,16 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * The reference design value of the NDS for pulling a fastener out along its length: withdrawal,
- * holding power. It is a working load before the code's adjustments, about a fifth of what {@link
- * UltimateWithdrawal} says the wood gives on average before it lets go; the two are not to be
- * confused, nor their gravities.
+ * The reference design value of the NDS for pulling a fastener out along its length. Other names:
+ * {@index withdrawal}, {@index "holding power"}, {@index "pull-out"}. It is a working load before
+ * the code's adjustments, about a fifth of what {@link UltimateWithdrawal} says the wood gives on
+ * average before it lets go; the two are not to be confused, nor their gravities.
  *
  * <pre>{@code
  * WoodScrew screw = WoodScrew.number(10);
  * ReferenceWithdrawal hold = ReferenceWithdrawal.of(screw, Wood.named("Douglas-fir coast"));
- * hold.force(inches(1))                   // 135.4 lbf
- * hold.force(inches("1 1/4"))             // 169.2 lbf
- * hold.inEndGrain().force(inches(1))      // 0 lbf
+ * hold.force(inches(1))               // 135.4 lbf  by an inch of thread in the wood
+ * hold.inEndGrain().force(inches(1))  // 0 lbf      in a board's end: not to be relied on
  * }</pre>
  *
  * <p>W per inch of thread, in pounds: wood screw 2850 G² D, lag screw (coach screw) 1800 G^1.5

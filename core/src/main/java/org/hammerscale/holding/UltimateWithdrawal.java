@@ -16,13 +16,14 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * The load at which wood lets a fastener go, on average of tests: ultimate withdrawal by the Wood
- * Handbook. No working load: {@link ReferenceWithdrawal} is a fifth or so of it.
+ * The load at which wood lets a fastener go, on average of tests: {@index "ultimate withdrawal"} by
+ * the Wood Handbook. No working load: {@link ReferenceWithdrawal} is a fifth or so of it.
  *
  * <pre>{@code
  * WoodScrew screw = WoodScrew.number(10);
- * UltimateWithdrawal limit = UltimateWithdrawal.of(screw, Wood.named("Douglas-fir coast"));
- * limit.force(inches(1))                  // 687.3 lbf (479.8 lbf to 932 lbf)
+ * Wood fir = Wood.named("Douglas-fir coast");
+ * UltimateWithdrawal.of(screw, fir).force(inches(1))   // 687.3 lbf (479.8 lbf to 932 lbf)  at which it lets go
+ * ReferenceWithdrawal.of(screw, fir).force(inches(1))  // 135.4 lbf  that one may count on
  * }</pre>
  *
  * <p>In pounds and inches: wood screw 15 700 G² D L, lag screw (coach screw) 8100 G^1.5 D^0.75 L,

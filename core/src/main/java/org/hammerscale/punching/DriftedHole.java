@@ -27,15 +27,15 @@ import org.hammerscale.working.Working;
  * <pre>{@code
  * Section bar = Section.square(inches(1));
  * DriftedHole eye = DriftedHole.through(bar, Hole.round(inches("1/2")));
- * eye.widthOverEye()                                   // 1 1/2 in
- * eye.stock(bar)                                       // 0.7854 in
- * eye.shortening()                                     // 0.2854 in
- * eye.withSlit(Slit.byShopRule(eye.hole())).stock(bar) // 3/4 in
+ * eye.widthOverEye()                                    // 1 1/2 in   how far the bar swells
+ * eye.stock(bar)                                        // 0.7854 in  bar to mark off: more than the hole
+ * eye.shortening()                                      // 0.2854 in  how much shorter it makes the bar
+ * eye.withSlit(Slit.byShopRule(eye.hole())).stock(bar)  // 3/4 in     with a slit cut by the shop's rule
  * }</pre>
  *
  * <p>Exact as geometry of cheeks that keep their width. A drift driven far stretches and thins
- * them: dress the eye on the drift and measure. Also called a slit-and-drifted eye, or a swelled
- * hole.
+ * them: dress the eye on the drift and measure. Other names: {@index "slit and drift"}, {@index
+ * "swelled hole"}, {@index "swelled eye"}.
  *
  * <p>Source: conservation of volume; for the slit see {@link Slit}.
  */

@@ -26,15 +26,15 @@ import org.hammerscale.working.Working;
  * <pre>{@code
  * Section bar = Section.square(inches("3/8"));
  * FlatEye eye = FlatEye.drifted(inches(1), inches("3/16"), Hole.round(inches("5/16"))).ending(bar);
- * eye.metalKept()       // 0.1329 in³
- * eye.discBefore()      // 0.9499 in
- * eye.stock(bar)        // 0.9449 in
+ * eye.discBefore()    // 0.9499 in  to forge the disc to, before it is slit and drifted to 1 in
+ * eye.stock(bar)      // 0.9449 in  bar in it
  * FlatEye punched = FlatEye.punched(inches(1), inches("3/16"), eye.hole());
- * punched.stock(bar)    // 0.979 in (0.9449 in to 1.0472 in)
+ * punched.stock(bar)  // 0.979 in (0.9449 in to 1.0472 in)  more if a slug is lost
  * }</pre>
  *
  * <p>The disc counts from where its rim meets the bar. Exact as geometry for the finished eye; a
- * slug's thickness is an estimate unless it is measured. Also called a penny end with a hole.
+ * slug's thickness is an estimate unless it is measured. Other name: {@index "penny end with a
+ * hole"}.
  *
  * <p>Source: conservation of volume.
  */

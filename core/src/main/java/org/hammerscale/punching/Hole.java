@@ -13,13 +13,14 @@ import org.hammerscale.working.Notes;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A hole by its shape and its finished cold sizes: round, square, mortise or oval. Its length lies
- * along the bar, its width across. It is also the end of the punch or the drift that makes it.
+ * A hole by its shape and its finished cold sizes: round, square, {@index mortise} or oval. Its
+ * length lies along the bar, its width across. It is also the end of the punch or the drift that
+ * makes it.
  *
  * <pre>{@code
- * Hole.round(inches("1/2")).perimeter()                    // 1.5708 in
- * Hole.mortise(inches("3/4"), inches("1/4")).area()        // 0.1875 in²
- * Hole.oval(millimetres(32), millimetres(20)).perimeter()  // 82.77 mm
+ * Hole.round(inches("1/2")).perimeter()                    // 1.5708 in  twice the slit that it is drifted from
+ * Hole.mortise(inches("3/4"), inches("1/4")).area()        // 0.1875 in²  what a punch takes, times the thickness
+ * Hole.oval(millimetres(32), millimetres(20)).perimeter()  // 82.77 mm  the eye of a hammer
  * }</pre>
  *
  * <p>Exact as geometry. Source: plane geometry; the way round an oval is the complete elliptic

@@ -19,19 +19,19 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * A cut through the hot bar with a chisel, also called hot set or hot cut, and the metal that its
- * bevel costs. The chisel leaves a groove whose sides lean by half its bevel β: a triangle of the
- * bar's thickness t, as much as a straight kerf of k = t tan(β/2). Cut half from each face there
- * are two small triangles instead, half as much. Or give the kerf that your chisel is known to
- * cost.
+ * A cut through the hot bar with a chisel, and the metal that its bevel costs. The tool's names:
+ * {@index "hot set"}, {@index "hot cut"}, {@index "hot chisel"}. The chisel leaves a groove whose
+ * sides lean by half its bevel β: a triangle of the bar's thickness t, as much as a straight
+ * {@index kerf} of k = t tan(β/2). Cut half from each face there are two small triangles instead,
+ * half as much. Or give the kerf that your chisel is known to cost.
  *
  * <pre>{@code
  * Section bar = Section.flat(inches(1), inches("1/4"));
  * HotCut cut = HotCut.bevelled(degrees(30), bar);
- * cut.kerf()                                  // 0.06699 in
- * cut.mouth()                                 // 0.134 in
- * cut.fromBothFaces().kerf()                  // 0.03349 in
- * HotCut.ofKerf(inches("1/16"), bar).kerf()   // 1/16 in
+ * cut.mouth()                                // 0.134 in  how wide the groove opens
+ * cut.kerf()                                 // 0.06699 in  what the cut may cost, as much as a saw of this kerf
+ * cut.fromBothFaces().kerf()                 // 0.03349 in  half, if the bar is turned over
+ * HotCut.ofKerf(inches("1/16"), bar).kerf()  // 1/16 in  or what your own chisel is known to cost
  * }</pre>
  *
  * <p>An allowance, not a measurement: the chisel pushes metal aside rather than taking it, and only

@@ -18,11 +18,12 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * A hole punched through the bar, with its slug (also called burr or pellet) knocked out, and
- * drifted to size if the punch was smaller. A punch driven from one face first pushes metal aside;
- * only what is left under it comes out. No thickness of the slug is published: it is estimated as a
- * third of the bar's, between nothing and the full slug H t, the whole of the hole. Measure yours
- * and say so with {@link #withSlugThickness}; a drilled hole loses the full slug.
+ * A hole punched through the bar, with its {@index slug} knocked out, and drifted to size if the
+ * punch was smaller. Other names of the slug: {@index burr}, {@index pellet}. A punch driven from
+ * one face first pushes metal aside; only what is left under it comes out. No thickness of the slug
+ * is published: it is estimated as a third of the bar's, between nothing and the full slug H t, the
+ * whole of the hole. Measure yours and say so with {@link #withSlugThickness}; a drilled hole loses
+ * the full slug.
  *
  * <p>The stretch is as long as the punch along the bar. The metal it keeps is that of a plain
  * stretch less the slug, V = x A − H q, and the bar it uses is the stretch itself.
@@ -30,12 +31,10 @@ import org.hammerscale.working.Working;
  * <pre>{@code
  * Section bar = Section.flat(inches(1), inches("1/4"));
  * PunchedHole hole = PunchedHole.through(bar, Hole.round(inches("3/8")));
- * hole.narrowerCheek()                            // 5/16 in
- * hole.fullSlug()                                 // 0.02761 in³
- * hole.slug()                                     // 0.009204 in³ (0 in³ to 0.02761 in³)
- * hole.widthOverEye().high()                      // 1 3/8 in
- * hole.withSlugThickness(inches("1/4")).slug()    // 0.02761 in³
- * hole.stock(bar)                                 // 3/8 in
+ * hole.narrowerCheek()  // 5/16 in  what is left beside the hole
+ * hole.slug()  // 0.009204 in³ (0 in³ to 0.02761 in³)  what comes out, a third of the hole or so
+ * hole.withSlugThickness(inches("1/4")).slug()  // 0.02761 in³  all of it, as a drill takes
+ * hole.widthOverEye().high()  // 1 3/8 in  the most that the bar may swell
  * }</pre>
  *
  * <p>The full slug, the stock and the cheeks are exact as geometry; slug, metal kept and swelling

@@ -19,11 +19,10 @@ import org.hammerscale.working.Working;
  *
  * <pre>{@code
  * Hole hole = Hole.round(inches("1/2"));
- * Slit.halfWayRound(hole).length()                        // 0.7854 in
- * Slit.byShopRule(hole).length()                          // 3/4 in
- * Slit.byShopRule(Hole.square(inches(1))).length()        // 1.9 in
- * Slit.of(millimetres(30)).roundHole()                    // 19.1 mm round hole
- * Slit.of(inches("1 3/4")).straightened().likely()        // 2 in
+ * Slit.halfWayRound(hole).length()                  // 0.7854 in  to cut, if the lips kept their length
+ * Slit.byShopRule(hole).length()                    // 3/4 in  to cut, since they stretch
+ * Slit.of(millimetres(30)).roundHole()              // 19.1 mm round hole  what a slit of 30 mm opens to
+ * Slit.of(inches("1 3/4")).straightened().likely()  // 2 in  what it measures once the lips are straight
  * }</pre>
  *
  * <p>The first rule is exact as geometry, the second a rule of the trade that is good to a mark of

@@ -20,18 +20,17 @@ import org.hammerscale.working.Working;
 
 /**
  * A slot along the bar that is punched narrower than its finished gap, and then cleaned by saw cuts
- * along its sides: two of them in a slot, one in a notch at the edge of the bar. What is left to
- * punch between the cuts is the tongue, b − c k, b being the gap, k the saw's kerf and c the number
- * of cuts. The slot between two knuckles of a hinge is one.
+ * along its sides: two of them in a slot, one in a {@index notch} at the edge of the bar. What is
+ * left to punch between the cuts is the tongue, b − c k, b being the gap, k the saw's {@index kerf}
+ * and c the number of cuts. The slot between two knuckles of a hinge is one.
  *
  * <pre>{@code
  * Section strap = Section.flat(inches("1 1/2"), inches("1/4"));
  * Hole gap = Hole.mortise(inches("1 3/4"), inches("1/2"));
  * Slot slot = Slot.through(strap, gap, inches("1/16"));
- * slot.tongue()                                        // 3/8 in
- * slot.metalLost()                                     // slug 0.1641 in³, saw 0.05469 in³
- * slot.stock(strap)                                    // 1 3/4 in
- * Slot.notch(strap, gap, inches("1/16")).tongue()      // 7/16 in
+ * slot.tongue()                                    // 3/8 in  to punch out between the two saw cuts
+ * slot.metalLost()                                 // slug 0.1641 in³, saw 0.05469 in³  where the metal went
+ * Slot.notch(strap, gap, inches("1/16")).tongue()  // 7/16 in  at the edge, with one saw cut
  * }</pre>
  *
  * <p>The kerf must fall inside the slot: the marking line is the edge of the finished slot. Exact

@@ -22,20 +22,19 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * A bar split lengthwise into two or more tines: forks, fishtails, branches, the two halves of a
- * ram's head. The widths of the tines and the kerfs of the cuts between them make up the bar. Each
- * tine is then a feature of its own, plain until it is {@linkplain #worked worked} to something
- * else; the split is as long as the tine that uses most, and what the others do not use is trimmed.
+ * A bar split lengthwise into two or more tines: {@index fork}, {@index branch}, the two halves of
+ * a {@index "ram's head"}. The widths of the tines and the kerfs of the cuts between them make up
+ * the bar. Each tine is then a feature of its own, plain until it is {@linkplain #worked worked} to
+ * something else; the split is as long as the tine that uses most, and what the others do not use
+ * is trimmed.
  *
  * <pre>{@code
  * Section bar = Section.flat(inches("1 1/4"), inches("1/4"));
  * HotCut cut = HotCut.ofKerf(inches("1/16"), bar);
- * HotCut clean = HotCut.ofKerf(inches(0), bar);
  * Split fork = Split.over(inches(4), cut, inches("3/4"), inches("7/16"));
- * fork.tineSections().get(1)  // 7/16 in × 1/4 in flat
- * fork.metalLost()            // hot cut 0.0625 in³
- * fork.stock(bar)             // 4 in
- * Split.evenly(inches(3), clean, 5).tineSections().get(0)  // 1/4 in × 1/4 in flat
+ * fork.tineSections().get(1)  // 7/16 in × 1/4 in flat  what the second tine is forged from
+ * fork.metalLost()            // hot cut 0.0625 in³  what the chisel takes
+ * fork.stock(bar)             // 4 in  bar to mark off, until the tines are worked to something else
  * }</pre>
  *
  * <p>Exact as geometry; the kerf of a hot cut is an allowance, see {@link HotCut}. If a worked tine

@@ -13,8 +13,8 @@ import org.jspecify.annotations.Nullable;
  * What the hot iron stands in, as a factor on the scale that clean air would make, with its spread.
  *
  * <pre>{@code
- * Atmosphere.STILL_AIR                 // still air of the shop, scale × 1 (0.5 to 2)
- * Atmosphere.FORGE_FIRE.factor()       // 1 (0.3333 to 3)
+ * Atmosphere.STILL_AIR            // still air of the shop, scale × 1 (0.5 to 2)  a bar that lies on the bench
+ * Atmosphere.FORGE_FIRE.factor()  // 1 (0.3333 to 3)  what a heat plan takes unless told otherwise
  * }</pre>
  *
  * <p>The spreads are our own judgement from published comparisons. A smith who weighs a piece

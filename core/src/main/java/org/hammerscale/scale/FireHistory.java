@@ -20,15 +20,13 @@ import org.jspecify.annotations.Nullable;
  * or in the air. Between two points it goes straight.
  *
  * <pre>{@code
- * FireHistory.soak(celsius(1150), minutes(5))            // 5 min at 1150 °C
  * FireHistory up = FireHistory.from(celsius(20)).to(celsius(1150), minutes(6));
  * FireHistory heat = up.hold(minutes(2)).to(celsius(800), minutes(1));
- * heat.duration()                                        // 9 min
- * heat.hottest()                                         // 1150 °C
- * heat.equals(FireHistory.through(heat.points()))        // true
+ * heat.duration()               // 9 min      six up, two held, one at the anvil
+ * heat.hottest()                // 1150 °C    where most of the scale grows
  * Bar bar = Bar.of(Section.round(millimetres(20)), Material.MILD_STEEL);
  * Cooling inAir = Cooling.from(celsius(1150), bar).to(celsius(900));
- * up.cooling(inAir).duration()                           // 6.773 min
+ * up.cooling(inAir).duration()  // 6.773 min  or laid down to cool, which takes its own time
  * }</pre>
  *
  * <p>Scale grows mostly near the hottest moment, but slow ramps count: heating and cooling by 5 K a

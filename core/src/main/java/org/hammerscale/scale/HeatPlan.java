@@ -17,13 +17,10 @@ import org.hammerscale.units.ShopUnits;
  *
  * <pre>{@code
  * HeatPlan plan = HeatPlan.soaking(celsius(1150), minutes(4)).inHeats(3);
- * plan                                     // 3 heats of 4 min at 1150 °C, forge fire, scale knocked off
- * plan.withScaleKept().in(Atmosphere.STILL_AIR).isScaleKept()    // true
- * HeatPlan.soaking(fahrenheit(2100),
- *     Estimate.of(minutes(3), minutes(4), minutes(6))).heats()   // 1
+ * plan  // 3 heats of 4 min at 1150 °C, forge fire, scale knocked off  nothing is left unsaid
  * Bar bar = Bar.of(Section.round(millimetres(20)), Material.MILD_STEEL);
  * Heats heats = Heats.forWork(minutes(2), Cooling.from(celsius(1150), bar));
- * plan.inHeats(heats.count()).heats()                            // 3
+ * plan.inHeats(heats.count()).heats()  // 3  counted from the work at the anvil, not guessed
  * }</pre>
  *
  * <p>What is counted is the time at the heat, for a thin strap a minute or two and not the whole

@@ -15,17 +15,16 @@ import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 
 /**
- * How fast hot iron scales in air, by one published set of constants: parabolic oxidation, x² = ∫
- * k(T) dt with k(T) = k₀ exp(−E / (R T)). Scale is oxide; it slows its own growth, since iron must
- * travel through it.
+ * How fast hot iron scales in air, by one published set of constants: {@index "parabolic
+ * oxidation"}, x² = ∫ k(T) dt with k(T) = k₀ exp(−E / (R T)). Scale is oxide; it slows its own
+ * growth, since iron must travel through it.
  *
  * <pre>{@code
  * FireHistory soak = FireHistory.soak(celsius(1150), minutes(10));
- * ScaleLaw.MI.metalLoss(soak)          // 0.2548 mm
- * ScaleLaw.PAIDASSI.metalLoss(soak)    // 0.2643 mm
- * ScaleLaw.STANLEY.metalLoss(soak)     // 0.1932 mm
- * ScaleLaw.MI.scaleThickness(soak)     // 0.4493 mm
- * ScaleLaw.STANLEY                     // law of Stanley, 500 °C to 900 °C
+ * ScaleLaw.MI.metalLoss(soak)       // 0.2548 mm  off each face, by the law that ScaleLoss reckons by
+ * ScaleLaw.MI.scaleThickness(soak)  // 0.4493 mm  the skin that falls off: oxide takes more room than iron
+ * ScaleLaw.STANLEY.metalLoss(soak)  // 0.1932 mm  by another law,
+ * ScaleLaw.STANLEY                  // law of Stanley, 500 °C to 900 °C  which was measured at lower heats
  * }</pre>
  *
  * <p>These are laboratory laws for clean iron with scale that holds on; iron and low-carbon steel

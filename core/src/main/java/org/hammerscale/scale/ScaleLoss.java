@@ -20,21 +20,20 @@ import org.hammerscale.working.Notes;
 import org.hammerscale.working.Working;
 
 /**
- * What the fire takes from iron or steel as scale, also called fire scale, mill scale, oxidation or
- * burn-off: the metal lost from each surface, and what that makes of sizes, mass and share. Each
- * heat whose scale is knocked off takes as much as the first; scale that is kept grows as one, with
- * the root of the time.
+ * What the fire takes from iron or steel as scale: the metal lost from each surface, and what that
+ * makes of sizes, mass and share. Other names: {@index "fire scale"}, {@index "mill scale"},
+ * {@index "hammer scale"}, {@index oxidation}, {@index burn-off}. Each heat whose scale is knocked
+ * off takes as much as the first; scale that is kept grows as one, with the root of the time.
  *
  * <pre>{@code
  * Bar strap = Bar.of(Section.flat(millimetres(25), millimetres(6)), Material.MILD_STEEL);
  * HeatPlan plan = HeatPlan.soaking(celsius(1150), minutes(5)).in(Atmosphere.STILL_AIR);
  * ScaleLoss loss = ScaleLoss.of(strap, plan);
- * loss.perSurface()                 // 0.134 mm (0.06701 mm to 0.3604 mm)
- * loss.share()                      // 0.0554 (0.0277 to 0.1489)
- * loss.mass(millimetres(400))       // 0.02609 kg (0.01305 kg to 0.07015 kg)
- * loss.thickness()                  // 5.732 mm (5.279 mm to 5.866 mm)
- * loss.bore(millimetres(10))        // 10.27 mm (10.13 mm to 10.72 mm)
- * ScaleLoss.of(strap, plan.inHeats(3)).perSurface().likely()    // 0.4021 mm
+ * loss.perSurface()  // 0.134 mm (0.06701 mm to 0.3604 mm)  off each face, in one heat
+ * loss.thickness()  // 5.732 mm (5.279 mm to 5.866 mm)  what 6 mm is left with
+ * loss.bore(millimetres(10))  // 10.27 mm (10.13 mm to 10.72 mm)  a hole grows
+ * loss.share()  // 0.0554 (0.0277 to 0.1489)  of the strap's metal is gone
+ * ScaleLoss.of(strap, plan.inHeats(3)).perSurface().likely()  // 0.4021 mm  three heats, three skins
  * }</pre>
  *
  * <p>Always an estimate. The likely value is that of {@link ScaleLaw#MI}, but no faster than still

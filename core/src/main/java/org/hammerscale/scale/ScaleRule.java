@@ -15,17 +15,17 @@ import org.hammerscale.working.Caution;
 import org.hammerscale.working.Source;
 
 /**
- * A published rule of thumb for what scale takes of a forging, as a part of its mass. Such rules
- * stand beside {@link ScaleLoss} for comparison, and never enter it: they come from works that heat
- * thick pieces, and a thin strap loses several times as much of itself.
+ * A published {@index "rule of thumb"} for what scale takes of a forging, as a part of its mass.
+ * Such rules stand beside {@link ScaleLoss} for comparison, and never enter it: they come from
+ * works that heat thick pieces, and a thin strap loses several times as much of itself.
  *
  * <pre>{@code
  * ScaleRule rule = ScaleRule.forgingOf(kilograms(2));
- * rule                                                // forging under 5 kg: 7.5 % of net mass
- * rule.loss(kilograms(2), 1)                          // 0.15 kg
- * ScaleRule.FLAME_FURNACE.share(3)                    // 0.06 (0.05 to 0.07)
+ * rule  // forging under 5 kg: 7.5 % of net mass  the works' rule for a piece of this mass
+ * rule.loss(kilograms(2), 1)  // 0.15 kg  in one heat
+ * ScaleRule.FLAME_FURNACE.share(3)  // 0.06 (0.05 to 0.07)  of the metal, in three heats
  * Bar strap = Bar.of(Section.flat(millimetres(25), millimetres(6)), Material.MILD_STEEL);
- * rule.cautions(strap, kilograms(2)).size()           // 1
+ * rule.cautions(strap, kilograms(2)).size()  // 1  it was not made for so thin a strap
  * }</pre>
  *
  * <p>A rule that states one number has no spread to give; it is a rule, not a measurement. Of a

@@ -20,13 +20,12 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * KeepOut seam = KeepOut.seamAt(inches(6)).wide(inches("1/8")).clear(inches("3/4"));
- * HoleLayout holes = HoleRow.along(inches(14)).holes(4).startingFrom(inches("1 1/2")).endingBefore(inches("3/4")).missing(seam).layout();
- * holes                         // 4 holes at 1 1/2 in, 5 3/16 in, 9.3333 in, 13 1/4 in from the pin centre, at least 3 11/16 in apart
- * holes.leastSpacing()          // 3 11/16 in
- * holes.largestMove()           // 0.2292 in
- * holes.spacings().get(2)       // 3.9167 in
- * holes.governedBy()            // "holes 1 to 2, 1 spacing from the start of the row at 1 1/2 in to the edge of the seam at 6 in at 5 3/16 in"
- * holes.on(SIXTEENTH).positions().get(2)   // 9 5/16 in
+ * HoleRow row = HoleRow.along(inches(14)).holes(4).startingFrom(inches("1 1/2")).endingBefore(inches("3/4"));
+ * HoleLayout holes = row.missing(seam).layout();
+ * holes.leastSpacing()  // 3 11/16 in  to compare with what the wood asks for
+ * holes.largestMove()  // 0.2292 in  how far the seam pushes a hole from an even row
+ * holes.on(SIXTEENTH).positions().get(2)  // 9 5/16 in  where to punch the third, by the rule
+ * holes.governedBy()  // "holes 1 to 2, 1 spacing from the start of the row at 1 1/2 in to the edge of the seam at 6 in at 5 3/16 in"
  * }</pre>
  *
  * <p>Exact, in the leaf's unit. Source: geometry of intervals.

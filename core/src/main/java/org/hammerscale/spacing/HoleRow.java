@@ -9,7 +9,8 @@ import org.hammerscale.units.Measure;
 
 /**
  * A row of fastener holes to be laid out along a leaf, strap or band: how many, where they may lie,
- * and what they must miss. {@link #layout} answers it.
+ * and what they must miss. {@link #layout} answers it. Other names: {@index "hole spacing"},
+ * {@index "hole pattern"}, {@index pitch}.
  *
  * <p>Places are measured from the <em>pin centre</em>, spacings from centre to centre along the
  * leaf. Two aims: the widest least spacing (unless told otherwise), or holes nearest to wanted
@@ -18,15 +19,13 @@ import org.hammerscale.units.Measure;
  * its own mirror image and no mirrored layout is as good, holes lie towards the pin.
  *
  * <pre>{@code
- * KeepOut seam = KeepOut.seamAt(millimetres(120)).clear(millimetres(15));
  * HoleRow row = HoleRow.along(millimetres(240)).holes(5).startingFrom(millimetres(20)).endingBefore(millimetres(20));
- * row.layout()                               // 5 holes at 20 mm, 70 mm, 120 mm, 170 mm, 220 mm from the pin centre, at least 50 mm apart
- * row.missing(seam).widestSpacing()          // 42.5 mm
- * row.missing(seam).leastSpacing(millimetres(40)).nearestToEven().layout()   // 5 holes at 20 mm, 65 mm, 105 mm, 170 mm, 220 mm from the pin centre, at least 40 mm apart
- * row.missing(seam).leastSpacing(millimetres(60)).isFeasible()               // false
- * row.missing(seam).leastSpacing(millimetres(60)).mostHoles()                // 4
- * row.using(millimetres(110)).symmetricAbout(millimetres(110)).layout()      // 5 holes at 20 mm, 65 mm, 110 mm, 155 mm, 200 mm from the pin centre, at least 45 mm apart
- * row.inTwoRows(millimetres(24)).widestSpacing()                             // 55.46 mm
+ * row.layout()  // 5 holes at 20 mm, 70 mm, 120 mm, 170 mm, 220 mm from the pin centre, at least 50 mm apart  evenly
+ * HoleRow board = row.missing(KeepOut.seamAt(millimetres(120)).clear(millimetres(15)));
+ * board.widestSpacing()  // 42.5 mm  with a seam where the third would lie
+ * HoleRow wide = board.leastSpacing(millimetres(60));
+ * wide.isFeasible()  // false  if the wood asks for 60 mm,
+ * wide.mostHoles()  // 4  four must do
  * }</pre>
  *
  * <p>Answers are exact, in the leaf's unit: every layout is compared by reasoning, none is drawn by

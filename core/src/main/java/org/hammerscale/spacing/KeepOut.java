@@ -7,9 +7,9 @@ import org.hammerscale.units.Measure;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A stretch of a leaf where no hole may have its centre: a seam between two boards with the edge
- * distance that the wood asks for, a boss, a spine, a decorative part. Its ends are open: a hole
- * may lie just on them. Places are measured from the pin centre.
+ * A stretch of a leaf where no hole may have its centre: a {@index seam} between two boards with
+ * the edge distance that the wood asks for, a {@index boss}, a spine, a decorative part. Its ends
+ * are open: a hole may lie just on them. Places are measured from the pin centre.
  *
  * <p>A seam at x of width w forbids x − w/2 − a to x + w/2 + c, where a is kept on the pin's side
  * and c on the tip's, and either is at least half the hole and the shop's margin. The boards' edges
@@ -19,11 +19,10 @@ import org.jspecify.annotations.Nullable;
  * the <em>tip's</em> side of the seam.
  *
  * <pre>{@code
- * KeepOut.between(millimetres(40), millimetres(55)).named("boss")  // boss, 40 mm to 55 mm
  * KeepOut seam = KeepOut.seamAt(millimetres(120)).wide(millimetres(2));
- * seam.clear(millimetres(15))                                // seam at 120 mm, 104 mm to 136 mm
- * seam.clearOnPinSide(millimetres(15)).clearOnTipSide(millimetres(35)).to()   // 156 mm
- * seam.forHole(millimetres(6)).withMargin(millimetres(2)).from()              // 114 mm
+ * seam.clear(millimetres(15))  // seam at 120 mm, 104 mm to 136 mm  between these no hole is centred
+ * seam.clearOnPinSide(millimetres(15)).clearOnTipSide(millimetres(35)).to()  // 156 mm  pulled towards the pin
+ * KeepOut.between(millimetres(40), millimetres(55)).named("boss")  // boss, 40 mm to 55 mm  or any other place
  * }</pre>
  *
  * <p>Source: geometry; for the distances see the wood's own rule, such as EN 1995-1-1, table 8.2.

@@ -39,6 +39,7 @@ class CurvesTest {
     }
     for (Scroll scroll : List.of(EVEN, OPEN)) {
       Scroll tight = scroll.tightenedTo(inches(30));
+      assertTrue(tight.turns() > scroll.turns());
       assertEquals(30, tight.developedLength().getValue(), 1e-11);
       assertEquals(scroll.outerRadius(), tight.outerRadius());
       assertEquals(3.6, scroll.tightenedTo(inches(3.6)).developedLength().getValue(), 1e-11);

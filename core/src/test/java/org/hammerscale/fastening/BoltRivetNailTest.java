@@ -21,6 +21,11 @@ class BoltRivetNailTest {
     // 2 1/4 + 7/16 + 2/13 by hand.
     assertEquals(2.6875 + 2 / 13.0, bolt.length().getValue(), 1e-12);
     assertEquals(0.125, bolt.withWasher(inches("1/8")).length().subtract(bolt.length()).getValue());
+    // 2 1/8 + 21/64 + 1/8 by hand.
+    CarriageBolt door =
+        CarriageBolt.of(inches("3/8")).through(inches("1/4")).through(inches("1 7/8"));
+    assertEquals("2 37/64 in", door.length().toString());
+    assertEquals("0.844 in", door.headDiameter().toString());
     Workings.check(bolt.working(), bolt.length());
     CarriageBolt metric = CarriageBolt.of(millimetres(8)).through(millimetres(6));
     assertEquals("15.5 mm", metric.length().toString());
@@ -91,6 +96,10 @@ class BoltRivetNailTest {
     assertTrue(rivet.withSnapHead(millimetres(20)).length().getValue() > flush);
     assertEquals("2.5 mm", rivet.countersinkIn(millimetres(4)).depth().toString());
     assertEquals("3 mm", rivet.countersinkIn(millimetres(4)).headDepth().toString());
+    Rivet inch = Rivet.of(inches("3/8"));
+    assertEquals("9/16 in", inch.headStock().toString());
+    // A cone from d to 1.5 d, d/4 deep: 19/48 of d.
+    assertEquals("0.1484 in", inch.countersunkHead().stockLength().toString());
     Workings.check(rivet.working(), rivet.diameter());
     Workings.check(rivet.holeWorking(), rivet.hole());
     Workings.check(rivet.headWorking(), rivet.headStock());

@@ -67,6 +67,19 @@ class CountersinkTest {
         neck.cautions()::toString);
   }
 
+  /** Heads of 82°: (A − C) / (2 tan 41°) deep. */
+  @Test
+  void sinksAmericanScrews() {
+    Countersink eight = WoodScrew.number(8).countersinkIn(inches("3/16"));
+    assertTrue(eight.fits());
+    assertEquals("0.0921 in", eight.depth().toString());
+    Countersink fourteen = WoodScrew.number(14).countersinkIn(inches("1/8"));
+    assertEquals("0.2897 in", fourteen.diameterAtBack().toString());
+    assertEquals("0.01313 in", fourteen.withHole(inches("5/16")).land().toString());
+    assertEquals(
+        "0.04694 in", OldBritishWoodScrew.number(8).countersinkIn(inches("1/8")).land().toString());
+  }
+
   @Test
   void aKnifeEdgeIsCautionedAgainst() {
     Countersink sink = SCREW.countersinkIn(millimetres(3)).withHole(millimetres(4));

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.function.Executable;
 
 class IronHoleTest {
   private static final Section STRAP = Section.flat(millimetres(40), millimetres(5));
+  private static final Section INCH_STRAP = Section.flat(inches("1 1/2"), inches("1/4"));
 
   private static final IronHole HOLE = IronHole.drilled(millimetres(7)).clearing(millimetres(6));
 
@@ -42,6 +43,12 @@ class IronHoleTest {
       assertTrue(hole.cautions(STRAP).isEmpty(), hole::toString);
     }
     assertEquals("drilled", HOLE.making().toString());
+    // π/64 in² through 1/4 in, and the third of it that a punch is taken to lose.
+    IronHole inch = IronHole.drilled(inches("1/4")).clearing(inches(0.242));
+    assertEquals("0.01227 in³", inch.metalLost(INCH_STRAP).toString());
+    assertEquals(
+        "0.004091 in³ (0 in³ to 0.01227 in³)",
+        IronHole.punched(inches("1/4")).metalLost(INCH_STRAP).toString());
   }
 
   @Test
@@ -92,6 +99,15 @@ class IronHoleTest {
         IronHoleRule.RIVET_PRACTICE
             .preferredSpacing(HOLE)
             .isEquivalentTo(IronHoleRule.RIVET_PRACTICE.leastSpacing(HOLE)));
+  }
+
+  @Test
+  void americanRulesReckonWithTheFastener() {
+    // 2 2/3 × 5 mm.
+    IronHole hole = IronHole.drilled(millimetres(5.5)).clearing(millimetres(5));
+    assertEquals("13.33 mm", IronHoleRule.AISC_360.leastSpacing(hole).toString());
+    assertEquals(
+        "1 in", IronHoleRule.AISC_360.leastEdge(IronHole.drilled(inches("3/4"))).toString());
   }
 
   @Test

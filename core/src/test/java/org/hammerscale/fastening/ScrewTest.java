@@ -55,6 +55,17 @@ class ScrewTest {
   }
 
   @Test
+  void printTheirSizes() {
+    WoodScrew ten = WoodScrew.number(10);
+    assertEquals("0.19 in", ten.diameter().toString());
+    assertEquals("0.385 in", ten.headDiameter().toString());
+    assertEquals("0.152 in", ten.rootDiameter().toString());
+    assertEquals("0.265 in", LagScrew.of(inches("3/8")).rootDiameter().toString());
+    assertEquals("9.2 mm", MetricWoodScrew.din97(millimetres(5)).headDiameter().toString());
+    assertEquals("0.328 in", OldBritishWoodScrew.number(8).headDiameter().toString());
+  }
+
+  @Test
   void knowWhatTheyAre() {
     assertEquals(WoodFastener.Kind.WOOD_SCREW, WoodScrew.number(8).kind());
     assertEquals(WoodFastener.Kind.WOOD_SCREW, OldBritishWoodScrew.number(8).kind());

@@ -64,6 +64,7 @@ class WoodTest {
     assertEquals(0.73, oak.ovenDry().value());
     assertEquals(0.68, oak.at12Percent().value());
     assertEquals(2, oak.sources().size());
+    assertEquals(29, Wood.species().size());
     Wood larch = Wood.named("Western larch");
     assertFalse(larch.isHardwood() || larch.attacksIron());
     assertEquals(TwelvePercentGravity.of(0.52).ovenDry(), larch.ovenDry());
@@ -93,6 +94,11 @@ class WoodTest {
   @Test
   void distancesFollowTheAngle() {
     WoodSpacing level = DRILLED.pulledAt(degrees(90));
+    assertEquals(millimetres(20), level.alongGrain());
+    assertEquals(millimetres(35), DRILLED.unloadedEnd());
+    WoodSpacing bolt = WoodSpacing.by(SpacingRule.BOLT_IN_SOFTWOOD, inches("3/8"));
+    assertEquals("2 5/8 in", bolt.loadedEnd().toString());
+    assertEquals("9/16 in", bolt.betweenRows().toString());
     assertEquals(millimetres(35), level.loadedEdge());
     assertEquals(millimetres(15), DRILLED.pulledAt(degrees(0)).loadedEdge());
     // With no angle each takes its worst.
@@ -225,6 +231,10 @@ class WoodTest {
     assertEquals(inches("3/8"), lag.mostThreadHole());
     assertEquals(0.3375, lag.threadHole().getValue(), 1e-16);
     assertEquals(inches("1/2"), lag.shankHole());
+    PilotHole dense = PilotHole.acrossLoad(LAG, Wood.named("white oak"));
+    assertEquals("G more than 0.6", dense.density().toString());
+    assertEquals("0.325 in", dense.leastThreadHole().toString());
+    assertEquals("3/8 in", dense.threadHole().toString());
     PilotHole nail = PilotHole.acrossLoad(NAIL, dry(0.55));
     assertEquals(inches(0), nail.leastThreadHole());
     assertEquals(inches(0.09375), nail.threadHole());

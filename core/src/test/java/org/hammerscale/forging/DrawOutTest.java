@@ -25,6 +25,14 @@ class DrawOutTest {
   }
 
   @Test
+  void drawsASquareToARound() {
+    Section rod = Section.round(inches("1/2"));
+    DrawOut draw = DrawOut.between(Section.square(inches("3/4")), rod);
+    // (3/4)² of a square over π/4 × (1/2)² of a round: 9 / π.
+    assertEquals(9 / Math.PI, draw.timesLonger(), 1e-14);
+  }
+
+  @Test
   void showsItsWorkings() {
     Workings.check(DRAW.lengthWorking(millimetres(37)), DRAW.lengthFrom(millimetres(37)));
     Workings.check(DRAW.stockWorking(inches(3)), DRAW.stockFor(inches(3)));

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.hammerscale.stock.Section;
+import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Workings;
 import org.junit.jupiter.api.Test;
 
@@ -26,6 +27,14 @@ class HeadTest {
     assertEquals("square head", BoltHead.HALF_WIDTH.square(inch).name());
     assertEquals("hexagonal head", BoltHead.HALF_WIDTH.hexagon(inch).name());
     assertEquals("half its width thick", BoltHead.HALF_WIDTH.toString());
+  }
+
+  /** A square of 1 1/4 in, 5/8 in thick, over π/4 × (3/4)² of the shank. */
+  @Test
+  void aBoltHeadTakesItsVolumeOfTheShank() {
+    Upset head = BoltHead.HALF_WIDTH.square(Section.round(inches("3/4")));
+    double shank = Math.PI / 4 * 0.75 * 0.75;
+    assertEquals(1.25 * 1.25 * 0.625 / shank, head.stockLength().in(ShopUnits.INCH), 1e-12);
   }
 
   /** The eighth of an inch is 3.175 mm for a metric shank. */

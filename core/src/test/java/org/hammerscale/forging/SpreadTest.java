@@ -24,6 +24,7 @@ class SpreadTest {
     Spread none = Spread.thinning(BAR, millimetres(20), SpreadLaw.NONE);
     assertEquals(Estimate.exact(millimetres(25)), none.width());
     assertEquals(1.25, none.timesLonger());
+    assertTrue(SPREAD.timesLonger() < none.timesLonger());
     assertTrue(none.cautions().isEmpty());
   }
 

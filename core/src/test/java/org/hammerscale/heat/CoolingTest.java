@@ -43,6 +43,7 @@ class CoolingTest {
     var sure = COOLING.to(celsius(900)).withEmissivity(share(0.8));
     assertEquals(Estimate.exact(time.likely()), sure.time());
     assertTrue(sure.emissivity().isExact());
+    assertEquals("0.8 (0.7 to 0.9)", COOLING.emissivity().toString());
   }
 
   @Test
@@ -216,6 +217,7 @@ class CoolingTest {
   @Test
   void airIsStillOrADraught() {
     assertEquals("still air at 20 °C", Air.STILL.toString());
+    assertEquals("still air at 5 °C", Air.STILL.at(celsius(5)).toString());
     assertEquals(
         "draught of 2 m/s at 5 °C", Air.moving(metres(2), seconds(1)).at(celsius(5)).toString());
     assertEquals("air taking 10.0 W/(m² K) at 20 °C", Air.taking(10).toString());

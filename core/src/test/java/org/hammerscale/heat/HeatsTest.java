@@ -33,6 +33,8 @@ class HeatsTest {
     Heats heats = Heats.forWork(minutes(2), COOLING).and(seconds(40));
     assertEquals(number(3, 4, 7), heats.count());
     assertEquals(minutes(2).add(seconds(40)), heats.work());
+    assertEquals("2.667 min", heats.work().toString());
+    assertEquals(COOLING.cautions().size(), heats.cautions().size());
     assertEquals(number(1, 1, 2), Heats.forWork(seconds(40), COOLING).count());
     assertEquals(number(1, 2, 2), Heats.forWork(seconds(20), COOLING).and(seconds(20)).count());
     assertEquals(COOLING.window(), heats.cooling().window());

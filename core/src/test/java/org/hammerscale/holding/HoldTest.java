@@ -9,9 +9,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.hammerscale.fastening.Fastener;
+import org.hammerscale.fastening.LagScrew;
 import org.hammerscale.fastening.OvenDryGravity;
 import org.hammerscale.fastening.TwelvePercentGravity;
 import org.hammerscale.fastening.Wood;
@@ -227,6 +229,12 @@ class HoldTest {
       Workings.check(row.working(), row.effectiveNumber().likely());
       assertEquals(spacing < 2 ? 2 : 1, row.cautions().size());
     }
+    // 4^0.9 × (2.5 / (13 × 5/16))^(1/4) by hand.
+    LagScrew lag = LagScrew.of(inches("5/16"));
+    Estimate<Dimensionless> four =
+        FastenerRow.alongGrain(4, lag, inches("2 1/2")).effectiveNumber();
+    double byHand = Math.pow(4, 0.9) * Math.pow(2.5 / 4.0625, 0.25);
+    assertEquals(byHand, four.likely().getValue(), 1e-12);
     FastenerRow far = FastenerRow.alongGrain(4, LAG, inches(100));
     assertTrue(far.effectiveNumber().isExact());
     assertEquals(

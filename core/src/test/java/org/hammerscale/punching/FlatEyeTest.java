@@ -31,6 +31,15 @@ class FlatEyeTest {
     assertEquals(0.2, DRIFTED.rim().getValue(), 1e-15);
   }
 
+  /** π/4 × (1 − 25/256) × 3/16 by hand. */
+  @Test
+  void keepsTheMetalOfItsDiscLessTheHole() {
+    Hole hole = Hole.round(inches("5/16"));
+    FlatEye eye = FlatEye.drifted(inches(1), inches("3/16"), hole);
+    double kept = Math.PI / 4 * (1 - 25 / 256d) * 3 / 16;
+    assertEquals(kept, eye.metalKept().likely().getValue(), 1e-15);
+  }
+
   @Test
   void losesASlugIfPunched() {
     assertEquals(0.8, PUNCHED.discBefore().low().getValue(), 1e-15);

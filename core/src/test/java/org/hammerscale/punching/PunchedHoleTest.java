@@ -31,6 +31,14 @@ class PunchedHoleTest {
     assertEquals(HOLE.slug(), HOLE.metalLost().total());
   }
 
+  /** Of 3/8 in through 1/4 in: π/4 × 9/64 × 1/4. */
+  @Test
+  void aRoundHoleHasARoundSlug() {
+    PunchedHole hole = PunchedHole.through(BAR, Hole.round(inches("3/8")));
+    assertEquals(Math.PI / 4 * 9 / 64 / 4, hole.fullSlug().getValue(), 1e-16);
+    assertEquals("3/8 in", hole.stock(BAR).toString());
+  }
+
   @Test
   void takesASlugThatWasMeasured() {
     PunchedHole measured = HOLE.withSlugThickness(inches("1/16"));

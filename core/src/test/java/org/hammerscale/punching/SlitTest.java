@@ -46,6 +46,11 @@ class SlitTest {
   }
 
   @Test
+  void ofASquareHoleIsTwoSidesLessATwentieth() {
+    assertEquals("1.9 in", Slit.byShopRule(Hole.square(inches(1))).length().toString());
+  }
+
+  @Test
   void growsWhenItsSidesAreStraightened() {
     Slit marks = Slit.of(inches("1 3/4"));
     assertEquals("2 in (1 3/4 in to 2 1/4 in)", marks.straightened().toString());

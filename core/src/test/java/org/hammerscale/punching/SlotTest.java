@@ -30,6 +30,7 @@ class SlotTest {
 
   @Test
   void losesSlugAndSawdust() {
+    assertEquals("2 in", SLOT.stock(STRAP).toString());
     // 2 × 1/4 in of face: 3/8 in of slug, 1/8 in of saw.
     assertEquals("slug 0.1875 in³, saw 0.0625 in³", SLOT.metalLost().toString());
     assertEquals("slug 0.2188 in³, saw 0.03125 in³", NOTCH.metalLost().toString());

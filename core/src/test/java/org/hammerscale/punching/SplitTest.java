@@ -55,6 +55,12 @@ class SplitTest {
   }
 
   @Test
+  void aCleanCutCostsNoWidth() {
+    Split five = Split.evenly(inches(3), HotCut.ofKerf(inches(0), BAR), 5);
+    assertEquals("1/4 in × 1/4 in flat", five.tineSections().get(0).toString());
+  }
+
+  @Test
   void countsAMetricTineInAnInchBar() {
     Split mixed = Split.over(inches(4), CUT, millimetres(25.4), inches("3/16"));
     assertTrue(mixed.metalKept().likely().isEquivalentTo(FORK.metalKept().likely()));

@@ -87,6 +87,24 @@ class ScaleLossTest {
     assertEquals(FIVE_MINUTES, loss.plan());
   }
 
+  /** 1.1775 kg/m × 0.4 m, and x × 62 / 150 of it, x being what the air can feed. */
+  @Test
+  void weighsWhatALengthLoses() {
+    ScaleLoss loss = ScaleLoss.of(STRAP, FIVE_MINUTES);
+    double x = loss.perSurface().likely().in(ShopUnits.MILLIMETRE);
+    double mass = loss.mass(millimetres(400)).likely().in(ShopUnits.KILOGRAM);
+    assertEquals(1.1775 * 0.4 * x * 62 / 150, mass, 1e-9);
+  }
+
+  @Test
+  void aPlanIsOneHeatInAForgeFireUnlessToldOtherwise() {
+    HeatPlan plan =
+        HeatPlan.soaking(fahrenheit(2100), Estimate.of(minutes(3), minutes(4), minutes(6)));
+    assertEquals(1, plan.heats());
+    assertFalse(plan.isScaleKept());
+    assertTrue(plan.withScaleKept().in(Atmosphere.STILL_AIR).isScaleKept());
+  }
+
   @Test
   void aTubeScalesInsideToo() {
     ScaleLoss tube = loss(Section.roundTube(millimetres(30), millimetres(3)));

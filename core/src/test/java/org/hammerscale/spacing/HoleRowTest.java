@@ -286,6 +286,39 @@ class HoleRowTest {
             .mostHoles());
   }
 
+  /** A seam at 120 mm with 15 mm on either side shuts out the middle of an even row of five. */
+  @Test
+  void aRowMovesAsideForASeam() {
+    HoleRow row = row(240, 5).missing(KeepOut.seamAt(millimetres(120)).clear(millimetres(15)));
+    assertEquals(
+        "5 holes at 20 mm, 65 mm, 105 mm, 170 mm, 220 mm from the pin centre, at least 40 mm apart",
+        row.leastSpacing(millimetres(40)).nearestToEven().layout().toString());
+    assertEquals(
+        "5 holes at 20 mm, 65 mm, 110 mm, 155 mm, 200 mm from the pin centre, at least 45 mm apart",
+        row(240, 5).using(millimetres(110)).symmetricAbout(millimetres(110)).layout().toString());
+    // Two rows 24 mm apart, 50 mm along: the slant.
+    double slant = row(240, 5).inTwoRows(millimetres(24)).widestSpacing().getValue();
+    assertEquals(Math.hypot(50, 24), slant, 1e-12);
+  }
+
+  /** From 5 3/16 in, beside the seam, two even spacings lead to the end at 13 1/4 in. */
+  @Test
+  void aLayoutTellsItsSpacings() {
+    KeepOut seam = KeepOut.seamAt(inches(6)).wide(inches("1/8")).clear(inches("3/4"));
+    HoleLayout holes =
+        HoleRow.along(inches(14))
+            .holes(4)
+            .startingFrom(inches("1 1/2"))
+            .endingBefore(inches("3/4"))
+            .missing(seam)
+            .layout();
+    assertEquals(
+        "4 holes at 1 1/2 in, 5 3/16 in, 9.3333 in, 13 1/4 in from the pin centre,"
+            + " at least 3 11/16 in apart",
+        holes.toString());
+    assertEquals("3.9167 in", holes.spacings().get(2).toString());
+  }
+
   @Test
   void badInputIsRefusedByName() {
     HoleRow row = row(240, 3);
@@ -302,6 +335,13 @@ class HoleRowTest {
             .startsWith("wanted places must rise, was 20 mm behind 30 mm"));
     HoleRow one = row.leastSpacing(millimetres(9)).nearestTo(List.of(millimetres(30)));
     assertTrue(refused(one::layout).startsWith("places must be as many as the holes, 3, were 1"));
+  }
+
+  @Test
+  void aSeamKeepsTheHolesOwnRimAndMargin() {
+    // 120 − 1 − 6/2 − 2.
+    KeepOut seam = KeepOut.seamAt(millimetres(120)).wide(millimetres(2)).forHole(millimetres(6));
+    assertEquals(millimetres(114), seam.withMargin(millimetres(2)).from());
   }
 
   @Test

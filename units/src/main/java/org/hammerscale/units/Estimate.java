@@ -14,10 +14,10 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * Estimate<Length> taper = Estimate.of(inches(3), inches("3 1/4"), inches("3 3/4"));
  * Estimate<Length> eye = Estimate.of(inches("1 3/4"), inches(2), inches("2 3/8"));
- * taper.addDependent(eye)                  // 5 1/4 in (4 3/4 in to 6 1/8 in)
- * taper.addIndependent(eye)                // 5 1/4 in (4.8964 in to 5 7/8 in)
- * taper.bound(0.99)                        // 3.9572 in  enough 99 times in 100
- * taper.odds(inches("3 3/4"))              // 0.95  how often so much is enough
+ * taper.addDependent(eye)        // 5 1/4 in (4 3/4 in to 6 1/8 in)  if what spoils one spoils the other
+ * taper.addIndependent(eye)      // 5 1/4 in (4.8964 in to 5 7/8 in)  if each goes wrong on its own
+ * taper.bound(0.99)              // 3.9572 in  enough 99 times in 100
+ * taper.odds(inches("3 3/4"))    // 0.95  how often so much is enough
  * }</pre>
  *
  * <p>Between and beyond its three values it is spread as two halves of normal distributions that

@@ -8,13 +8,14 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 
 /**
- * A numbered series of thicknesses or diameters. The same number means another size in each, so the
- * series is always named.
+ * A numbered series of thicknesses or diameters: {@index "sheet gauge"}, {@index "wire gauge"},
+ * {@index "screw gauge"}. The same number means another size in each, so the series is always
+ * named.
  *
  * <pre>{@code
- * Gauge.MANUFACTURERS_STANDARD.size(16)             // 0.0598 in
- * Gauge.IMPERIAL_WIRE.size("3/0")                   // 0.372 in
- * Gauge.BIRMINGHAM_WIRE.nearest(millimetres(3))     // "11"
+ * Gauge.MANUFACTURERS_STANDARD.size(16)          // 0.0598 in  16 gauge sheet
+ * Gauge.IMPERIAL_WIRE.size("3/0")                // 0.372 in   British wire, above nought
+ * Gauge.BIRMINGHAM_WIRE.nearest(millimetres(3))  // "11"       which number a calliper found
  * }</pre>
  */
 public final class Gauge {

@@ -12,10 +12,10 @@ import javax.measure.quantity.Length;
  * So {@code 0.1 + 0.2} on a rule of tenths is three tenths, not four.
  *
  * <pre>{@code
- * SIXTEENTH.upTo(inches(1.7671))         // 1 13/16 in
- * SIXTEENTH.nearest(inches(1.7671))      // 1 3/4 in
- * SIXTEENTH.downTo(millimetres(44.9))    // 44.45 mm
- * Graduation.of(millimetres(5)).upTo(millimetres(42))   // 45 mm
+ * SIXTEENTH.upTo(inches(1.7671))                       // 1 13/16 in  to cut: enough bar
+ * SIXTEENTH.nearest(inches(1.7671))                    // 1 3/4 in  to mark
+ * SIXTEENTH.downTo(millimetres(44.9))                  // 44.45 mm  to sink, no deeper, with an inch tool
+ * Graduation.of(millimetres(5)).upTo(millimetres(42))  // 45 mm  any other rule
  * }</pre>
  *
  * <p>Bench practice, as read in J. L. Bacon, <cite>Forge-Practice</cite>, 1908, p. 76: lengths to

@@ -42,10 +42,10 @@ import org.jspecify.annotations.Nullable;
  * are {@link MeasurementParseException}s with the position and what was expected there.
  *
  * <pre>{@code
- * LengthFormat.standard().parse("3' 6 1/2\"")                          // 42 1/2 in
- * LengthFormat.to(SIXTEENTH).format(millimetres(100))                  // "3 15/16 in"
- * LengthFormat.to(SIXTEENTH).withFeet().format(inches("11 63/64"))     // "1' 0\""
- * LengthFormat.to(SIXTEENTH).withRemainder().format(inches(1.7671))    // "1 3/4 in + 0.017"
+ * LengthFormat.standard().parse("3' 6 1/2\"")                        // 42 1/2 in  as it is written on the order
+ * LengthFormat.to(SIXTEENTH).format(millimetres(100))                // "3 15/16 in"  as an inch rule reads it
+ * LengthFormat.to(SIXTEENTH).withFeet().format(inches("11 63/64"))   // "1' 0\""  the inches carry
+ * LengthFormat.to(SIXTEENTH).withRemainder().format(inches(1.7671))  // "1 3/4 in + 0.017"  nothing is hidden
  * }</pre>
  *
  * <h2>What it prints</h2>

@@ -16,12 +16,11 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * Measure<Length> bore = inches("1/2");
- * bore.add(millimetres(3))                        // 0.6181 in
- * bore.add(millimetres(3)).upTo(SIXTEENTH)        // 5/8 in
- * bore.multiply(3).to(ShopUnits.MILLIMETRE)       // 38.1 mm
- * bore.in(ShopUnits.MILLIMETRE)                   // 12.7
- * bore.isEquivalentTo(millimetres(12.7))          // true
- * fahrenheit(1652).to(ShopUnits.CELSIUS)          // 900 °C
+ * bore.add(millimetres(3))                  // 0.6181 in  in the unit of what stands left
+ * bore.add(millimetres(3)).upTo(SIXTEENTH)  // 5/8 in     on the marks of a rule
+ * bore.in(ShopUnits.MILLIMETRE)             // 12.7       the way out to a bare number names its unit
+ * bore.isEquivalentTo(millimetres(12.7))    // true       the same length, whatever its unit
+ * fahrenheit(1652).to(ShopUnits.CELSIUS)    // 900 °C     a temperature is a point
  * }</pre>
  *
  * <p>Temperatures are points, not amounts: they convert and compare, but arithmetic on them is

@@ -16,10 +16,10 @@ import javax.measure.quantity.Volume;
  * Short ways to write measures, meant for static import, and the products that keep their type.
  *
  * <pre>{@code
- * inches("1 1/2")              // 1 1/2 in
- * millimetres(40)              // 40 mm
- * length("3' 6 1/2\"")         // 42 1/2 in
- * area(inches(2), inches(3))   // 6 in²
+ * inches("1 1/2")             // 1 1/2 in   as it stands on the rule
+ * millimetres(40)             // 40 mm      or as a number
+ * length("3' 6 1/2\"")        // 42 1/2 in  or as it was written
+ * area(inches(2), inches(3))  // 6 in²      a product that knows what it is
  * }</pre>
  */
 public final class Measures {

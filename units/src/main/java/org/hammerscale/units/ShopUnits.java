@@ -30,8 +30,8 @@ import tech.units.indriya.unit.Units;
  * NIST SP 811, appendix B.
  *
  * <pre>{@code
- * Measure.of(36, ShopUnits.KSI).to(ShopUnits.MEGAPASCAL)     // 248.2 MPa
- * ShopUnits.system().getUnit("lb/ft")                        // lb/ft
+ * Measure.of(36, ShopUnits.KSI).to(ShopUnits.MEGAPASCAL)  // 248.2 MPa  an American mill sheet, read elsewhere
+ * ShopUnits.system().getUnit("lb/ft")                     // lb/ft  found by its symbol, from a file
  * }</pre>
  *
  * <p>Nothing is registered anywhere: using these units changes how no other unit is read or

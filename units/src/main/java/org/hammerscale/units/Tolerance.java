@@ -10,9 +10,9 @@ import javax.measure.Unit;
  *
  * <pre>{@code
  * Tolerance<Length> half = Tolerance.absolute(millimetres(0.5));
- * half.check(inches(1), millimetres(25.8)).isMet()                     // true
- * half.check(inches(1), millimetres(26)).message()                     // "expected 1 in, was 26 mm: 0.02362 in more, allowed 0.01969 in"
- * Tolerance.graduation(SIXTEENTH).check(inches(2), inches(2.03)).isMet()   // true
+ * half.check(inches(1), millimetres(25.8)).isMet()  // true  0.4 mm off
+ * half.check(inches(1), millimetres(26)).message()  // "expected 1 in, was 26 mm: 0.02362 in more, allowed 0.01969 in"
+ * Tolerance.graduation(SIXTEENTH).check(inches(2), inches(2.03)).isMet()  // true  within half a mark
  * }</pre>
  *
  * <p>A difference of just the allowance is within it, in spite of floating-point noise.

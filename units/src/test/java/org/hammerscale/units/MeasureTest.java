@@ -79,6 +79,7 @@ class MeasureTest {
   @Test
   void scalesByPlainNumbers() {
     assertEquals(inches(4.5), inches(1.5).multiply(3));
+    assertEquals("38.1 mm", inches("1/2").multiply(3).to(ShopUnits.MILLIMETRE).toString());
     assertEquals(inches(4.5), inches(1.5).multiply(new BigDecimal("3")));
     assertEquals(inches(0.5), inches(1.5).divide(3));
     assertEquals(inches(0.5), inches(1.5).divide(Integer.valueOf(3)));

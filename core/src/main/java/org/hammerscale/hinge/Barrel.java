@@ -25,39 +25,20 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * The barrel of a hinge leaf, also called its eye, or knuckle when it is divided: the end of the
- * strap rolled round the pin. It is tangent, rolled up from one face of the leaf, unless it is
- * {@linkplain #centred() centred}, joggled so that the pin lies in the leaf's own plane.
+ * The barrel of a hinge leaf, also called its {@index eye}, or {@index knuckle} when it is divided:
+ * the end of the strap rolled round the pin. It is tangent, rolled up from one face of the leaf,
+ * unless it is {@linkplain #centred() centred}, joggled so that the pin lies in the leaf's own
+ * plane.
  *
  * <pre>{@code
  * Section strap = Section.flat(inches("1 1/2"), inches("1/4"));
  * Barrel eye = Barrel.around(inches("1/2"), strap);
- * eye.outsideDiameter()                               // 1 in
- * eye.developedLength()                               // 2.3562 in
- * eye.developedLength().upTo(SIXTEENTH)               // 2 3/8 in
- * eye.developedLength(NeutralLine.DIN_6935)           // 2.0813 in
- * eye.lengthByRuleOfThree()                                   // 2 1/4 in
- * eye.stock(strap)                                    // 1.9635 in (1.7135 in to 2.2135 in)
- * eye.endedWith(BarrelEnd.tucked()).stock(strap)      // 2.0491 in (1.7991 in to 2.2991 in)
- * eye.centred().leafStart()                           // 0.4841 in
- * eye.using(inches(2.3562)).insideDiameter()          // 0.6379 in
- * Section thinner = Section.flat(inches("1 1/2"), inches("3/16"));
- * eye.faceStepTo(Barrel.around(inches("1/2"), thinner))    // 1/16 in
- * eye.meanDiameter()   // 3/4 in
- * eye.isCentred()   // false
- * eye.section()   // 1 1/2 in × 1/4 in flat
- * eye.name()   // "rolled barrel"
- * eye.start().meets(eye.end())   // true
- * eye.metalKept()   // 0.7363 in³ (0.6426 in³ to 0.8301 in³)
- * eye.metalLost()   // nothing lost
- * eye.reach()   // 1/2 in
- * eye.closing().end()   // square-cut end
- * eye.ruleOfThreeError()   // -0.1062 in
- * eye.cautions().size()   // 1
- * eye.working().result()   // 1.9635 in
- * eye.developedWorking().result()   // 2.3562 in
- * eye.ruleOfThreeWorking().result()   // 2 1/4 in
- * eye.faceStepWorking(Barrel.around(inches("1/2"), thinner)).result()   // 1/16 in
+ * eye.outsideDiameter()                   // 1 in       the bottom swage that trues it
+ * eye.developedLength()                   // 2.3562 in  a full turn: the most that one may cut
+ * eye.closing().stripLength()             // 1.9635 in  what closes on the bore with a square-cut end
+ * eye.stock(strap)                        // 1.9635 in (1.7135 in to 2.2135 in)  as good as the hand
+ * eye.using(inches(2.3562)).insideDiameter()   // 0.6379 in  the bore if the full turn were rolled up
+ * eye.ruleOfThreeError()                  // -0.1062 in  what the rule of three is short of a full turn
  * }</pre>
  *
  * <p>Hot bending keeps the section, so the length on the middle of the thickness stays what it was:

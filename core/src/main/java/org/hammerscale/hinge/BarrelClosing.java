@@ -23,28 +23,14 @@ import org.hammerscale.working.Working;
  * full turn; the full turn that smiths cut leaves something to trim before it is rolled.
  *
  * <pre>{@code
- * Section strap = Section.flat(inches(1), inches("3/16"));
- * Barrel eye = Barrel.around(inches("3/8"), strap);
- * eye.closing().uncovered()                                       // 60°
- * eye.closing().strip()                                           // 1.4726 in (1.2851 in to 1.6601 in)
- * eye.endedWith(BarrelEnd.tucked()).closing().stripLength()       // 1.5368 in
- * eye.closing().leastScarf(inches("3/32"))                        // 0.07686 in
- * eye.closing().leastThinned()                                    // 0.2945 in
- * BarrelClosing scarfed = eye.endedWith(BarrelEnd.scarfedTo(inches("3/32")).over(inches("1/2"))).closing();
- * scarfed.stripLength()                                           // 1.4851 in
- * scarfed.cutLength()                                             // 1.3601 in
- * scarfed.stripFrom(inches("1 5/8"))                              // 1 3/4 in
- * eye.closing().slotFloorFromMark(inches("7/16"))                 // 7/16 in
- * eye.closing().slotFloorFromEnd(inches("7/16"))                  // 1.9101 in (1.7226 in to 2.0976 in)
- * scarfed.end()   // straight scarf to 3/32 in over 1/2 in
- * scarfed.cautions().size()   // 0
- * scarfed.uncoveredWorking().result()   // 48.19°
- * scarfed.stripWorking().result()   // 1.4851 in
- * scarfed.cutWorking().result()   // 1.3601 in
- * scarfed.leastThinnedWorking().result()   // 0.2945 in
- * scarfed.stripFromWorking(inches("1 5/8")).result()   // 1 3/4 in
- * scarfed.leastScarfWorking(inches("3/32")).result()   // 0.07686 in
- * scarfed.slotFloorWorking(inches("7/16")).result()   // 7/16 in
+ * Barrel eye = Barrel.around(inches("3/8"), Section.flat(inches(1), inches("3/16")));
+ * eye.closing().uncovered()                        // 60°  a square end leaves so much of the bore open
+ * eye.closing().leastThinned()                     // 0.2945 in  to thin at least, to close it all round
+ * BarrelEnd scarf = BarrelEnd.scarfedTo(inches("3/32")).over(inches("1/2"));
+ * BarrelClosing scarfed = eye.endedWith(scarf).closing();
+ * scarfed.cutLength()                              // 1.3601 in  to cut before it is thinned
+ * scarfed.stripLength()                            // 1.4851 in  to roll afterwards
+ * eye.closing().slotFloorFromMark(inches("7/16"))  // 7/16 in  where the saw stops, told from the leaf
  * }</pre>
  *
  * <p>With r the inside, R the outside, ρ = (r + R)/2 the middle radius, t the thickness, e the edge

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The bore that a pin wants: the bare pin, its running clearance, and four coats of finish, since
  * oil, wax, paint or zinc lies on both sides of the pin and on both sides of the bore. Other names:
- * hole for the pin, eye size, paint clearance.
+ * {@index "pin hole"}, {@index "eye size"}, {@index "paint clearance"}.
  *
  * <pre>{@code
  * Bore bore = Bore.forPin(inches("3/8")).clearing(inches("1/64")).coated(inches(0.002));

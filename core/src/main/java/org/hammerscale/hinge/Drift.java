@@ -20,8 +20,9 @@ import org.hammerscale.working.Working;
 /**
  * The drift that sizes a hot bore, so large that the bore is right after cooling: D = B (1 + e₁) /
  * (1 + e₂), for a cold bore B, with the elongations e₁ of the work and e₂ of the tool at their own
- * heats. Other names: drift pin; mandrel, where the barrel is rolled on it. It serves any bore,
- * that of a barrel, an eye or a drifted hole, and for a square drift the size across its flats.
+ * heats. Other names: {@index "drift pin"}; {@index mandrel}, where the barrel is rolled on it. It
+ * serves any bore, that of a barrel, an eye or a drifted hole, and for a square drift the size
+ * across its flats.
  *
  * <pre>{@code
  * Bore bore = Bore.forPin(inches("1/2")).clearing(inches("1/64"));

@@ -22,39 +22,18 @@ import org.hammerscale.working.Caution;
 /**
  * A pair of leaves that fit each other: rolled round one bore, divided into knuckles that
  * interleave, cut back so far that the door opens as wide as it must. The first leaf is the one on
- * the post (jamb, frame), the second hangs on it. Other names: hinge, pair of straps, T-hinge.
+ * the post (jamb, frame), the second hangs on it. Other names: {@index hinge}, pair of {@index
+ * strap}s or {@index band}s, {@index T-hinge}.
  *
  * <pre>{@code
  * Bar strap = Bar.of(Section.flat(inches("1 1/2"), inches("1/4")), Material.MILD_STEEL);
- * Bore bore = Bore.forPin(inches("1/2")).clearing(inches("1/64"));
- * HingePair pair = HingePair.of(strap, bore).
- *     knuckles(Knuckles.across(inches("1 1/2")).into(3).withGap(inches("1/32"))).
- *     opening(degrees(110), Hanging.FACE).
- *     leaves(Plain.of(strap.section(), inches(12))).
- *     pair();
- * pair.barrel().outsideDiameter()         // 1 1/64 in
- * pair.leaf(Leaf.FIRST).layout().cutLength().high()   // 14.2578 in
- * pair.slotsOf(Leaf.FIRST).get(0)         // slot of the first leaf: 0.5417 in at 0.4792 in
- * pair.notchDepth()                       // 7/16 in
- * pair.opening()                          // 182.5°
- * pair.slotFloor()                        // 7/16 in
- * pair.markedFrom(Leaf.SECOND)            // "far edge"
- * pair.strap()   // 1 1/2 in × 1/4 in flat, mild steel
- * pair.bore()   // bore of 33/64 in for a pin of 1/2 in
- * pair.knuckles().count()   // 3
- * pair.hand()   // left hand
- * pair.hanging()   // on the face
- * pair.wantedOpening()   // 110°
- * pair.lengthFromPin(Leaf.FIRST)   // 12 in
- * pair.runningGap()   // 0 in
- * pair.hasProudBarrels()   // true
- * pair.metalCutOut(Leaf.FIRST).likely()   // 0.3311 in³
- * pair.swing().contact()   // tips of the leaves
- * Contraction hot = Contraction.from(celsius(1100), Material.MILD_STEEL);
- * pair.drift(hot).chosenFrom(ToolRack.every(SIXTY_FOURTH), bore)   // 17/32 in, leaves 0.523 in
- * pair.swage(hot).chosenFrom(ToolRack.every(SIXTY_FOURTH)).size()   // 1 1/32 in
- * pair.pin().length(pair.knuckles().width())   // 1 1/2 in
- * pair.cautions().size()   // 1
+ * HingePairBuilder asked = HingePair.of(strap, Bore.forPin(inches("1/2")).clearing(inches("1/64")));
+ * asked.knuckles(Knuckles.across(inches("1 1/2")).withGap(inches("1/32"))).leaves(Plain.of(strap.section(), inches(12)));
+ * HingePair pair = asked.opening(degrees(110), Hanging.FACE).on(SIXTEENTH).pair();
+ * pair.slotsOf(Leaf.FIRST).get(0)                            // slot of the first leaf: 5/8 in at 7/16 in
+ * pair.knuckles().gap()                                      // 1/16 in  the least that sixteenths can show
+ * pair.notchDepth()                                          // 7/16 in  behind the pin, for it to open
+ * pair.leaf(Leaf.FIRST).layout().on(SIXTEENTH).cutLength()   // 14 7/16 in  of the bar, for each leaf
  * }</pre>
  *
  * <p>Lengths are exact as geometry but where a feature is an estimate. Both leaves get the same

@@ -21,19 +21,12 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * Bar strap = Bar.of(Section.flat(inches("1 1/2"), inches("1/4")), Material.MILD_STEEL);
- * HingePairBuilder asked = HingePair.of(strap, Bore.forPin(inches("1/2")).clearing(inches("1/64"))).
- *     knuckles(Knuckles.across(inches("1 1/2")).withGap(inches("1/32"))).
- *     opening(degrees(270), Hanging.JOINT).
- *     leaves(Plain.of(strap.section(), inches(12))).
- *     endedWith(BarrelEnd.tucked()).
- *     runningGap(inches("1/32")).
- *     handed(Hand.RIGHT);
- * asked.pair().notchDepth()    // 0.5391 in
- * asked.leaf(Leaf.FIRST, Plain.of(strap.section(), inches(6))).pair().lengthFromPin(Leaf.FIRST)   // 6 in
- * asked.notchedBehindPin(inches("5/8")).pair().opening()   // 278.9°
- * asked.facesFlush().pair().hasProudBarrels()   // false
- * asked.rolledFrom(strap.section()).pair().barrel().section()   // 1 1/2 in × 1/4 in flat
- * asked.barrelsProud().endedWith(BarrelEnd.squareCut()).centred().opening(degrees(90), Hanging.FACE).pair().barrel().isCentred()   // true
+ * HingePairBuilder asked = HingePair.of(strap, Bore.forPin(inches("1/2")).clearing(inches("1/64")));
+ * asked.leaves(Plain.of(strap.section(), inches(12))).opening(degrees(270), Hanging.JOINT);
+ * asked.pair().notchDepth()                               // 0.5078 in  as deep as the opening needs
+ * asked.on(SIXTEENTH).pair().notchDepth()                 // 9/16 in    on a mark, never less
+ * asked.notchedBehindPin(inches("5/8")).pair().opening()  // 281.8°     deeper, so that it opens farther
+ * asked.handed(Hand.RIGHT).pair().markedFrom(Leaf.FIRST)  // "far edge"  for a door hung on the right
  * }</pre>
  */
 public final class HingePairBuilder {

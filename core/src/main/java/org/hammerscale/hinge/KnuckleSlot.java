@@ -17,14 +17,10 @@ import org.hammerscale.working.Working;
  * <pre>{@code
  * Knuckles knuckles = Knuckles.across(millimetres(60)).into(5).withGap(millimetres(0.5));
  * KnuckleSlot slot = knuckles.slotsOf(Leaf.FIRST).get(0);
- * slot.start()                              // 11.6 mm
- * slot.width()                              // 12.6 mm
- * slot.end()                                // 24.2 mm
- * slot.tongue(millimetres(1.2))             // 10.2 mm
- * knuckles.slotsOf(Leaf.SECOND).get(0).isEndNotch()    // true
- * slot.leaf()   // first leaf
- * slot.working().result()   // 12.6 mm
- * slot.tongueWorking(millimetres(1.2)).result()   // 10.2 mm
+ * slot.start()                    // 11.6 mm  across the leaf, from the edge that knuckles count from
+ * slot.end()                      // 24.2 mm  the saw's other cut falls inside this line
+ * slot.tongue(millimetres(1.2))   // 10.2 mm  left between the cuts, to punch out
+ * knuckles.slotsOf(Leaf.SECOND).get(0).isEndNotch()   // true  the other leaf begins with a notch
  * }</pre>
  *
  * <p>The marking line is the edge of the slot, and the kerf falls inside it. Exact as geometry.

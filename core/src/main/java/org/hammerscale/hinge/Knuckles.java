@@ -20,20 +20,12 @@ import org.hammerscale.working.Working;
  *
  * <pre>{@code
  * Knuckles three = Knuckles.across(inches(2)).withGap(inches("1/32"));
- * three.length(1)                                      // 0.6458 in
+ * three.length(1)                                      // 0.6458 in  each of three alike
+ * three.on(SIXTEENTH).length(2)                        // 5/8 in     the middle one, on the marks of a rule
+ * three.on(SIXTEENTH).playOver(three)                  // 1/32 in    what that adds to each joint
  * three.bearingEqually().all().get(1)                  // knuckle 2, second leaf: 31/32 in at 33/64 in
- * three.inRatios(2, 3, 2).bearingLength(Leaf.FIRST)    // 1.1071 in
- * Knuckles five = Knuckles.across(millimetres(60)).into(5).withGap(millimetres(0.5));
- * five.knucklesOf(Leaf.SECOND).size()                  // 2
- * five.slotsOf(Leaf.FIRST).get(1)                      // slot of the first leaf: 12.6 mm at 35.8 mm
- * five.drop()                                          // 0.5 mm
- * five.interleavesWith(five.bearingEqually())          // false
- * five.width()   // 60 mm
- * five.gap()   // 0.5 mm
- * five.count()   // 5
- * five.tightestJointWith(five)   // 0.5 mm
- * five.lengthWorking(1).result()   // 11.6 mm
- * five.bearingWorking(Leaf.FIRST).result()   // 34.8 mm
+ * three.inRatios(2, 3, 2).bearingLength(Leaf.FIRST)    // 1.1071 in  of pin that the first leaf bears on
+ * three.drop()                                         // 1/32 in    to allow for in the hanging
  * }</pre>
  *
  * <p>With the width w, n knuckles and the gap g, what they share is u = w − (n − 1) g, each taking

@@ -17,16 +17,9 @@ import org.jspecify.annotations.Nullable;
  * Section strap = Section.flat(inches("1 1/2"), inches("1/4"));
  * Barrel barrel = Barrel.around(inches("1/2"), strap);
  * LeafProfile leaf = LeafProfile.tangent(barrel).notchedBehindPin(inches("5/8"));
- * leaf.faceAbovePin()                                   // 1/2 in
- * leaf.backAbovePin()                                   // 1/4 in
- * leaf.turnedOver().faceAbovePin()                      // -1/4 in
- * leaf.thickness()                                      // 1/4 in
- * leaf.outsideDiameter()                                // 1 in
- * leaf.notch().orElseThrow()                            // 5/8 in
- * leaf.reaching(inches(9)).length().orElseThrow()       // 9 in
- * LeafProfile.centred(barrel).faceAbovePin()            // 1/8 in
- * LeafProfile.offset(barrel, inches("3/8"))             // leaf of 1/4 in on a barrel of 1 in, face 3/8 in above the pin
- * leaf.onBoard(Board.of(inches(1))).board().isPresent() // true
+ * leaf.faceAbovePin()                          // 1/2 in   the face is level with the barrel's top
+ * leaf.turnedOver().faceAbovePin()             // -1/4 in  laid on its face, the barrel stands proud
+ * LeafProfile.centred(barrel).faceAbovePin()   // 1/8 in   half a thickness: the pin lies in the leaf
  * }</pre>
  *
  * <p>"Above" is the side of the face that the plate turns to when the hinge opens past flat. A

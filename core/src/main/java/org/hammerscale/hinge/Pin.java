@@ -16,21 +16,18 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The round pin that a hinge turns on, and how long to cut it: the width of all knuckles with their
- * gaps, the washers, and what the heads take: L = w + k s + (a₁ + a₂) d. Other names: axle, rivet,
- * knuckle pin. A pin that stands on the post is a {@link org.hammerscale.strength.HookPin}; what a
- * pin bears is a {@link org.hammerscale.strength.PinLoad}, which one to take a {@link
- * org.hammerscale.strength.PinSize}.
+ * gaps, the washers, and what the heads take: L = w + k s + (a₁ + a₂) d. Other names: {@index
+ * axle}, {@index "hinge pin"}, {@index "knuckle pin"}. A pin that stands on the post is a {@link
+ * org.hammerscale.strength.HookPin}; what a pin bears is a {@link
+ * org.hammerscale.strength.PinLoad}, which one to take a {@link org.hammerscale.strength.PinSize}.
  *
  * <pre>{@code
- * Pin pin = Pin.of(millimetres(10)).withWashers(2, millimetres(2));
- * pin.length(millimetres(60))                                            // 64 mm
- * pin.headed(Pin.Head.ROUND, Pin.Head.ROUND).length(millimetres(60))     // 94 mm
+ * Pin loose = Pin.of(millimetres(10)).withWashers(2, millimetres(2));
+ * loose.length(millimetres(60))       // 64 mm  through 60 mm of knuckles and both washers
  * Pin riveted = Pin.of(inches("3/8")).headed(Pin.Head.NONE, Pin.Head.LOW_PEEN);
- * riveted.length(inches(2))                 // 2 9/32 in (2 3/16 in to 2 3/8 in)
- * pin.diameter()   // 10 mm
- * pin.section()   // 10 mm round
- * pin.cautions().size()   // 1
- * riveted.lengthWorking(inches(2)).result()   // 2 9/32 in
+ * riveted.length(inches(2))           // 2 9/32 in (2 3/16 in to 2 3/8 in)  cut the high end, trim the peen
+ * Pin headed = Pin.of(inches("3/8")).headed(Pin.Head.FORGED, Pin.Head.KEYED);
+ * headed.length(inches(2)).high()     // 3 1/8 in  with a head forged on it and room for a cotter
  * }</pre>
  *
  * <p>The length is exact but for what the hand decides: a low peen, a forged head, an end for a

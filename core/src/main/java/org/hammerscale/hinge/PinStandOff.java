@@ -17,11 +17,10 @@ import org.hammerscale.working.Working;
  * half the projection.
  *
  * <pre>{@code
- * PinStandOff.past(inches("3/4")).distance()                          // 3/8 in
+ * PinStandOff.past(inches("3/4")).distance()         // 3/8 in  the pin stands off so far, to fold flat
  * PinStandOff past = PinStandOff.past(inches("3/4")).leaving(inches("1/8"));
- * past.distance()                                                     // 7/16 in
- * past.openingTo(degrees(120)).distance()                             // 0.3333 in
- * past.working().steps().size()                                       // 4
+ * past.distance()                                    // 7/16 in    with room left behind the door
+ * past.openingTo(degrees(120)).distance()            // 0.3333 in  if it need not open all the way
  * }</pre>
  *
  * <p>y = (k − q cos φ) / (1 − cos φ), with the projection q, the clearance k and the opening φ. The

@@ -18,30 +18,14 @@ import org.hammerscale.working.Working;
  * Other names: opening angle, swing, throw; past flat, throw-back.
  *
  * <pre>{@code
- * Section strap = Section.flat(inches("1 1/2"), inches("1/4"));
- * LeafProfile leaf = LeafProfile.tangent(Barrel.around(inches("1/2"), strap));
+ * LeafProfile leaf = LeafProfile.tangent(Barrel.around(inches("1/2"), Section.flat(inches("1 1/2"), inches("1/4"))));
  * Swing swing = Swing.of(leaf);
- * swing.opening()                                        // 60°
- * swing.contact()                                        // back corner of the notch
- * swing.backSwing()                                      // 180°
- * swing.barrelNotch()                                    // 0.433 in
- * swing.leastNotch(degrees(120))                         // 0.866 in
- * swing.leastNotchContact(degrees(120))                  // face corner of the notch
+ * swing.opening()                        // 60°  past flat, and no farther
+ * swing.contact()                        // back corner of the notch
+ * swing.leastNotch(degrees(120))         // 0.866 in  to cut behind the pin, for 120°
  * Swing deep = Swing.of(leaf.notchedBehindPin(inches("7/8")));
- * deep.opening()                                         // 120.5°
- * deep.clears(degrees(120))                              // true
- * deep.opening(Hanging.JOINT)                            // 300.5°
- * deep.shuts(Hanging.JOINT)                              // true
- * deep.roomWhenFolded()                                  // 1/2 in
- * deep.withGap(inches("1/32")).opening()                 // 118.4°
- * Swing.between(leaf, LeafProfile.tangent(Barrel.around(inches("7/16"), strap))).exchanged().barrelNotch()   // 0.4496 in
- * deep.turnedOver().opening()   // 180°
- * deep.withBoards(Board.of(inches(1)).edgeFromPin(inches(1))).opening()   // 67.38°
- * deep.openingWorking().result()   // 120.5°
- * deep.barrelNotchWorking().result()   // 0.433 in
- * deep.leastNotchWorking(degrees(120)).result()   // 0.866 in
- * deep.roomWhenFoldedWorking().result()   // 1/2 in
- * swing.cautions().size()   // 1
+ * deep.opening(Hanging.JOINT)            // 300.5°  from shut, hung in the joint
+ * deep.withBoards(Board.of(inches(1)).edgeFromPin(inches(1))).opening()   // 67.38°  if boards are in the way
  * }</pre>
  *
  * <p><b>Sense.</b> Angles count from flat, the leaves in line. {@link #opening} turns the moving

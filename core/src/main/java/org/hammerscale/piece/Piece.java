@@ -23,14 +23,13 @@ import org.hammerscale.units.Measure;
  *
  * <pre>{@code
  * Bar strap = Bar.of(Section.flat(inches("1 1/2"), inches("1/4")), Material.MILD_STEEL);
- * Section tip = Section.flat(inches("3/4"), inches("1/8"));
- * Piece leaf = Piece.of(strap,
- *     Barrel.around(inches("1/2"), strap.section()),
- *     Plain.of(strap.section(), inches(9)),
- *     Taper.between(strap.section(), tip, inches(6)));
- * leaf.layout().cutLength()   // 14.4635 in (14.2135 in to 14.7135 in)
+ * Feature eye = Barrel.around(inches("1/2"), strap.section());
+ * Feature tip = Taper.between(strap.section(), Section.flat(inches("3/4"), inches("1/8")), inches(6));
+ * Piece leaf = Piece.of(strap, eye, Plain.of(strap.section(), inches(9)), tip).withReferenceAfter(1).trimmedAt(PieceEnd.FIRST, PieceEnd.LAST);
+ * leaf.layout().cutLength()            // 14.4635 in (14.2135 in to 14.7135 in)  before it goes on a rule
+ * leaf.sectionAt(inches(12))           // 1 1/8 in × 3/16 in flat  what a hole there goes through
  * HeatPlan plan = HeatPlan.soaking(fahrenheit(2100), minutes(1)).inHeats(3);
- * leaf.layout(plan).scaleAllowance()   // 0.1889 in (0.06298 in to 1.06 in)
+ * leaf.layout(plan).scaleAllowance()   // 0.1889 in (0.06298 in to 1.06 in)  what the fire takes from the taper
  * }</pre>
  */
 public final class Piece {

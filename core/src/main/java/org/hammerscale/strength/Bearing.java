@@ -30,12 +30,10 @@ import org.jspecify.annotations.Nullable;
  * Section strap = Section.flat(millimetres(40), millimetres(5));
  * IronHole hole = IronHole.drilled(millimetres(7)).clearing(millimetres(6));
  * Bearing bearing = Bearing.towardsEnd(strap, hole, millimetres(10));
- * bearing.clearDistance()                          // 6.5 mm
- * bearing.nominalByAisc(megapascals(360))          // 14040 N
- * bearing.designByEurocode(megapascals(360))       // 10286 N
- * Bearing.towardsHole(strap, hole, millimetres(30)).nominalByAisc(megapascals(360))   // 25920 N
+ * bearing.nominalByAisc(megapascals(360))      // 14040 N  before a safety factor
+ * bearing.designByEurocode(megapascals(360))   // 10286 N  with the standard's own
  * Countersink flush = MetricWoodScrew.din97(millimetres(6)).countersinkIn(millimetres(5));
- * bearing.under(flush).nominalByAisc(megapascals(360))     // 10881 N
+ * bearing.under(flush).nominalByAisc(megapascals(360))     // 10881 N  the cone takes its part
  * }</pre>
  *
  * <p>The fastener is taken to be no softer than the strap, and deformation of the hole to matter.

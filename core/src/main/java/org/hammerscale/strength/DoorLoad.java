@@ -26,21 +26,11 @@ import org.hammerscale.working.Working;
  *
  * <pre>{@code
  * DoorLoad gate = DoorLoad.weighing(kilograms(27), metres(0.91)).hungAt(metres(0), metres(1.5));
- * gate.pull(2)                            // 80.32 N
- * gate.pull(1)                            // -80.32 N
- * gate.withPersonAtTip(kilograms(75)).pull(2)   // 526.5 N
- * gate.bearing()                          // 132.4 N (0 N to 264.8 N)
- * gate.pullFromPost(2, degrees(90))       // 80.32 N
- * gate.withMiddleAt(metres(0.4)).pull(2)   // 70.61 N
- * gate.with("a lamp", newtons(20), metres(0.8)).weight()   // 284.8 N
- * DoorLoad.pressing(newtons(265), metres(0.91)).weight()   // 265 N
- * gate.hinges()   // 2
- * gate.pullAlongPost(2, degrees(60))   // 40.16 N
- * gate.worst(2)   // 276.7 N
- * gate.counted().get(0)   // "the door: 264.8 N at 0.455 m"
- * gate.cautions().size()   // 2
- * gate.working(2).result()   // 80.32 N
- * gate.worstWorking(2).result()   // 276.7 N
+ * gate.pull(2)                                  // 80.32 N   the upper hinge is pulled off the post
+ * gate.pull(1)                                  // -80.32 N  the lower one is pressed on to it
+ * gate.withPersonAtTip(kilograms(75)).pull(2)   // 526.5 N   and with somebody swinging on it
+ * gate.bearing()                                // 132.4 N (0 N to 264.8 N)  the weight, shared as they fit
+ * gate.worst(2)                                 // 276.7 N   if one hinge bears all of it
  * }</pre>
  *
  * <p>Exact for the loads that are counted ({@link #counted}); wind, slamming and friction are not.

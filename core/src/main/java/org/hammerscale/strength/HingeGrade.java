@@ -16,13 +16,9 @@ import org.hammerscale.working.Source;
  * forged hinge has no grade until it is tested.
  *
  * <pre>{@code
- * HingeGrade.of(4).doorMass()                       // 20 kg
- * HingeGrade.of(10).testCycles()                    // 200000
  * HingeGrade.forDoor(kilograms(55)).orElseThrow()   // grade 10: door of 60 kg, 200000 openings
- * HingeGrade.of(4).number()   // 4
- * HingeGrade.of(4).use()   // "door"
- * HingeGrade.of(4).source()   // EN 1935:2002, grades, as hinge makers print them (read)
- * HingeGrade.all().size()   // 14
+ * HingeGrade.of(4).doorMass()                       // 20 kg  what a grade is tested with
+ * HingeGrade.of(10).testCycles()                    // 200000  and how often it is opened
  * }</pre>
  *
  * <p>Source: EN 1935:2002. Grade 1 is 10 kg, not 20.

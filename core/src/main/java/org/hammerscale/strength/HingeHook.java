@@ -21,7 +21,8 @@ import org.hammerscale.working.Working;
 
 /**
  * The hook on the post that a strap hinge hangs on: an upright pin on a level shank, whose top is
- * the shoulder that the barrel rests on. Other names: pintle (US), gudgeon, ride.
+ * the shoulder that the barrel rests on. Other names: {@index pintle} (US), {@index gudgeon},
+ * {@index ride}.
  *
  * <pre>{@code
  * HookPin pin = HookPin.of(Pin.of(millimetres(12)), millimetres(40));

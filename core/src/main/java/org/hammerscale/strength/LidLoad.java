@@ -23,15 +23,10 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * LidLoad lid = LidLoad.pressing(newtons(200), millimetres(600));
- * lid.shut()                                                        // 100 N
+ * lid.shut()                             // 100 N    half on the hinges, half on the front edge
  * LidLoad held = lid.raisedTo(degrees(0)).onStay(millimetres(250), degrees(30));
- * held.stay()                                                       // 480 N
- * held.hinges()                                                     // 417.6 N
- * LidLoad.weighing(kilograms(20), metres(0.6)).shut()   // 98.07 N
- * lid.withMiddleAt(millimetres(200)).shut()   // 133.3 N
- * lid.shutWorking().result()   // 100 N
- * held.working().result()   // 417.6 N
- * held.cautions().size()   // 2
+ * held.stay()                            // 480 N    a stay so flat is pressed hard
+ * held.hinges()                          // 417.6 N  and the hinges with it
  * }</pre>
  *
  * <p>Exact for a stiff lid that turns without friction. Hinges share it unequally unless they are

@@ -27,18 +27,13 @@ import org.hammerscale.working.Working;
  *
  * <pre>{@code
  * Section strap = Section.flat(millimetres(40), millimetres(5));
- * IronHole hole = IronHole.drilled(millimetres(7));
- * IronHole near = hole.offCentre(millimetres(-10));
- * IronHole far = hole.offCentre(millimetres(10)).at(millimetres(30));
+ * IronHole near = IronHole.drilled(millimetres(7)).offCentre(millimetres(-10));
+ * IronHole far = IronHole.drilled(millimetres(7)).offCentre(millimetres(10)).at(millimetres(30));
  * NetSection net = NetSection.of(strap, near, far);
- * net.netWidth()                                // 33 mm
- * net.netArea()                                 // 165 mm²
- * net.line().size()                      // 1
- * NetSection.along(strap, near, far).netArea()  // 186.3 mm²
- * net.nominalRupture(megapascals(360))          // 59400 N
+ * net.netWidth()                                // 33 mm  through one hole: the weakest line
+ * NetSection.along(strap, near, far).netArea()  // 186.3 mm²  the line through both is longer, so stronger
  * net.designRupture(megapascals(360))           // 42768 N
- * net.nominalYield(megapascals(235))            // 47000 N
- * net.deducting(millimetres(2)).netWidth()      // 31 mm
+ * net.deducting(millimetres(2)).netWidth()      // 31 mm  if what punching spoils is taken off too
  * }</pre>
  *
  * <p>Widths and areas are exact by the rule. Strengths say in their names whether they are nominal,

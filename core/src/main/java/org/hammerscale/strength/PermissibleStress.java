@@ -20,14 +20,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * PermissibleStress steel = PermissibleStress.of(megapascals(235), 2);
- * steel.tension()                                             // 117.5 MPa
- * steel.shear()                                               // 67.84 MPa
- * PermissibleStress.of(Material.WROUGHT_IRON, 3).strength()   // 159 MPa
- * steel.safety()   // 2.0
- * steel.source()   // yield strength and safety factor chosen by the caller (common practice)
- * steel.cautions().size()   // 2
- * steel.working().result()   // 117.5 MPa
- * steel.shearWorking().result()   // 67.84 MPa
+ * steel.tension()                                             // 117.5 MPa  to compare a stress with
+ * steel.shear()                                               // 67.84 MPa  to compare a shear with
+ * PermissibleStress.of(Material.WROUGHT_IRON, 3).strength()   // 159 MPa    the low value of its range
  * }</pre>
  *
  * <p>The strength is that of the soft or hot-worked metal, which the fire leaves. A safety factor

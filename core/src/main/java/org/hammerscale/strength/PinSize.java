@@ -28,16 +28,12 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * PermissibleStress iron = PermissibleStress.of(megapascals(235), 3);
- * PinSize size = PinSize.inDoubleShear(newtons(6000), iron);
- * size.leastDiameter()                  // 10.61 mm
- * size.from(PinSize.METRIC_SIZES)       // 12 mm pin
- * size.upTo(HALF_MILLIMETRE)            // 11 mm pin
+ * PinSize sheared = PinSize.inDoubleShear(newtons(6000), iron);
+ * sheared.leastDiameter()                 // 10.61 mm
+ * sheared.from(PinSize.METRIC_SIZES)      // 12 mm pin  of the bar that one can buy
  * PinSize forked = PinSize.inFork(newtons(6000), Fork.around(millimetres(30)), iron);
- * forked.governedBy()                   // "bending"
- * forked.from(PinSize.METRIC_SIZES)     // 20 mm pin
- * PinSize.inSingleShear(newtons(6000), iron).leastDiameter()   // 15.01 mm
- * size.cautions().size()   // 3
- * size.working().result()   // 10.61 mm
+ * forked.governedBy()                     // "bending"  long knuckles bend it first
+ * forked.from(PinSize.METRIC_SIZES)       // 20 mm pin
  * }</pre>
  *
  * <p>The least diameter is exact for that force and strength, in millimetres, or in inches for a

@@ -12,12 +12,9 @@ import org.hammerscale.working.Source;
  * a check of strength.
  *
  * <pre>{@code
- * StrapRule.HALF_TO_TWO_THIRDS.least(inches(36))   // 18 in
+ * StrapRule.HALF_TO_TWO_THIRDS.least(inches(36))   // 18 in  for a door of 36 in
  * StrapRule.HALF_TO_TWO_THIRDS.most(inches(36))    // 24 in
- * StrapRule.AT_LEAST_A_THIRD.least(millimetres(900))   // 300 mm
  * StrapRule.HALF_TO_TWO_THIRDS.allows(inches(20), inches(36))   // true
- * StrapRule.DUMMY_FRONT.source()   // 25 to 30 % of the width (common practice)
- * StrapRule.all().size()   // 4
  * }</pre>
  */
 public final class StrapRule {

@@ -20,8 +20,7 @@ import org.jspecify.annotations.Nullable;
  * double developed(Notes n) {
  *   double d = n.given("d", "bore", bore.in(ShopUnits.INCH));
  *   double t = n.given("t", "strap thickness", 0.25);
- *   double m = n.length("m", "mean diameter", "d + t", d + t);
- *   return n.length("L", "developed length", "π m", Math.PI * m);
+ *   return n.length("L", "developed length", "π (d + t)", Math.PI * (d + t));
  * }
  * inches(developed(Notes.NONE))                                           // 2.3562 in
  * Notes.taken("an eye", ShopUnits.INCH, n -> developed(n)).result()       // 2.3562 in

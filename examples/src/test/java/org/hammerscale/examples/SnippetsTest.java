@@ -31,8 +31,12 @@ class SnippetsTest {
     List<Snippets.Snippet> readme = Snippets.ofPage(Path.of("../README.md"));
     List<Snippets.Snippet> units = Snippets.ofSources(Path.of("../units/src/main/java"));
     List<Snippets.Snippet> core = Snippets.ofSources(Path.of("../core/src/main/java"));
-    assertFalse(readme.isEmpty() || units.isEmpty() || core.isEmpty(), "an example is missing");
-    return Stream.of(readme, units, core)
+    List<Snippets.Snippet> lists =
+        Snippets.ofPage(Path.of("src/test/resources/org/hammerscale/examples/every-answer.md"));
+    assertFalse(
+        lists.isEmpty() || readme.isEmpty() || units.isEmpty() || core.isEmpty(),
+        "an example is missing");
+    return Stream.of(readme, units, core, lists)
         .flatMap(List::stream)
         .map(snippet -> DynamicTest.dynamicTest(snippet.where(), () -> run(snippet)));
   }

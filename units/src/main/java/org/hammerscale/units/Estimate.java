@@ -43,12 +43,18 @@ public final class Estimate<Q extends Quantity<Q>> {
    */
   public static <Q extends Quantity<Q>> Estimate<Q> of(
       Quantity<Q> low, Quantity<Q> likely, Quantity<Q> high) {
-    Measure<Q> middle = Measure.from(likely);
-    Measure<Q> least = Measure.from(low).to(middle.getUnit());
-    Measure<Q> most = Measure.from(high).to(middle.getUnit());
+    Measure<Q> middle = Measure.from("likely", likely);
+    Measure<Q> least = middle.comparable("low", low).to(middle.getUnit());
+    Measure<Q> most = middle.comparable("high", high).to(middle.getUnit());
     if (least.isGreaterThan(middle) || most.isLessThan(middle)) {
       throw new IllegalArgumentException(
-          "estimate must have low ≤ likely ≤ high, was " + least + ", " + middle + ", " + most);
+          "estimate must have low ≤ likely ≤ high, was "
+              + least
+              + ", "
+              + middle
+              + ", "
+              + most
+              + "; name them in this order");
     }
     return new Estimate<>(least, middle, most);
   }
@@ -61,7 +67,7 @@ public final class Estimate<Q extends Quantity<Q>> {
    * @return an estimate without spread
    */
   public static <Q extends Quantity<Q>> Estimate<Q> exact(Quantity<Q> value) {
-    Measure<Q> measure = Measure.from(value);
+    Measure<Q> measure = Measure.from("value", value);
     return new Estimate<>(measure, measure, measure);
   }
 
@@ -94,7 +100,7 @@ public final class Estimate<Q extends Quantity<Q>> {
    * @return the sum, in this estimate's unit
    */
   public Estimate<Q> addDependent(Estimate<Q> other) {
-    if (isExact() && other.isExact()) {
+    if (Objects.requireNonNull(other, "other").isExact() && isExact()) {
       return exact(likely.add(other.likely)); // one object instead of three equal ones
     }
     return new Estimate<>(low.add(other.low), likely.add(other.likely), high.add(other.high));
@@ -109,7 +115,7 @@ public final class Estimate<Q extends Quantity<Q>> {
    */
   public Estimate<Q> addIndependent(Estimate<Q> other) {
     Unit<Q> unit = likely.getUnit();
-    Measure<Q> middle = likely.add(other.likely);
+    Measure<Q> middle = likely.add(Objects.requireNonNull(other, "other").likely);
     double below =
         Math.hypot(likely.in(unit) - low.in(unit), other.likely.in(unit) - other.low.in(unit));
     double above =
@@ -127,7 +133,8 @@ public final class Estimate<Q extends Quantity<Q>> {
    * @return the sum, in this estimate's unit
    */
   public Estimate<Q> add(Quantity<Q> known) {
-    return new Estimate<>(low.add(known), likely.add(known), high.add(known));
+    Measure<Q> measure = likely.comparable("known", known);
+    return new Estimate<>(low.add(measure), likely.add(measure), high.add(measure));
   }
 
   /**
@@ -157,7 +164,8 @@ public final class Estimate<Q extends Quantity<Q>> {
    * @return whether it is one of the outcomes that the estimate covers
    */
   public boolean covers(Quantity<Q> value) {
-    return low.compareTo(value) <= 0 && high.compareTo(value) >= 0;
+    Measure<Q> measure = likely.comparable("value", value);
+    return low.compareTo(measure) <= 0 && high.compareTo(measure) >= 0;
   }
 
   /**
@@ -169,7 +177,8 @@ public final class Estimate<Q extends Quantity<Q>> {
    */
   public Estimate<Q> multiply(double factor) {
     if (!(factor >= 0)) {
-      throw new IllegalArgumentException("factor must not be negative, was " + factor);
+      throw new IllegalArgumentException(
+          "factor must not be negative, was " + factor + "; use negate() to change the sign");
     }
     return new Estimate<>(low.multiply(factor), likely.multiply(factor), high.multiply(factor));
   }

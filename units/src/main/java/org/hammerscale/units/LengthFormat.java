@@ -94,7 +94,7 @@ public final class LengthFormat implements QuantityFormat {
    * @return the format
    */
   public static LengthFormat to(Graduation<Length> graduation) {
-    return new LengthFormat(Objects.requireNonNull(graduation), null, false, false);
+    return new LengthFormat(Objects.requireNonNull(graduation, "graduation"), null, false, false);
   }
 
   /**
@@ -107,7 +107,8 @@ public final class LengthFormat implements QuantityFormat {
    */
   public LengthFormat withDefaultUnit(Unit<Length> unit) {
     if (!Measure.of(1, unit).hasDimensionOf(ShopUnits.METRE)) {
-      throw new IllegalArgumentException("unit must be one of length, was " + unit);
+      throw new IllegalArgumentException(
+          "unit must be one of length, was " + unit + "; give inches or millimetres");
     }
     return new LengthFormat(graduation, unit, feet, remainder);
   }
@@ -178,7 +179,7 @@ public final class LengthFormat implements QuantityFormat {
    */
   @Override
   public String format(Quantity<?> quantity) {
-    Measure<Length> length = asLength(Measure.from(quantity));
+    Measure<Length> length = asLength(Measure.from("quantity", quantity));
     Graduation<Length> rule = graduation;
     if (rule == null) {
       // What has no name in the grammar could not be read back.
@@ -256,7 +257,8 @@ public final class LengthFormat implements QuantityFormat {
     try {
       return quantity.asType(Length.class);
     } catch (ClassCastException e) {
-      throw new IllegalArgumentException("quantity must be a length, was " + quantity, e);
+      throw new IllegalArgumentException(
+          "quantity must be a length, was " + quantity + "; print it by its toString", e);
     }
   }
 

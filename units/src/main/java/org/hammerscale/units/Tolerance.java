@@ -43,9 +43,10 @@ public final class Tolerance<Q extends Quantity<Q>> {
    * @throws IllegalArgumentException if the allowance is negative
    */
   public static <Q extends Quantity<Q>> Tolerance<Q> absolute(Quantity<Q> allowance) {
-    Measure<Q> measure = Measure.from(allowance);
+    Measure<Q> measure = Measure.from("allowance", allowance);
     if (measure.amount() < 0) {
-      throw new IllegalArgumentException("allowance must not be negative, was " + measure);
+      throw new IllegalArgumentException(
+          "allowance must not be negative, was " + measure + "; give the greatest difference");
     }
     return new Tolerance<>("± " + measure, expected -> measure.to(expected.getUnit()));
   }
@@ -62,7 +63,7 @@ public final class Tolerance<Q extends Quantity<Q>> {
   public static <Q extends Quantity<Q>> Tolerance<Q> relative(double fraction) {
     if (!(fraction >= 0 && fraction <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException(
-          "fraction must be a number of zero or more, was " + fraction);
+          "fraction must be a number of zero or more, was " + fraction + "; give 0.01 for 1 %");
     }
     return new Tolerance<>(
         "± " + Decimals.text(fraction * 100, 0) + " %",
@@ -77,7 +78,7 @@ public final class Tolerance<Q extends Quantity<Q>> {
    * @return the tolerance
    */
   public static <Q extends Quantity<Q>> Tolerance<Q> graduation(Graduation<Q> graduation) {
-    return absolute(graduation.step().divide(2));
+    return absolute(Objects.requireNonNull(graduation, "graduation").step().divide(2));
   }
 
   /**
@@ -89,8 +90,8 @@ public final class Tolerance<Q extends Quantity<Q>> {
    * @throws UnsupportedOperationException for temperatures
    */
   public Verdict check(Quantity<Q> expected, Quantity<Q> actual) {
-    Measure<Q> wanted = Measure.from(expected);
-    Measure<Q> found = Measure.from(actual);
+    Measure<Q> wanted = Measure.from("expected", expected);
+    Measure<Q> found = Measure.from("actual", actual);
     Unit<Q> unit = wanted.getUnit();
     Measure<Q> allowance = rule.allowance(wanted);
     Measure<Q> difference = found.to(unit).subtract(wanted);

@@ -1,0 +1,152 @@
+package org.hammerscale.refusal;
+
+import java.lang.reflect.Executable;
+import java.lang.reflect.Method;
+import java.lang.reflect.Parameter;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.format.MeasurementParseException;
+import javax.measure.quantity.Temperature;
+import org.hammerscale.units.Estimate;
+import org.hammerscale.units.ShopUnits;
+import org.hammerscale.units.Tolerance;
+
+/** Says what is wrong with the outcome of a call; an empty text if nothing is. */
+final class Judge {
+  private static final double SLOW = 100;
+
+  private Judge() {}
+
+  /** Of a call without null. */
+  static String fault(Call call, Call.Outcome outcome) {
+    if (outcome.thrown() != null) {
+      return faultOfRefusal(call, outcome.thrown());
+    }
+    // The first call of a kind pays for loading its classes, and a busy machine for its neighbours.
+    if (outcome.milliseconds() > SLOW && call.outcome().milliseconds() > SLOW) {
+      return "slow: " + outcome.milliseconds() + " ms";
+    }
+    Object answer = outcome.answer();
+    if (answer == null) {
+      return isAllowedToBeNull(call.method()) ? "" : "null for an answer";
+    }
+    return isFinite(answer) || isGivenBack(call, answer)
+        ? faultOf(answer)
+        : "not finite: " + answer;
+  }
+
+  /** Of a call with null at one place. */
+  static String faultOfNull(Call call, int place, Call.Outcome outcome) {
+    String name = call.method().getParameters()[place].getName();
+    if (outcome.thrown() instanceof NullPointerException refused) {
+      String message = String.valueOf(refused.getMessage());
+      return message.equals(name) || message.startsWith(name + " ")
+          ? ""
+          : "null unnamed: " + message;
+    }
+    return outcome.thrown() == null ? "null taken" : "";
+  }
+
+  /** What every object must be able to do, and what its getters say. */
+  private static String faultOf(Object thing) {
+    try {
+      String text = thing.toString();
+      boolean found = Set.of(thing).contains(thing); // asks for both hash and equality
+      boolean mistaken = Stream.of(null, "other").anyMatch(thing::equals);
+      if (!found || mistaken || (text.isEmpty() && isOurs(thing))) {
+        return "equals, hashCode or toString of " + text;
+      }
+    } catch (RuntimeException e) {
+      return "equals, hashCode or toString: " + e;
+    }
+    if (!isOurs(thing) || thing.getClass() == Tolerance.Verdict.class) {
+      return "";
+    }
+    for (Method getter : PublicMethods.getters(thing.getClass())) {
+      Call call = new Call(getter, thing, List.of(), Map.of());
+      Call.Outcome outcome = call.outcome();
+      String fault =
+          outcome.thrown() != null
+              ? faultOfRefusal(call, outcome.thrown())
+              : isFinite(outcome.answer()) ? "" : "not finite: " + outcome.answer();
+      if (!fault.isEmpty()) {
+        return "of its " + getter.getName() + "(): " + fault;
+      }
+    }
+    return "";
+  }
+
+  private static String faultOfRefusal(Call call, Throwable thrown) {
+    String message = String.valueOf(thrown.getMessage());
+    if (thrown instanceof MeasurementParseException) {
+      return "";
+    } else if (thrown instanceof UnsupportedOperationException) {
+      return isOfTemperatures(call) ? "" : "unannounced " + thrown;
+    } else if (thrown instanceof ClassCastException && call.method().getName().equals("asType")) {
+      return ""; // as JSR 385 wants it
+    } else if (thrown instanceof AssertionError && call.method().getName().equals("orThrow")) {
+      return "";
+    } else if (!(thrown instanceof IllegalArgumentException)) {
+      return "unannounced " + thrown;
+    } else if (!message.contains("; ") && !message.contains(": ")) {
+      return "no advice: " + message;
+    }
+    Parameter[] parameters = call.method().getParameters();
+    boolean named =
+        parameters.length == 0
+            ? !message.startsWith("value must") && !message.startsWith("divisor")
+            : Stream.of(parameters).anyMatch(each -> isNamed(each.getName(), message));
+    return named ? "" : "unnamed: " + message;
+  }
+
+  /** By its name or by the words that its name is made of. */
+  private static boolean isNamed(String name, String message) {
+    String text = message.toLowerCase(Locale.ROOT);
+    return Stream.of(name.split("(?=[A-Z])"))
+        .allMatch(word -> text.contains(word.toLowerCase(Locale.ROOT)));
+  }
+
+  private static boolean isFinite(Object answer) {
+    if (answer instanceof Double number) {
+      return Double.isFinite(number);
+    } else if (answer instanceof double[] numbers) {
+      return Arrays.stream(numbers).allMatch(Double::isFinite);
+    } else if (answer instanceof Collection<?> all) {
+      return all.stream().allMatch(Judge::isFinite);
+    }
+    return true;
+  }
+
+  /** A note gives back the value that it is told, whatever it is. */
+  private static boolean isGivenBack(Call call, Object answer) {
+    return call.arguments().contains(answer);
+  }
+
+  private static boolean isOfTemperatures(Call call) {
+    return Stream.concat(Stream.ofNullable(call.receiver()), call.arguments().stream())
+            .map(each -> each instanceof Estimate<?> estimate ? estimate.likely() : each)
+            .anyMatch(Judge::isTemperature)
+        || call.known().containsValue(Want.plain(Temperature.class));
+  }
+
+  private static boolean isTemperature(Object thing) {
+    return thing instanceof Quantity<?> quantity
+        && quantity.getUnit().getDimension().equals(ShopUnits.KELVIN.getDimension());
+  }
+
+  /** JSR 385 wants null for a unit that a system does not have. */
+  private static boolean isAllowedToBeNull(Executable method) {
+    return (method instanceof Method asked && asked.getReturnType() == void.class)
+        || method.getName().equals("getUnit");
+  }
+
+  private static boolean isOurs(Object thing) {
+    return thing.getClass().getName().startsWith("org.hammerscale");
+  }
+}

@@ -24,7 +24,7 @@ abstract class BentBar implements Feature {
   private final Unit<Length> unit;
 
   BentBar(Section section, Unit<Length> unit) {
-    this.section = Objects.requireNonNull(section);
+    this.section = Objects.requireNonNull(section, "section");
     this.unit = unit;
   }
 

@@ -71,6 +71,7 @@ abstract class ClosedBar extends BentBar {
   /** {@return the length to cut, to the last bit if the parent has its section} */
   @Override
   public final Estimate<Length> stock(Section parent) {
+    Section.requireArea("parent", parent);
     return section().equals(parent) ? cutLength() : super.stock(parent);
   }
 

@@ -1,5 +1,6 @@
 package org.hammerscale.bending;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
@@ -79,6 +80,7 @@ public final class Link extends ClosedBar {
    * @throws IllegalArgumentException if the bar is too short to close a ring of this width
    */
   public Link using(Quantity<Length> bar) {
+    Objects.requireNonNull(bar, "bar");
     double across = width.in(unit());
     double round = Math.PI * (across + thickness());
     double line = meanLineOf(bar, round);

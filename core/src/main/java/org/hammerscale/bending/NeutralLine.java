@@ -147,6 +147,7 @@ public final class NeutralLine {
    * @throws IllegalArgumentException if the radius is negative, or too small for DIN 6935
    */
   public double fraction(Quantity<Length> insideRadius, Section section) {
+    Section.requireArea("section", section);
     Measure<Length> radius = Arguments.notNegative("inside radius", insideRadius);
     return switch (rule) {
       case MEAN, FRACTION -> value;

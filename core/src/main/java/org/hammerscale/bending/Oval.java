@@ -1,5 +1,6 @@
 package org.hammerscale.bending;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
@@ -87,6 +88,7 @@ public final class Oval extends ClosedBar {
    * @throws IllegalArgumentException if the bar is too short to close a ring of this width
    */
   public Oval using(Quantity<Length> bar) {
+    Objects.requireNonNull(bar, "bar");
     double b = (width.in(unit()) + thickness()) / 2;
     double line = meanLineOf(bar, 2 * Math.PI * b);
     double a =

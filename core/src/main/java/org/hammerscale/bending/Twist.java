@@ -1,6 +1,7 @@
 package org.hammerscale.bending;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
@@ -76,6 +77,7 @@ public final class Twist extends BentBar {
    * @throws IllegalArgumentException if the length is not more than zero
    */
   public Twist using(Quantity<Length> bar) {
+    Objects.requireNonNull(bar, "bar");
     Measure<Length> used = Arguments.positive("length", bar).to(unit());
     return of(turns * used.ratio(length), used, section());
   }

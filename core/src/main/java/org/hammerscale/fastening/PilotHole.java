@@ -66,6 +66,7 @@ public final class PilotHole {
      * @return the class
      */
     public static Density of(OvenDryGravity gravity) {
+      Objects.requireNonNull(gravity, "gravity");
       double g = gravity.value();
       return g > 0.6 ? DENSE : g > 0.5 ? MIDDLE : LIGHT;
     }
@@ -86,7 +87,7 @@ public final class PilotHole {
   private final boolean pulledOut;
 
   private PilotHole(WoodFastener fastener, Wood wood, boolean pulledOut) {
-    this.fastener = Objects.requireNonNull(fastener);
+    this.fastener = Objects.requireNonNull(fastener, "fastener");
     this.density = Density.of(wood.ovenDry());
     this.pulledOut = pulledOut;
   }
@@ -99,6 +100,7 @@ public final class PilotHole {
    * @return its hole
    */
   public static PilotHole pulledOut(WoodFastener fastener, Wood wood) {
+    Objects.requireNonNull(wood, "wood");
     return new PilotHole(fastener, wood, true);
   }
 
@@ -110,6 +112,7 @@ public final class PilotHole {
    * @return its hole
    */
   public static PilotHole acrossLoad(WoodFastener fastener, Wood wood) {
+    Objects.requireNonNull(wood, "wood");
     return new PilotHole(fastener, wood, false);
   }
 

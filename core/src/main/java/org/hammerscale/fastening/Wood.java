@@ -58,7 +58,7 @@ public final class Wood {
    * @throws IllegalArgumentException if the table has no such species
    */
   public static Wood named(String species) {
-    Objects.requireNonNull(species);
+    Objects.requireNonNull(species, "species");
     return species().stream()
         .filter(wood -> wood.name.equalsIgnoreCase(species.strip()))
         .findFirst()
@@ -84,6 +84,7 @@ public final class Wood {
    * @throws IllegalArgumentException if the name is blank
    */
   public static Wood hardwood(String name, OvenDryGravity gravity) {
+    Objects.requireNonNull(gravity, "gravity");
     return converted(name, true, gravity, gravity.at12Percent());
   }
 
@@ -96,6 +97,7 @@ public final class Wood {
    * @throws IllegalArgumentException if the name is blank
    */
   public static Wood hardwood(String name, TwelvePercentGravity gravity) {
+    Objects.requireNonNull(gravity, "gravity");
     return converted(name, true, gravity.ovenDry(), gravity);
   }
 
@@ -108,6 +110,7 @@ public final class Wood {
    * @throws IllegalArgumentException if the name is blank
    */
   public static Wood softwood(String name, OvenDryGravity gravity) {
+    Objects.requireNonNull(gravity, "gravity");
     return converted(name, false, gravity, gravity.at12Percent());
   }
 
@@ -120,6 +123,7 @@ public final class Wood {
    * @throws IllegalArgumentException if the name is blank
    */
   public static Wood softwood(String name, TwelvePercentGravity gravity) {
+    Objects.requireNonNull(gravity, "gravity");
     return converted(name, false, gravity.ovenDry(), gravity);
   }
 

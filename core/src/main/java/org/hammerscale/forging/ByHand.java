@@ -18,7 +18,7 @@ final class ByHand implements Feature {
   private final HandAllowance hand;
 
   ByHand(Feature feature, HandAllowance hand) {
-    this.feature = Objects.requireNonNull(feature);
+    this.feature = Objects.requireNonNull(feature, "feature");
     this.hand = hand;
   }
 

@@ -50,6 +50,8 @@ public final class DrawOut {
    *     or none at all
    */
   public static DrawOut between(Section bar, Section finished) {
+    Section.requireArea("finished", finished);
+    Section.requireArea("bar", bar);
     checkSmaller("finished section", bar, finished);
     if (finished.area().getValue() == 0) {
       throw new IllegalArgumentException(
@@ -70,6 +72,7 @@ public final class DrawOut {
    * @throws IllegalArgumentException if the bar is not flat or square, or the width out of range
    */
   public static DrawOut edging(Section bar, Quantity<Length> width) {
+    Section.requireArea("bar", bar);
     bar.edge();
     return between(bar, Flats.of(Arguments.positive("width", width), bar.thickness()));
   }

@@ -1,6 +1,7 @@
 package org.hammerscale.forging;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
@@ -81,6 +82,7 @@ public final class HandAllowance {
    *     much that the next could come to nothing
    */
   public static HandAllowance fromTrials(double... shares) {
+    Objects.requireNonNull(shares, "shares");
     return fromTrials(
         "allowance of " + shares.length + " trial pieces",
         Source.commonPractice("lengths of " + shares.length + " trial pieces of the shop"),

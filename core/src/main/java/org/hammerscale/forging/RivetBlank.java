@@ -81,6 +81,7 @@ public final class RivetBlank {
    * @throws IllegalArgumentException if the grip is not more than zero, or the shank not round
    */
   public static RivetBlank through(Quantity<Length> grip, Upset head) {
+    Objects.requireNonNull(head, "head");
     Head.checkRound("shank", head.start());
     return new RivetBlank(Arguments.positive("grip", grip), head, head.start().width());
   }
@@ -126,6 +127,7 @@ public final class RivetBlank {
    * @return the length under the first head, in the grip's unit
    */
   public Measure<Length> lengthBy(Rule rule) {
+    Objects.requireNonNull(rule, "rule");
     return grip.withValue(bench(Notes.NONE, rule));
   }
 
@@ -143,7 +145,7 @@ public final class RivetBlank {
    * @return the working of {@link #lengthBy}
    */
   public Working workingBy(Rule rule) {
-    Objects.requireNonNull(rule);
+    Objects.requireNonNull(rule, "rule");
     return Notes.taken("rivet by the bench, " + rule, unit, n -> bench(n, rule))
         .withSource(Source.read("rivet makers' length rules for round heads", ""));
   }

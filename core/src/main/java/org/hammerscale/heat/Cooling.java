@@ -76,6 +76,12 @@ public final class Cooling {
    * @param temperature how hot it is then
    */
   public record Moment(Measure<Time> time, Measure<Temperature> temperature) {
+    /** Refuses null. */
+    public Moment {
+      Objects.requireNonNull(time, "time");
+      Objects.requireNonNull(temperature, "temperature");
+    }
+
     /** Time and temperature. */
     @Override
     public String toString() {
@@ -93,6 +99,7 @@ public final class Cooling {
    * @throws IllegalArgumentException if the temperature is out of that range
    */
   public static Cooling from(Quantity<Temperature> heat, Bar bar) {
+    Objects.requireNonNull(bar, "bar");
     Measure<Temperature> point = Arguments.temperature("heat", heat);
     HotMetal metal = HotMetal.of(bar.material());
     return new Cooling(
@@ -108,7 +115,7 @@ public final class Cooling {
    * @return the cooling
    */
   public Cooling by(HotMetal curves) {
-    return with(given.by(Objects.requireNonNull(curves)));
+    return with(given.by(Objects.requireNonNull(curves, "curves")));
   }
 
   /**
@@ -131,6 +138,7 @@ public final class Cooling {
    * @throws IllegalArgumentException if it is out of that range
    */
   public Cooling withEmissivity(Estimate<Dimensionless> share) {
+    Objects.requireNonNull(share, "share");
     for (Measure<Dimensionless> value : List.of(share.low(), share.high())) {
       Arguments.number("share", value.in(ShopUnits.ONE), 1, "scaled steel has 0.7 to 0.9");
     }
@@ -145,7 +153,7 @@ public final class Cooling {
    * @throws IllegalArgumentException if the bar is not hotter than that shop
    */
   public Cooling in(Air other) {
-    return with(given.in(Objects.requireNonNull(other)));
+    return with(given.in(Objects.requireNonNull(other, "other")));
   }
 
   /**
@@ -179,6 +187,7 @@ public final class Cooling {
    * @return the cooling
    */
   public Cooling withThinnest(Section section) {
+    Section.requireArea("section", section);
     section.area();
     return new Cooling(given, body, section);
   }

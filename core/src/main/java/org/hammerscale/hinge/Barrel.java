@@ -102,7 +102,7 @@ public final class Barrel implements Feature {
   public static Barrel around(Quantity<Length> bore, Section section) {
     return new Barrel(
         Arguments.positive("bore", bore),
-        Objects.requireNonNull(section),
+        Section.requireArea("section", section),
         false,
         BarrelEnd.squareCut());
   }
@@ -115,7 +115,7 @@ public final class Barrel implements Feature {
    * @return the barrel
    */
   public static Barrel around(Bore bore, Section section) {
-    return around(bore.diameter(), section);
+    return around(Objects.requireNonNull(bore, "bore").diameter(), section);
   }
 
   /**
@@ -139,6 +139,7 @@ public final class Barrel implements Feature {
    *     round
    */
   public Barrel endedWith(BarrelEnd barrelEnd) {
+    Objects.requireNonNull(barrelEnd, "barrelEnd");
     return checked(centred, barrelEnd);
   }
 
@@ -282,6 +283,7 @@ public final class Barrel implements Feature {
    * @return the step, exact, in this bore's unit; negative where the other stands higher
    */
   public Measure<Length> faceStepTo(Barrel other) {
+    Objects.requireNonNull(other, "other");
     return Measure.of(faceStep(Notes.NONE, other), unit);
   }
 
@@ -322,6 +324,7 @@ public final class Barrel implements Feature {
   /** {@return its own length of strap to the last bit if the parent has its section} */
   @Override
   public Estimate<Length> stock(Section parent) {
+    Section.requireArea("parent", parent);
     return section.equals(parent) ? closing().stripWithWeld() : Feature.super.stock(parent);
   }
 
@@ -381,6 +384,7 @@ public final class Barrel implements Feature {
    * @return the working
    */
   public Working faceStepWorking(Barrel other) {
+    Objects.requireNonNull(other, "other");
     return Notes.taken("step between two leaves", unit, n -> faceStep(n, other))
         .withSource(ONE_PIN);
   }

@@ -100,7 +100,7 @@ public final class BarrelEnd {
    * @return the end
    */
   public static BarrelEnd forgeWelded(WeldAllowance allowance) {
-    return new BarrelEnd(Kind.WELDED, null, null, Objects.requireNonNull(allowance));
+    return new BarrelEnd(Kind.WELDED, null, null, Objects.requireNonNull(allowance, "allowance"));
   }
 
   /** {@return whether it is welded to the leaf, which makes the barrel a closed ring} */

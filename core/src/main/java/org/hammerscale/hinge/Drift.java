@@ -2,6 +2,7 @@ package org.hammerscale.hinge;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.heat.Contraction;
@@ -90,6 +91,7 @@ public final class Drift {
    * @return the drift
    */
   public Drift withTool(Contraction tool) {
+    Objects.requireNonNull(tool, "tool");
     return new Drift(bore, fit.with(tool));
   }
 

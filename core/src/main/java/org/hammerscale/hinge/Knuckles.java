@@ -3,6 +3,7 @@ package org.hammerscale.hinge;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
@@ -117,6 +118,7 @@ public final class Knuckles {
    * @throws IllegalArgumentException if there are fewer than two or one is not more than zero
    */
   public Knuckles inRatios(double... parts) {
+    Objects.requireNonNull(parts, "parts");
     Knuckles divided = into(parts.length);
     for (double part : parts) {
       Arguments.number("ratio", part, 1e6, "give the parts that each knuckle takes, as 1, 2, 1");
@@ -180,6 +182,7 @@ public final class Knuckles {
    * @return its knuckles in order
    */
   public List<Knuckle> knucklesOf(Leaf leaf) {
+    Objects.requireNonNull(leaf, "leaf");
     return all().stream().filter(knuckle -> knuckle.leaf() == leaf).toList();
   }
 
@@ -190,6 +193,7 @@ public final class Knuckles {
    * @return its slots and notches in order
    */
   public List<KnuckleSlot> slotsOf(Leaf leaf) {
+    Objects.requireNonNull(leaf, "leaf");
     return knucklesOf(leaf.other()).stream()
         .map(facing -> new KnuckleSlot(facing, gap, isAtAnEdge(facing)))
         .toList();
@@ -206,6 +210,7 @@ public final class Knuckles {
    * @return the length, exact, in the width's unit
    */
   public Measure<Length> bearingLength(Leaf leaf) {
+    Objects.requireNonNull(leaf, "leaf");
     return Measure.of(bearing(Notes.NONE, leaf), unit);
   }
 
@@ -228,6 +233,7 @@ public final class Knuckles {
    * @throws IllegalArgumentException if the counts differ
    */
   public Measure<Length> tightestJointWith(Knuckles other) {
+    Objects.requireNonNull(other, "other");
     if (other.count() != count()) {
       throw new IllegalArgumentException(
           "count of knuckles must be the same for both leaves, was "
@@ -255,6 +261,7 @@ public final class Knuckles {
    * @return whether they interleave; false if the counts differ
    */
   public boolean interleavesWith(Knuckles other) {
+    Objects.requireNonNull(other, "other");
     double rounding = 1e-12 * width.in(unit);
     return other.count() == count() && tightestJointWith(other).in(unit) >= -rounding;
   }
@@ -279,6 +286,7 @@ public final class Knuckles {
    * @return the working
    */
   public Working bearingWorking(Leaf leaf) {
+    Objects.requireNonNull(leaf, "leaf");
     return Notes.taken("pin that the " + leaf + " bears on", unit, n -> bearing(n, leaf))
         .withSource(SHARED);
   }

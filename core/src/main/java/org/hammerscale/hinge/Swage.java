@@ -1,6 +1,7 @@
 package org.hammerscale.hinge;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.heat.Contraction;
@@ -65,6 +66,7 @@ public final class Swage {
    * @return the swage
    */
   public Swage withTool(Contraction tool) {
+    Objects.requireNonNull(tool, "tool");
     return new Swage(outside, fit.with(tool));
   }
 

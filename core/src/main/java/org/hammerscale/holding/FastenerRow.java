@@ -2,6 +2,7 @@ package org.hammerscale.holding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Force;
@@ -88,6 +89,7 @@ public final class FastenerRow {
    * @throws IllegalArgumentException if there is none, or the spacing is not more than zero
    */
   public static FastenerRow alongGrain(int count, WoodFastener fastener, Quantity<Length> spacing) {
+    Objects.requireNonNull(fastener, "fastener");
     double diameters = Arguments.positive("spacing", spacing).ratio(fastener.diameter());
     return new FastenerRow(count, ALONG, diameters);
   }
@@ -126,6 +128,7 @@ public final class FastenerRow {
    * @throws IllegalArgumentException if the force is negative
    */
   public Estimate<Force> holds(Quantity<Force> one) {
+    Objects.requireNonNull(one, "one");
     return holds(Estimate.exact(one));
   }
 
@@ -137,6 +140,7 @@ public final class FastenerRow {
    * @throws IllegalArgumentException if a force is negative
    */
   public Estimate<Force> holds(Estimate<Force> one) {
+    Objects.requireNonNull(one, "one");
     Arguments.notNegativeForce("force of one", one.low());
     return Estimate.of(
         one.low().multiply(least()),

@@ -1,5 +1,6 @@
 package org.hammerscale.internal;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Angle;
@@ -20,6 +21,14 @@ import org.hammerscale.units.ShopUnits;
  * value with its unit, the rule and what to do.
  */
 public final class Arguments {
+  /**
+   * Sizes in SI beyond which nothing is a thing of the shop, whatever it measures: a length of 1000
+   * km or 10⁻¹² m. Within them no product of three and no quotient leaves what a double can hold.
+   */
+  private static final double MOST = 1e12;
+
+  private static final double LEAST = 1e-18;
+
   private Arguments() {}
 
   /**
@@ -265,7 +274,7 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static String text(String name, String text) {
-    if (text.isBlank()) {
+    if (Objects.requireNonNull(text, name).isBlank()) {
       throw new IllegalArgumentException(name + " must not be blank; say what it is");
     }
     return text;
@@ -293,11 +302,29 @@ public final class Arguments {
 
   private static <Q extends Quantity<Q>> Measure<Q> measured(
       String name, Quantity<Q> quantity, Unit<Q> kind, String what, String units) {
-    Measure<Q> measure = Measure.from(quantity);
+    Measure<Q> measure = taken(name, quantity);
     if (!measure.hasDimensionOf(kind)) {
       throw new IllegalArgumentException(
           name + " must be " + what + ", was " + measure + "; give it in " + units);
     }
+    double size = Math.abs(measure.in(kind));
+    if (size > MOST || (size < LEAST && size != 0)) {
+      throw new IllegalArgumentException(
+          name
+              + " must be a size that can be made or measured, was "
+              + measure
+              + "; look at the number and its unit");
+    }
     return measure;
+  }
+
+  /** A measure of anybody's quantity, whose refusal names the parameter. */
+  private static <Q extends Quantity<Q>> Measure<Q> taken(String name, Quantity<Q> quantity) {
+    Objects.requireNonNull(quantity, name);
+    try {
+      return Measure.from(quantity);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(name + ": " + e.getMessage(), e);
+    }
   }
 }

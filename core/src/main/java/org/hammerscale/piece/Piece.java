@@ -40,7 +40,8 @@ public final class Piece {
    * @throws IllegalArgumentException if there is no feature
    */
   public static Piece of(Bar bar, Feature... features) {
-    Objects.requireNonNull(bar);
+    Objects.requireNonNull(features, "features");
+    Objects.requireNonNull(bar, "bar");
     if (features.length == 0) {
       throw new IllegalArgumentException(
           "features must be at least one, was none; a straight cut is one Plain stretch");

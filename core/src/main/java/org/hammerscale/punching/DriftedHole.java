@@ -65,8 +65,9 @@ public final class DriftedHole implements Feature {
    * @throws IllegalArgumentException if the bar is a tube
    */
   public static DriftedHole through(Section section, Hole hole) {
+    Objects.requireNonNull(hole, "hole");
     return new DriftedHole(
-        Objects.requireNonNull(section),
+        Objects.requireNonNull(section, "section"),
         hole,
         Slit.halfWayRound(hole),
         Cheeks.beside(section.width().withValue(0), section));
@@ -79,7 +80,7 @@ public final class DriftedHole implements Feature {
    * @return the hole
    */
   public DriftedHole withSlit(Slit newSlit) {
-    return new DriftedHole(section, hole, Objects.requireNonNull(newSlit), cheeks);
+    return new DriftedHole(section, hole, Objects.requireNonNull(newSlit, "newSlit"), cheeks);
   }
 
   /**
@@ -165,6 +166,7 @@ public final class DriftedHole implements Feature {
   /** {@return the slit's own length to the last bit if the parent has the bar's section} */
   @Override
   public Estimate<Length> stock(Section parent) {
+    Section.requireArea("parent", parent);
     return section.equals(parent) ? Estimate.exact(slit.length()) : Feature.super.stock(parent);
   }
 

@@ -72,6 +72,7 @@ public final class FlatEye implements Feature {
    */
   public static FlatEye drifted(
       Section neck, Quantity<Length> outside, Quantity<Length> thickness, Hole hole) {
+    Objects.requireNonNull(hole, "hole");
     return punched(neck, outside, thickness, hole).withSlugThickness(hole.length().withValue(0));
   }
 
@@ -89,6 +90,7 @@ public final class FlatEye implements Feature {
    */
   public static FlatEye punched(
       Section neck, Quantity<Length> outside, Quantity<Length> thickness, Hole hole) {
+    Objects.requireNonNull(hole, "hole");
     Measure<Length> over = Arguments.positive("outside", outside);
     Measure<Length> thick = Arguments.positive("thickness", thickness);
     if (thick.isGreaterThan(over)) {
@@ -109,7 +111,8 @@ public final class FlatEye implements Feature {
               + hole.span()
               + " at its widest; forge a larger eye");
     }
-    return new FlatEye(Objects.requireNonNull(neck), over, thick, hole, Slug.of(hole, thick));
+    return new FlatEye(
+        Objects.requireNonNull(neck, "neck"), over, thick, hole, Slug.of(hole, thick));
   }
 
   /**

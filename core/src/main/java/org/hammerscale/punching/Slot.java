@@ -2,6 +2,7 @@ package org.hammerscale.punching;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
@@ -72,6 +73,8 @@ public final class Slot implements Feature {
    *     is left between the cuts, or the bar is not flat or square
    */
   public static Slot through(Section section, Hole gap, Quantity<Length> kerf) {
+    Section.requireArea("section", section);
+    Objects.requireNonNull(gap, "gap");
     return cut(section, gap, kerf, 2);
   }
 
@@ -86,6 +89,8 @@ public final class Slot implements Feature {
    *     left to punch beside the cut, or the bar is not flat or square
    */
   public static Slot notch(Section section, Hole gap, Quantity<Length> kerf) {
+    Section.requireArea("section", section);
+    Objects.requireNonNull(gap, "gap");
     return cut(section, gap, kerf, 1);
   }
 
@@ -177,6 +182,7 @@ public final class Slot implements Feature {
   /** {@return the slot's own length to the last bit if the parent has the bar's section} */
   @Override
   public Estimate<Length> stock(Section parent) {
+    Section.requireArea("parent", parent);
     return section.equals(parent) ? Estimate.exact(gap.length()) : Feature.super.stock(parent);
   }
 

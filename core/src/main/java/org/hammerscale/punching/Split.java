@@ -3,6 +3,7 @@ package org.hammerscale.punching;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -70,6 +71,8 @@ public final class Split implements Feature {
    */
   @SafeVarargs
   public static Split over(Quantity<Length> length, HotCut cut, Quantity<Length>... widths) {
+    Objects.requireNonNull(widths, "widths");
+    Objects.requireNonNull(cut, "cut");
     Measure<Length> far = Arguments.positive("length", length);
     Section bar = Cheeks.flat(cut.section());
     List<Measure<Length>> tines = new ArrayList<>();
@@ -98,6 +101,7 @@ public final class Split implements Feature {
    *     tines, the kerfs leave nothing of the bar, or the bar is not flat or square
    */
   public static Split evenly(Quantity<Length> length, HotCut cut, int count) {
+    Objects.requireNonNull(cut, "cut");
     Measure<Length> far = Arguments.positive("length", length);
     Section bar = Cheeks.flat(cut.section());
     checkCount(count);
@@ -162,6 +166,7 @@ public final class Split implements Feature {
    *     with its tine's section, or none uses any bar
    */
   public Split worked(Feature... features) {
+    Objects.requireNonNull(features, "features");
     if (features.length != sections.size()) {
       throw new IllegalArgumentException(
           "features must be as many as the "
@@ -268,6 +273,7 @@ public final class Split implements Feature {
    */
   @Override
   public Estimate<Length> stock(Section parent) {
+    Section.requireArea("parent", parent);
     return cut.section().equals(parent) && metalKept().isExact() && metalLost().total().isExact()
         ? Estimate.exact(length)
         : Feature.super.stock(parent);

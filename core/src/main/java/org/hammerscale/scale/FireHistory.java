@@ -56,6 +56,7 @@ public final class FireHistory {
    * @throws IllegalArgumentException if one is out of its range
    */
   public static FireHistory soak(Quantity<Temperature> heat, Quantity<Time> time) {
+    Objects.requireNonNull(heat, "heat");
     return from(heat).hold(time);
   }
 
@@ -80,6 +81,7 @@ public final class FireHistory {
    * @throws IllegalArgumentException if there is no point, one is out of its range, or times fall
    */
   public static FireHistory through(List<Cooling.Moment> points) {
+    Objects.requireNonNull(points, "points");
     if (points.isEmpty()) {
       throw new IllegalArgumentException(
           "points must be at least one, was none; give a time and a temperature");
@@ -135,6 +137,7 @@ public final class FireHistory {
    * @throws IllegalArgumentException if the cooling starts from another temperature
    */
   public FireHistory cooling(Cooling cooling) {
+    Objects.requireNonNull(cooling, "cooling");
     if (!cooling.heat().isEquivalentTo(last().temperature())) {
       throw new IllegalArgumentException(
           "cooling must start from "

@@ -63,7 +63,7 @@ public final class HeatPlan {
    */
   public static HeatPlan of(FireHistory each) {
     return new HeatPlan(
-        Objects.requireNonNull(each), each, each, ONCE, Atmosphere.FORGE_FIRE, false);
+        Objects.requireNonNull(each, "each"), each, each, ONCE, Atmosphere.FORGE_FIRE, false);
   }
 
   /**
@@ -87,6 +87,7 @@ public final class HeatPlan {
    * @throws IllegalArgumentException if one is out of its range
    */
   public static HeatPlan soaking(Quantity<Temperature> heat, Estimate<Time> time) {
+    Objects.requireNonNull(time, "time");
     return new HeatPlan(
         FireHistory.soak(heat, time.low()),
         FireHistory.soak(heat, time.likely()),
@@ -116,6 +117,7 @@ public final class HeatPlan {
    * @throws IllegalArgumentException if there may be none
    */
   public HeatPlan inHeats(Estimate<Dimensionless> number) {
+    Objects.requireNonNull(number, "number");
     if (!(number.low().in(ShopUnits.ONE) >= 1)) {
       throw new IllegalArgumentException(
           "number must be at least 1, was " + number + "; count each stay in the fire");
@@ -130,7 +132,8 @@ public final class HeatPlan {
    * @return the plan
    */
   public HeatPlan in(Atmosphere fire) {
-    return new HeatPlan(shortest, likely, longest, heats, Objects.requireNonNull(fire), kept);
+    return new HeatPlan(
+        shortest, likely, longest, heats, Objects.requireNonNull(fire, "fire"), kept);
   }
 
   /**

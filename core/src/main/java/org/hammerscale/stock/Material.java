@@ -141,6 +141,8 @@ public final class Material {
    */
   public Material withForgingRange(
       Quantity<Temperature> start, Quantity<Temperature> finish, Source source) {
+    Objects.requireNonNull(finish, "finish");
+    Objects.requireNonNull(start, "start");
     return withForgingRange(Estimate.exact(start), Estimate.exact(finish), source);
   }
 
@@ -212,6 +214,7 @@ public final class Material {
    * @throws IllegalArgumentException if the strength is not more than zero
    */
   public Material withYieldStrength(Estimate<Pressure> strength, Source source) {
+    Objects.requireNonNull(strength, "strength");
     Arguments.positivePressure("strength", strength.low());
     return with(facts.withYield(strength, source));
   }
@@ -297,6 +300,7 @@ public final class Material {
    * @return whether its value can be had
    */
   public boolean has(Property property) {
+    Objects.requireNonNull(property, "property");
     return facts.find(property) != null;
   }
 
@@ -308,6 +312,7 @@ public final class Material {
    * @throws IllegalArgumentException if it is not known
    */
   public Source source(Property property) {
+    Objects.requireNonNull(property, "property");
     return known(facts.find(property), property).source();
   }
 

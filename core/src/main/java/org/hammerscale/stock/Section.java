@@ -266,6 +266,7 @@ public final class Section {
    * @return whether it is similar
    */
   public boolean isSimilarTo(Section other) {
+    Objects.requireNonNull(other, "other");
     return shape.isSimilarTo(other.shape);
   }
 
@@ -277,6 +278,7 @@ public final class Section {
    * @return whether one can go over into the other without a step
    */
   public boolean meets(Section other) {
+    Objects.requireNonNull(other, "other");
     return isSimilarTo(other)
         && first.isEquivalentTo(other.first)
         && second.isEquivalentTo(other.second);
@@ -291,6 +293,7 @@ public final class Section {
    * @throws IllegalArgumentException if the sections are not similar
    */
   public Section halfwayTo(Section other) {
+    Objects.requireNonNull(other, "other");
     checkSimilar(other);
     // In this order the compiler at run time needs no objects for what lies between.
     Measure<Length> middleFirst = first.add(other.first).divide(2);
@@ -309,6 +312,7 @@ public final class Section {
    *     1
    */
   public Section towards(Section other, double share) {
+    Objects.requireNonNull(other, "other");
     checkSimilar(other);
     if (!(share >= 0 && share <= 1)) {
       throw new IllegalArgumentException(
@@ -345,6 +349,27 @@ public final class Section {
               + "; forge it flat first, as a stretch of its own");
     }
     return new Section(Shape.FLAT, first, second.withValue(0));
+  }
+
+  /**
+   * Refuses a point or an edge where a bar is asked for.
+   *
+   * @param parameter the parameter's name, for the message
+   * @param section its value
+   * @return the section
+   * @throws IllegalArgumentException if the section is a point or an edge
+   */
+  public static Section requireArea(String parameter, Section section) {
+    Objects.requireNonNull(parameter, "parameter");
+    Objects.requireNonNull(section, parameter);
+    if (section.second.getValue() == 0) {
+      throw new IllegalArgumentException(
+          parameter
+              + " must have an area, was a "
+              + section
+              + "; only a taper or an end may come to a point or an edge");
+    }
+    return section;
   }
 
   private void checkSimilar(Section other) {

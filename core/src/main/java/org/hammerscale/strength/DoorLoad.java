@@ -2,6 +2,7 @@ package org.hammerscale.strength;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Angle;
@@ -143,6 +144,7 @@ public final class DoorLoad {
    */
   @SafeVarargs
   public final DoorLoad hungAt(Quantity<Length>... heightsOfHinges) {
+    Objects.requireNonNull(heightsOfHinges, "heightsOfHinges");
     List<Measure<Length>> rising = new ArrayList<>();
     for (Quantity<Length> height : heightsOfHinges) {
       Measure<Length> next = Arguments.length("heightsOfHinges", height);

@@ -2,6 +2,7 @@ package org.hammerscale.strength;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -83,6 +84,8 @@ public final class HingeHook {
    */
   public static HingeHook of(
       Pin pin, Quantity<Length> barrelWidth, Section shank, Quantity<Length> projection) {
+    Section.requireArea("shank", shank);
+    Objects.requireNonNull(pin, "pin");
     Measure<Length> width = Arguments.positive("barrel width", barrelWidth);
     Measure<Length> out = Arguments.positive("projection", projection);
     if (out.isLessThan(pin.diameter().divide(2))) {

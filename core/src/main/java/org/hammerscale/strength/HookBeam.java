@@ -18,7 +18,7 @@ record HookBeam(
     Measure<Length> lift) {
 
   HookBeam {
-    Objects.requireNonNull(pin);
+    Objects.requireNonNull(pin, "pin");
   }
 
   HookBeam lifted(Measure<Length> stack) {

@@ -2,6 +2,7 @@ package org.hammerscale.strength;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
@@ -96,6 +97,8 @@ public final class NetSection {
    *     of it
    */
   public static NetSection of(Section strap, IronHole... holes) {
+    Objects.requireNonNull(holes, "holes");
+    Section.requireArea("strap", strap);
     return new NetSection(strap, List.of(holes), strap.width().withValue(0), true);
   }
 
@@ -109,6 +112,8 @@ public final class NetSection {
    *     the other, or they leave nothing of the strap
    */
   public static NetSection along(Section strap, IronHole... holes) {
+    Objects.requireNonNull(holes, "holes");
+    Section.requireArea("strap", strap);
     return new NetSection(strap, List.of(holes), strap.width().withValue(0), false);
   }
 

@@ -1,5 +1,6 @@
 package org.hammerscale.strength;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Force;
@@ -133,7 +134,7 @@ final class StressUnits {
 
   /** A force that follows from a strength. */
   static Measure<Force> force(PermissibleStress given, Calculation<PermissibleStress> calculation) {
-    StressUnits units = ofPressure(given.strength());
+    StressUnits units = ofPressure(Objects.requireNonNull(given, "permissible").strength());
     return units.force(calculation.calculate(Notes.NONE, units, given));
   }
 
@@ -148,7 +149,7 @@ final class StressUnits {
   /** The working of a force that follows from a strength. */
   static Working working(
       String title, PermissibleStress given, Calculation<PermissibleStress> calculation) {
-    StressUnits units = ofPressure(given.strength());
+    StressUnits units = ofPressure(Objects.requireNonNull(given, "permissible").strength());
     return Notes.taken(title, units.length, n -> calculation.calculate(n, units, given));
   }
 }

@@ -63,8 +63,9 @@ public final class Notes {
    * @return its working
    */
   public static Working taken(String title, Unit<Length> unit, Calculation calculation) {
+    Objects.requireNonNull(calculation, "calculation");
     List<Step> steps = new ArrayList<>();
-    calculation.calculate(new Notes(steps, Objects.requireNonNull(unit)));
+    calculation.calculate(new Notes(steps, Objects.requireNonNull(unit, "unit")));
     return Working.of(title, steps);
   }
 
@@ -77,7 +78,7 @@ public final class Notes {
    * @return the value
    */
   public double given(String symbol, String meaning, double value) {
-    return steps == null ? value : add(symbol, meaning, "", value, unit);
+    return isNone(symbol, meaning, "") ? value : add(symbol, meaning, "", value, unit);
   }
 
   /**
@@ -102,7 +103,7 @@ public final class Notes {
    * @return the value
    */
   public double length(String symbol, String meaning, String formula, double value) {
-    return steps == null ? value : add(symbol, meaning, formula, value, unit);
+    return isNone(symbol, meaning, formula) ? value : add(symbol, meaning, formula, value, unit);
   }
 
   /**
@@ -115,7 +116,9 @@ public final class Notes {
    * @return the value
    */
   public double area(String symbol, String meaning, String formula, double value) {
-    return steps == null ? value : add(symbol, meaning, formula, value, square().getUnit());
+    return isNone(symbol, meaning, formula)
+        ? value
+        : add(symbol, meaning, formula, value, square().getUnit());
   }
 
   /**
@@ -128,7 +131,7 @@ public final class Notes {
    * @return the value
    */
   public double volume(String symbol, String meaning, String formula, double value) {
-    return steps == null
+    return isNone(symbol, meaning, formula)
         ? value
         : add(symbol, meaning, formula, value, Measures.volume(one(), square()).getUnit());
   }
@@ -143,7 +146,9 @@ public final class Notes {
    * @return the value
    */
   public double number(String symbol, String meaning, String formula, double value) {
-    return steps == null ? value : add(symbol, meaning, formula, value, ShopUnits.ONE);
+    return isNone(symbol, meaning, formula)
+        ? value
+        : add(symbol, meaning, formula, value, ShopUnits.ONE);
   }
 
   /**
@@ -157,13 +162,22 @@ public final class Notes {
    * @return the value
    */
   public double value(String symbol, String meaning, String formula, double value, Unit<?> in) {
-    return steps == null ? value : add(symbol, meaning, formula, value, in);
+    Objects.requireNonNull(in, "in");
+    return isNone(symbol, meaning, formula) ? value : add(symbol, meaning, formula, value, in);
   }
 
   /** Whether notes are kept. */
   @Override
   public String toString() {
     return steps == null ? "no notes" : "notes of " + steps.size() + " steps";
+  }
+
+  /** Whether nothing is kept; null is refused all the same. */
+  private boolean isNone(String symbol, String meaning, String formula) {
+    Objects.requireNonNull(symbol, "symbol");
+    Objects.requireNonNull(meaning, "meaning");
+    Objects.requireNonNull(formula, "formula");
+    return steps == null;
   }
 
   private double add(String symbol, String meaning, String formula, double value, Unit<?> in) {

@@ -21,6 +21,14 @@ import org.hammerscale.units.Tolerance;
 final class Judge {
   private static final double SLOW = 100;
 
+  /** What a method's Javadoc announces beside the usual exceptions. */
+  private static final Map<String, Class<?>> ANNOUNCED =
+      Map.of(
+          "asType", ClassCastException.class, // as JSR 385 wants it
+          "orThrow", AssertionError.class,
+          "withFeet", IllegalStateException.class,
+          "withRemainder", IllegalStateException.class);
+
   private Judge() {}
 
   /** Of a call without null. */
@@ -46,11 +54,13 @@ final class Judge {
     String name = call.method().getParameters()[place].getName();
     if (outcome.thrown() instanceof NullPointerException refused) {
       String message = String.valueOf(refused.getMessage());
-      return message.equals(name) || message.startsWith(name + " ")
-          ? ""
-          : "null unnamed: " + message;
+      boolean named =
+          (!message.startsWith("Cannot") && isIn(message.toLowerCase(Locale.ROOT), name))
+              || call.arguments().contains(message); // the name that it was told
+
+      return named ? "" : "null " + name + " unnamed: " + message;
     }
-    return outcome.thrown() == null ? "null taken" : "";
+    return outcome.thrown() == null ? "null " + name + " taken" : "";
   }
 
   /** What every object must be able to do, and what its getters say. */
@@ -59,13 +69,13 @@ final class Judge {
       String text = thing.toString();
       boolean found = Set.of(thing).contains(thing); // asks for both hash and equality
       boolean mistaken = Stream.of(null, "other").anyMatch(thing::equals);
-      if (!found || mistaken || (text.isEmpty() && isOurs(thing))) {
+      if (!found || mistaken || (text.isEmpty() && isOurs(thing.getClass()))) {
         return "equals, hashCode or toString of " + text;
       }
     } catch (RuntimeException e) {
       return "equals, hashCode or toString: " + e;
     }
-    if (!isOurs(thing) || thing.getClass() == Tolerance.Verdict.class) {
+    if (!isOurs(thing.getClass()) || thing.getClass() == Tolerance.Verdict.class) {
       return "";
     }
     for (Method getter : PublicMethods.getters(thing.getClass())) {
@@ -88,28 +98,42 @@ final class Judge {
       return "";
     } else if (thrown instanceof UnsupportedOperationException) {
       return isOfTemperatures(call) ? "" : "unannounced " + thrown;
-    } else if (thrown instanceof ClassCastException && call.method().getName().equals("asType")) {
-      return ""; // as JSR 385 wants it
-    } else if (thrown instanceof AssertionError && call.method().getName().equals("orThrow")) {
+    } else if (thrown.getClass() == ANNOUNCED.get(call.method().getName())) {
       return "";
     } else if (!(thrown instanceof IllegalArgumentException)) {
       return "unannounced " + thrown;
     } else if (!message.contains("; ") && !message.contains(": ")) {
       return "no advice: " + message;
     }
-    Parameter[] parameters = call.method().getParameters();
-    boolean named =
-        parameters.length == 0
-            ? !message.startsWith("value must") && !message.startsWith("divisor")
-            : Stream.of(parameters).anyMatch(each -> isNamed(each.getName(), message));
-    return named ? "" : "unnamed: " + message;
+    return isNamed(call, message) ? "" : "unnamed: " + message;
   }
 
-  /** By its name or by the words that its name is made of. */
-  private static boolean isNamed(String name, String message) {
-    String text = message.toLowerCase(Locale.ROOT);
+  /**
+   * Whether a refusal's first words name a parameter, the kind of thing that a parameter is, or the
+   * thing that was asked. What arithmetic refuses is never the answer to a question without any.
+   */
+  private static boolean isNamed(Call call, String message) {
+    Executable method = call.method();
+    if (method.getParameterCount() == 0) {
+      return Stream.of("finite number", "divisor", "the same kind").noneMatch(message::contains);
+    }
+    String subject = message.split(" must |: |; ", 2)[0].toLowerCase(Locale.ROOT);
+    return Stream.concat(
+            Stream.of(method.getParameters()).flatMap(Judge::names),
+            Stream.of(method.getDeclaringClass().getSimpleName()))
+        .anyMatch(name -> isIn(subject, name));
+  }
+
+  private static Stream<String> names(Parameter parameter) {
+    return isOurs(parameter.getType())
+        ? Stream.of(parameter.getName(), parameter.getType().getSimpleName())
+        : Stream.of(parameter.getName());
+  }
+
+  /** By the name itself or by one of the words that it is made of. */
+  private static boolean isIn(String subject, String name) {
     return Stream.of(name.split("(?=[A-Z])"))
-        .allMatch(word -> text.contains(word.toLowerCase(Locale.ROOT)));
+        .anyMatch(word -> subject.contains(word.toLowerCase(Locale.ROOT)));
   }
 
   private static boolean isFinite(Object answer) {
@@ -146,7 +170,7 @@ final class Judge {
         || method.getName().equals("getUnit");
   }
 
-  private static boolean isOurs(Object thing) {
-    return thing.getClass().getName().startsWith("org.hammerscale");
+  private static boolean isOurs(Class<?> type) {
+    return type.getName().startsWith("org.hammerscale");
   }
 }

@@ -3,10 +3,13 @@ package org.hammerscale.refusal;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.lang.reflect.Executable;
+import java.lang.reflect.Parameter;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -72,7 +75,11 @@ class RefusalTest {
   private void note(String fault, Call call) {
     String owner = call.method().getDeclaringClass().getName();
     if (!fault.isEmpty() && !owner.startsWith(UNDER_REPAIR)) {
-      faults.putIfAbsent(owner + "." + call.method().getName(), fault + "\n    " + call);
+      String method =
+          Stream.of(call.method().getParameters())
+              .map(Parameter::getName)
+              .collect(Collectors.joining(", ", call.method().getName() + "(", ")"));
+      faults.putIfAbsent(owner + "." + method, fault + "\n    " + call);
     }
   }
 

@@ -106,11 +106,30 @@ final class Supply {
 
   /** Takes what a call has given into the store. */
   void keep(Call call, Object answer) {
+    if (isSmuggling(call)) {
+      return;
+    }
     if (call.method() instanceof Method method) {
       keep(Want.from(method.getGenericReturnType(), call.known()), answer);
     } else {
       keep(Want.plain(answer.getClass()), answer);
     }
+  }
+
+  /**
+   * Whether an unchecked cast has brought a mass for a length: what comes of it lies about its
+   * type.
+   */
+  private boolean isSmuggling(Call call) {
+    for (int i = 0; i < call.arguments().size(); i++) {
+      Want want = Want.from(call.method().getGenericParameterTypes()[i], call.known());
+      if (call.arguments().get(i) instanceof Quantity<?> quantity
+          && !want.of().isEmpty()
+          && !quantity.getUnit().getDimension().equals(kind(want).units().get(0).getDimension())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void keep(Want want, Object thing) {
@@ -150,7 +169,7 @@ final class Supply {
     } else if (raw == Quantity.class) {
       return hostile ? kind(want).hostile(random) : kind(want).likely(random);
     } else if (raw == Measure.class) {
-      return hostile ? Measure.of(-1, kind(want).unit(random)) : kind(want).likelyMeasure(random);
+      return hostile ? Measure.of(0, kind(want).unit(random)) : kind(want).likelyMeasure(random);
     } else if (raw == Unit.class) {
       return (hostile ? Kind.any(random) : kind(want)).unit(random);
     } else if (raw == Class.class) {
@@ -217,10 +236,14 @@ final class Supply {
     }
     List<Method> ways = makers.getOrDefault(want.raw(), List.of());
     for (int i = 0; i < 5 && depth > 0 && !ways.isEmpty(); i++) {
-      Call call = call(ways.get(random.nextInt(ways.size())), 0, depth - 1);
-      if (call != null && call.outcome().answer() != null) {
-        keep(call, call.outcome().answer());
-        return call.outcome().answer();
+      Method way = ways.get(random.nextInt(ways.size()));
+      Call call = call(way, 0, depth - 1);
+      Object answer = call == null ? null : call.outcome().answer();
+      if (answer != null) {
+        keep(call, answer);
+        if (Want.from(way.getGenericReturnType(), call.known()).serves(want)) {
+          return answer;
+        }
       }
     }
     return found.isEmpty() ? null : store.get(found.get(0)).get(0);

@@ -151,6 +151,7 @@ public final class LengthFormat implements QuantityFormat {
    */
   @Override
   public Measure<Length> parse(CharSequence text) {
+    Objects.requireNonNull(text, "text");
     return new LengthReader(text, defaultUnit).readAll();
   }
 
@@ -164,6 +165,8 @@ public final class LengthFormat implements QuantityFormat {
    */
   @Override
   public Measure<Length> parse(CharSequence text, ParsePosition position) {
+    Objects.requireNonNull(position, "position");
+    Objects.requireNonNull(text, "text");
     LengthReader reader = new LengthReader(text, defaultUnit);
     Measure<Length> read = reader.readFrom(position.getIndex());
     position.setIndex(reader.position());
@@ -215,6 +218,7 @@ public final class LengthFormat implements QuantityFormat {
 
   @Override
   public Appendable format(Quantity<?> quantity, Appendable destination) throws IOException {
+    Objects.requireNonNull(destination, "destination");
     return destination.append(format(quantity));
   }
 

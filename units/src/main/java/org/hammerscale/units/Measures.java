@@ -1,5 +1,6 @@
 package org.hammerscale.units;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.format.MeasurementParseException;
@@ -35,6 +36,7 @@ public final class Measures {
    * @throws IllegalArgumentException if the text is anything else, or in another unit
    */
   public static Measure<Length> inches(String text) {
+    Objects.requireNonNull(text, "text");
     Measure<Length> read = read(text, LengthFormat.standard().withDefaultUnit(ShopUnits.INCH));
     if (read.getUnit() != ShopUnits.INCH) {
       throw new IllegalArgumentException(
@@ -51,6 +53,7 @@ public final class Measures {
    * @throws IllegalArgumentException if the text is not such a length, with the reason and place
    */
   public static Measure<Length> length(String text) {
+    Objects.requireNonNull(text, "text");
     return read(text, LengthFormat.standard());
   }
 
@@ -58,7 +61,7 @@ public final class Measures {
     try {
       return format.parse(text);
     } catch (MeasurementParseException e) {
-      throw new IllegalArgumentException(e.getMessage(), e);
+      throw new IllegalArgumentException("text " + e.getMessage(), e);
     }
   }
 

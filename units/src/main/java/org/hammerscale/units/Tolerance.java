@@ -91,7 +91,7 @@ public final class Tolerance<Q extends Quantity<Q>> {
    */
   public Verdict check(Quantity<Q> expected, Quantity<Q> actual) {
     Measure<Q> wanted = Measure.from("expected", expected);
-    Measure<Q> found = Measure.from("actual", actual);
+    Measure<Q> found = wanted.comparable("actual", actual);
     Unit<Q> unit = wanted.getUnit();
     Measure<Q> allowance = rule.allowance(wanted);
     Measure<Q> difference = found.to(unit).subtract(wanted);
@@ -119,7 +119,7 @@ public final class Tolerance<Q extends Quantity<Q>> {
 
     private Verdict(boolean met, String message) {
       this.met = met;
-      this.message = Objects.requireNonNull(message);
+      this.message = Objects.requireNonNull(message, "message");
     }
 
     /** {@return whether the actual value lies within the tolerance} */

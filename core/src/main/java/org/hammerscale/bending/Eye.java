@@ -82,7 +82,7 @@ public final class Eye extends ClosedBar {
    */
   public Eye using(Quantity<Length> length) {
     double t = thickness();
-    double line = meanLineOf(length, Math.PI * t);
+    double line = meanLineOf("length", length, Math.PI * t);
     return new Eye(measure(line / Math.PI - t), section(), joint());
   }
 

@@ -83,7 +83,7 @@ public final class Link extends ClosedBar {
     Objects.requireNonNull(bar, "bar");
     double across = width.in(unit());
     double round = Math.PI * (across + thickness());
-    double line = meanLineOf(bar, round);
+    double line = meanLineOf("bar", bar, round);
     return new Link(measure(across + (line - round) / 2), width, section(), joint());
   }
 

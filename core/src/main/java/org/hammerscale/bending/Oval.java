@@ -90,7 +90,7 @@ public final class Oval extends ClosedBar {
   public Oval using(Quantity<Length> bar) {
     Objects.requireNonNull(bar, "bar");
     double b = (width.in(unit()) + thickness()) / 2;
-    double line = meanLineOf(bar, 2 * Math.PI * b);
+    double line = meanLineOf("bar", bar, 2 * Math.PI * b);
     double a =
         Inverse.solve(
             "mean line", x -> Ellipse.perimeter(x, b), b, line / 4, line, x -> measure(x));

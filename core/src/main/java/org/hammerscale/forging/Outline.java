@@ -3,6 +3,7 @@ package org.hammerscale.forging;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.Function;
 import javax.measure.Quantity;
@@ -23,7 +24,7 @@ final class Outline {
   private static final double ABSOLUTE = 1e-300;
   private static final int FEWEST = 3;
   private static final int MOST = 64;
-  private static final int EVALUATIONS = 1 << 20;
+  private static final int EVALUATIONS = 1 << 15;
 
   private final Section neck;
   private final List<Measure<Length>> distances;
@@ -50,14 +51,14 @@ final class Outline {
 
   static Outline measured(
       Section neck, Map<? extends Quantity<Length>, ? extends Quantity<Length>> widths) {
-    if (widths.isEmpty()) {
+    if (Objects.requireNonNull(widths, "widths").isEmpty()) {
       throw new IllegalArgumentException(
           "widths must be at least one, was none; measure the width at the tip");
     }
     TreeMap<Measure<Length>, Measure<Length>> sorted = new TreeMap<>();
     widths.forEach(
         (distance, width) -> {
-          Measure<Length> at = Arguments.positive("distance", distance);
+          Measure<Length> at = Arguments.positive("distance of widths", distance);
           if (sorted.put(at, Arguments.notNegative("width", width)) != null) {
             throw new IllegalArgumentException(
                 "distance must be given once, was twice " + at + "; give one width for each");

@@ -118,7 +118,7 @@ public final class Taper implements Feature {
   public static Taper using(Quantity<Length> stock, Section bar, Section to) {
     Objects.requireNonNull(to, "to");
     Section.requireArea("bar", bar);
-    DrawOut.checkSmaller("tip", bar, to);
+    DrawOut.checkSmaller("section tapered to", bar, to);
     return new Taper(bar, to, null, Arguments.positive("stock", stock));
   }
 
@@ -133,6 +133,12 @@ public final class Taper implements Feature {
    */
   public Taper bluntedFor(Quantity<Length> stock) {
     Measure<Length> wanted = Arguments.positive("stock", stock);
+    if (!from.isSimilarTo(to)) {
+      throw new IllegalArgumentException(
+          "taper must lead between similar sections to be blunted, was "
+              + this
+              + "; blunt the stretch that keeps its shape");
+    }
     if (wanted.isEquivalentTo(Measure.of(stockUsed(), unit))) {
       return this;
     }

@@ -59,7 +59,8 @@ public final class Upset implements Feature {
       double doubt) {
     if (widest.area().isLessThan(bar.area()) && !widest.meets(bar)) {
       throw new IllegalArgumentException(
-          name
+          "widest section of the "
+              + name
               + " must have at least the area of the "
               + bar
               + " it is jumped up from, was "

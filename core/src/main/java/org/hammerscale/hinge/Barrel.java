@@ -172,7 +172,7 @@ public final class Barrel implements Feature {
         Inverse.solve(
             "cut",
             d -> closing.of(d).cutWithWeld(),
-            0,
+            Measures.millimetres(0.001).in(unit),
             2 * (wanted + section.thickness().in(unit)),
             wanted,
             length -> Measure.of(length, unit));

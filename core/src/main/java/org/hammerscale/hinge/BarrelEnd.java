@@ -139,7 +139,7 @@ public final class BarrelEnd {
     }
     if (!isFlat(section) && (centred || !plain)) {
       throw new IllegalArgumentException(
-          "section must be a flat or a square for a centred barrel or a scarf, was "
+          "section of the barrel must be a flat or a square for a centred barrel or a scarf, was "
               + section
               + "; leave the end square on a barrel rolled to one face, or forge a flat first");
     }

@@ -68,7 +68,7 @@ public final class HingePairBuilder {
    * @return this builder
    */
   public HingePairBuilder rolledFrom(Section section) {
-    rolled = Objects.requireNonNull(section, "section");
+    rolled = Section.requireArea("section", section);
     return this;
   }
 

@@ -41,6 +41,7 @@ import org.hammerscale.working.Working;
  * published figure was found for: the caller says. Source: plane geometry.
  */
 public final class Knuckles {
+  private static final int MOST = 1000;
   private static final Source SHARED =
       Source.computed("knuckles and gaps together make up the width");
 
@@ -83,15 +84,12 @@ public final class Knuckles {
   /**
    * The same width divided equally.
    *
-   * @param count how many knuckles both leaves have together, at least two
+   * @param count how many knuckles both leaves have together, 2 to 1000
    * @return the knuckles, all of one length
-   * @throws IllegalArgumentException if there are fewer than two, or the gaps leave them no room
+   * @throws IllegalArgumentException if the count is out of range, or the gaps leave them no room
    */
   public Knuckles into(int count) {
-    if (count < 2) {
-      throw new IllegalArgumentException(
-          "count of knuckles must be at least 2, was " + count + "; give each leaf one");
-    }
+    Arguments.count("count of knuckles", count, 2, MOST, "give each leaf one, or divide the hinge");
     return new Knuckles(width, gap, equal(count));
   }
 
@@ -112,16 +110,16 @@ public final class Knuckles {
   /**
    * The same width divided in given ratios.
    *
-   * @param parts the length of each knuckle in parts of any size, from the edge measured from; two
-   *     or more, each more than zero
+   * @param parts the length of each knuckle in parts of any size, from the edge measured from; 2 to
+   *     1000 of them, each more than zero
    * @return the knuckles, as many as there are parts
-   * @throws IllegalArgumentException if there are fewer than two or one is not more than zero
+   * @throws IllegalArgumentException if their number is out of range, or one is not more than zero
    */
   public Knuckles inRatios(double... parts) {
     Objects.requireNonNull(parts, "parts");
     Knuckles divided = into(parts.length);
     for (double part : parts) {
-      Arguments.number("ratio", part, 1e6, "give the parts that each knuckle takes, as 1, 2, 1");
+      Arguments.number("part", part, 1e6, "give the parts that each knuckle takes, as 1, 2, 1");
     }
     return new Knuckles(width, divided.gap, parts.clone());
   }

@@ -128,8 +128,7 @@ public final class FastenerRow {
    * @throws IllegalArgumentException if the force is negative
    */
   public Estimate<Force> holds(Quantity<Force> one) {
-    Objects.requireNonNull(one, "one");
-    return holds(Estimate.exact(one));
+    return holds(Estimate.exact(Arguments.notNegativeForce("force of one", one)));
   }
 
   /**

@@ -21,13 +21,19 @@ import org.hammerscale.units.ShopUnits;
  * value with its unit, the rule and what to do.
  */
 public final class Arguments {
-  /**
-   * Sizes in SI beyond which nothing is a thing of the shop, whatever it measures: a length of 1000
-   * km or 10⁻¹² m. Within them no product of three and no quotient leaves what a double can hold.
-   */
-  private static final double MOST = 1e12;
+  /** No length of a shop is shorter, in metres; zero is where it is allowed. */
+  private static final double LEAST_LENGTH = 1e-6;
 
+  /** No length of a shop is longer, in metres. */
+  private static final double MOST_LENGTH = 1e5;
+
+  /** The same for all that is no length, in SI: within them no answer outgrows a double. */
   private static final double LEAST = 1e-18;
+
+  private static final double MOST = 1e15;
+
+  /** Less is none: a part, a share, a number of turns. */
+  private static final double LEAST_NUMBER = 1e-9;
 
   private Arguments() {}
 
@@ -261,8 +267,30 @@ public final class Arguments {
     if (!(number > 0 && number <= most)) {
       throw new IllegalArgumentException(
           name + " must be more than 0 and at most " + most + ", was " + number + "; " + advice);
+    } else if (number < LEAST_NUMBER) {
+      throw new IllegalArgumentException(
+          name + " must be at least " + LEAST_NUMBER + ", was " + number + "; " + advice);
     }
     return number;
+  }
+
+  /**
+   * A count.
+   *
+   * @param name what is counted, for the message
+   * @param count its value
+   * @param least the fewest allowed
+   * @param most the most allowed
+   * @param advice what to do, for the message
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static int count(String name, int count, int least, int most, String advice) {
+    if (count < least || count > most) {
+      throw new IllegalArgumentException(
+          name + " must be from " + least + " to " + most + ", was " + count + "; " + advice);
+    }
+    return count;
   }
 
   /**
@@ -307,12 +335,22 @@ public final class Arguments {
       throw new IllegalArgumentException(
           name + " must be " + what + ", was " + measure + "; give it in " + units);
     }
-    double size = Math.abs(measure.in(kind));
-    if (size > MOST || (size < LEAST && size != 0)) {
+    boolean isLength = kind.equals(ShopUnits.METRE);
+    double least = isLength ? LEAST_LENGTH : LEAST;
+    double most = isLength ? MOST_LENGTH : MOST;
+    double value = Math.abs(measure.getValue());
+    double size = value > MOST * MOST ? value : Math.abs(measure.in(kind));
+    if (value != 0 && !(size >= least && size <= most)) {
       throw new IllegalArgumentException(
           name
-              + " must be a size that can be made or measured, was "
-              + measure
+              + " must be a size between "
+              + Measure.of(least, kind)
+              + " and "
+              + Measure.of(most, kind)
+              + ", was "
+              + measure.getValue()
+              + " "
+              + measure.getUnit()
               + "; look at the number and its unit");
     }
     return measure;

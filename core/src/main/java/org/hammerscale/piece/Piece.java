@@ -2,6 +2,7 @@ package org.hammerscale.piece;
 
 import java.util.List;
 import java.util.Objects;
+import org.hammerscale.internal.Arguments;
 import org.hammerscale.scale.HeatPlan;
 import org.hammerscale.scale.ScaleLoss;
 import org.hammerscale.stock.Bar;
@@ -23,6 +24,8 @@ import org.hammerscale.stock.Feature;
  * }</pre>
  */
 public final class Piece {
+  private static final int MOST = 1000;
+
   private final Bar bar;
   private final List<Feature> features;
 
@@ -35,17 +38,15 @@ public final class Piece {
    * A piece.
    *
    * @param bar what it is forged from
-   * @param features its features in order, at least one, from the marked end
+   * @param features its features in order, 1 to 1000, from the marked end
    * @return the piece
-   * @throws IllegalArgumentException if there is no feature
+   * @throws IllegalArgumentException if there is no feature, or there are too many
    */
   public static Piece of(Bar bar, Feature... features) {
     Objects.requireNonNull(features, "features");
     Objects.requireNonNull(bar, "bar");
-    if (features.length == 0) {
-      throw new IllegalArgumentException(
-          "features must be at least one, was none; a straight cut is one Plain stretch");
-    }
+    Arguments.count(
+        "number of features", features.length, 1, MOST, "a straight cut is one Plain stretch");
     return new Piece(bar, List.of(features));
   }
 

@@ -67,7 +67,7 @@ public final class DriftedHole implements Feature {
   public static DriftedHole through(Section section, Hole hole) {
     Objects.requireNonNull(hole, "hole");
     return new DriftedHole(
-        Objects.requireNonNull(section, "section"),
+        Section.requireArea("section", section),
         hole,
         Slit.halfWayRound(hole),
         Cheeks.beside(section.width().withValue(0), section));

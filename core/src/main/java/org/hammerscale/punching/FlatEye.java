@@ -111,8 +111,7 @@ public final class FlatEye implements Feature {
               + hole.span()
               + " at its widest; forge a larger eye");
     }
-    return new FlatEye(
-        Objects.requireNonNull(neck, "neck"), over, thick, hole, Slug.of(hole, thick));
+    return new FlatEye(Section.requireArea("neck", neck), over, thick, hole, Slug.of(hole, thick));
   }
 
   /**

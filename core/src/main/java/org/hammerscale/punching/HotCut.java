@@ -1,7 +1,6 @@
 package org.hammerscale.punching;
 
 import java.util.List;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Angle;
@@ -55,7 +54,7 @@ public final class HotCut implements Feature {
   private final boolean bothFaces;
 
   private HotCut(Section section, Measure<Length> known, Measure<Angle> bevel, boolean bothFaces) {
-    this.section = Objects.requireNonNull(section, "section");
+    this.section = Section.requireArea("section", section);
     this.known = known;
     this.bevel = bevel;
     this.bothFaces = bothFaces;

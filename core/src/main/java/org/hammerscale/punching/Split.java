@@ -45,6 +45,7 @@ import org.hammerscale.working.Working;
  * <p>Source: conservation of volume.
  */
 public final class Split implements Feature {
+  private static final int MOST = 100;
   private static final double SLACK = 1e-9;
 
   private final HotCut cut;
@@ -64,10 +65,10 @@ public final class Split implements Feature {
    *
    * @param length how far the bar is split, more than zero
    * @param cut the chisel, and the bar that is split: flat or square
-   * @param widths the width of each tine, two or more, in order across the bar
+   * @param widths the width of each tine, 2 to 100, in order across the bar
    * @return the split
-   * @throws IllegalArgumentException if a size is not more than zero, there are fewer than two
-   *     tines, the widths and kerfs do not add up to the bar, or the bar is not flat or square
+   * @throws IllegalArgumentException if a size is not more than zero, their count is out of range,
+   *     the widths and kerfs do not add up to the bar, or the bar is not flat or square
    */
   @SafeVarargs
   public static Split over(Quantity<Length> length, HotCut cut, Quantity<Length>... widths) {
@@ -95,10 +96,10 @@ public final class Split implements Feature {
    *
    * @param length how far the bar is split, more than zero
    * @param cut the chisel, and the bar that is split: flat or square
-   * @param count how many tines, two or more
+   * @param count how many tines, 2 to 100
    * @return the split
-   * @throws IllegalArgumentException if the length is not more than zero, there are fewer than two
-   *     tines, the kerfs leave nothing of the bar, or the bar is not flat or square
+   * @throws IllegalArgumentException if the length is not more than zero, their count is out of
+   *     range, the kerfs leave nothing of the bar, or the bar is not flat or square
    */
   public static Split evenly(Quantity<Length> length, HotCut cut, int count) {
     Objects.requireNonNull(cut, "cut");
@@ -127,12 +128,7 @@ public final class Split implements Feature {
   }
 
   private static void checkCount(int count) {
-    if (count < 2) {
-      throw new IllegalArgumentException(
-          "tines must be two or more, was "
-              + count
-              + "; a bar that is not split is a Plain stretch");
-    }
+    Arguments.count("count of tines", count, 2, MOST, "a bar that is not split is a Plain stretch");
   }
 
   private static Section strip(Measure<Length> width, Section bar) {

@@ -56,8 +56,7 @@ public final class FireHistory {
    * @throws IllegalArgumentException if one is out of its range
    */
   public static FireHistory soak(Quantity<Temperature> heat, Quantity<Time> time) {
-    Objects.requireNonNull(heat, "heat");
-    return from(heat).hold(time);
+    return from("heat", heat).hold(time);
   }
 
   /**
@@ -68,8 +67,11 @@ public final class FireHistory {
    * @throws IllegalArgumentException if it is out of its range
    */
   public static FireHistory from(Quantity<Temperature> start) {
-    return new FireHistory(
-        List.of(new Cooling.Moment(Measures.minutes(0), inRange("start", start))));
+    return from("start", start);
+  }
+
+  private static FireHistory from(String name, Quantity<Temperature> start) {
+    return new FireHistory(List.of(new Cooling.Moment(Measures.minutes(0), inRange(name, start))));
   }
 
   /**

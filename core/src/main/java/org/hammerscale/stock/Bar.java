@@ -42,7 +42,7 @@ public final class Bar {
    */
   public static Bar of(Section section, Material material) {
     return new Bar(
-        Objects.requireNonNull(section, "section"), Objects.requireNonNull(material, "material"));
+        Section.requireArea("section", section), Objects.requireNonNull(material, "material"));
   }
 
   /** {@return its section} */

@@ -141,16 +141,15 @@ public final class Material {
    */
   public Material withForgingRange(
       Quantity<Temperature> start, Quantity<Temperature> finish, Source source) {
-    Objects.requireNonNull(finish, "finish");
-    Objects.requireNonNull(start, "start");
-    return withForgingRange(Estimate.exact(start), Estimate.exact(finish), source);
+    return withForgingRange(
+        Estimate.exact(Arguments.temperature("start", start)),
+        Estimate.exact(Arguments.temperature("finish", finish)),
+        source);
   }
 
   /** The same where the source is not sure of the two points. */
   Material withForgingRange(
       Estimate<Temperature> start, Estimate<Temperature> finish, Source source) {
-    Arguments.temperature("start", start.likely());
-    Arguments.temperature("finish", finish.likely());
     return with(facts.withForging(new Facts.Range(start, finish), source));
   }
 

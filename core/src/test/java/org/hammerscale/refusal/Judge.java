@@ -3,6 +3,7 @@ package org.hammerscale.refusal;
 import java.lang.reflect.Executable;
 import java.lang.reflect.Method;
 import java.lang.reflect.Parameter;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -20,6 +21,12 @@ import org.hammerscale.units.Tolerance;
 /** Says what is wrong with the outcome of a call; an empty text if nothing is. */
 final class Judge {
   private static final double SLOW = 100;
+
+  /** What the arithmetic of the units calls its arguments. */
+  private static final Set<String> ARITHMETIC =
+      Set.of("value", "newValue", "unit", "addend", "subtrahend", "factor", "divisor", "quantity");
+
+  private static final Set<String> SMALL_WORDS = Set.of("with", "to", "of", "in", "by", "at", "on");
 
   /** What a method's Javadoc announces beside the usual exceptions. */
   private static final Map<String, Class<?>> ANNOUNCED =
@@ -55,7 +62,7 @@ final class Judge {
     if (outcome.thrown() instanceof NullPointerException refused) {
       String message = String.valueOf(refused.getMessage());
       boolean named =
-          (!message.startsWith("Cannot") && isIn(message.toLowerCase(Locale.ROOT), name))
+          (!message.startsWith("Cannot") && isIn(message, name))
               || call.arguments().contains(message); // the name that it was told
 
       return named ? "" : "null " + name + " unnamed: " + message;
@@ -109,31 +116,43 @@ final class Judge {
   }
 
   /**
-   * Whether a refusal's first words name a parameter, the kind of thing that a parameter is, or the
-   * thing that was asked. What arithmetic refuses is never the answer to a question without any.
+   * Whether a refusal's first words name a parameter, a property of what was handed in, the thing
+   * that was asked or the question. What arithmetic refuses within a method names none of them.
    */
   private static boolean isNamed(Call call, String message) {
-    Executable method = call.method();
-    if (method.getParameterCount() == 0) {
-      return Stream.of("finite number", "divisor", "the same kind").noneMatch(message::contains);
+    String subject = message.split(" must |: |; ", 2)[0];
+    List<String> names = Stream.of(call.method().getParameters()).map(Parameter::getName).toList();
+    if (names.stream().anyMatch(name -> isIn(subject, name)) || isGivenBack(call, subject)) {
+      return true;
+    } else if (ARITHMETIC.contains(subject)) {
+      return false;
     }
-    String subject = message.split(" must |: |; ", 2)[0].toLowerCase(Locale.ROOT);
-    return Stream.concat(
-            Stream.of(method.getParameters()).flatMap(Judge::names),
-            Stream.of(method.getDeclaringClass().getSimpleName()))
-        .anyMatch(name -> isIn(subject, name));
+    List<Class<?>> things = new ArrayList<>(List.of(call.method().getDeclaringClass()));
+    Stream.concat(Stream.ofNullable(call.receiver()), call.arguments().stream())
+        .forEach(each -> things.add(each.getClass()));
+    return names.isEmpty()
+        || saysAll(subject, call.method().getName())
+        || things.stream().filter(Judge::isOurs).anyMatch(each -> isOf(subject, each));
   }
 
-  private static Stream<String> names(Parameter parameter) {
-    return isOurs(parameter.getType())
-        ? Stream.of(parameter.getName(), parameter.getType().getSimpleName())
-        : Stream.of(parameter.getName());
+  private static boolean isOf(String subject, Class<?> type) {
+    return isIn(subject, type.getSimpleName())
+        || Stream.of(type.getMethods()).anyMatch(each -> saysAll(subject, each.getName()));
   }
 
-  /** By the name itself or by one of the words that it is made of. */
   private static boolean isIn(String subject, String name) {
+    return words(name).anyMatch(subject.toLowerCase(Locale.ROOT)::contains);
+  }
+
+  private static boolean saysAll(String subject, String name) {
+    return words(name)
+        .filter(word -> !SMALL_WORDS.contains(word))
+        .allMatch(subject.toLowerCase(Locale.ROOT)::contains);
+  }
+
+  private static Stream<String> words(String name) {
     return Stream.of(name.split("(?=[A-Z])"))
-        .anyMatch(word -> subject.contains(word.toLowerCase(Locale.ROOT)));
+        .map(word -> word.toLowerCase(Locale.ROOT).replaceFirst("s$", ""));
   }
 
   private static boolean isFinite(Object answer) {

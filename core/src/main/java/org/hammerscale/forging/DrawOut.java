@@ -53,12 +53,6 @@ public final class DrawOut {
     Section.requireArea("finished", finished);
     Section.requireArea("bar", bar);
     checkSmaller("finished section", bar, finished);
-    if (finished.area().getValue() == 0) {
-      throw new IllegalArgumentException(
-          "finished section must have an area, was a "
-              + finished
-              + "; ask Taper for what ends in a point or an edge");
-    }
     return new DrawOut(bar, finished);
   }
 

@@ -61,7 +61,9 @@ final class Outline {
           Measure<Length> at = Arguments.positive("distance of widths", distance);
           if (sorted.put(at, Arguments.notNegative("width", width)) != null) {
             throw new IllegalArgumentException(
-                "distance must be given once, was twice " + at + "; give one width for each");
+                "distance of widths must be given once, was twice "
+                    + at
+                    + "; give one width for each");
           }
         });
     return new Outline(neck, List.copyOf(sorted.keySet()), List.copyOf(sorted.values()));

@@ -73,7 +73,7 @@ public final class Taper implements Feature {
    */
   public static Taper between(Section from, Section to, Quantity<Length> length) {
     Objects.requireNonNull(to, "to");
-    Section.requireArea("from", from);
+    Objects.requireNonNull(from, "from");
     return new Taper(from, to, Arguments.positive("length", length), null);
   }
 
@@ -133,6 +133,7 @@ public final class Taper implements Feature {
    */
   public Taper bluntedFor(Quantity<Length> stock) {
     Measure<Length> wanted = Arguments.positive("stock", stock);
+    Section.requireArea("start of the taper", from);
     if (!from.isSimilarTo(to)) {
       throw new IllegalArgumentException(
           "taper must lead between similar sections to be blunted, was "

@@ -76,7 +76,12 @@ public final class Cooling {
    * @param temperature how hot it is then
    */
   public record Moment(Measure<Time> time, Measure<Temperature> temperature) {
-    /** Refuses null. */
+    /**
+     * A moment.
+     *
+     * @param time the time since it left the fire
+     * @param temperature how hot it is then
+     */
     public Moment {
       Objects.requireNonNull(time, "time");
       Objects.requireNonNull(temperature, "temperature");

@@ -148,7 +148,7 @@ public final class Barrel implements Feature {
     Curl curl = new Curl(section, inTheMiddle, barrelEnd, unit);
     if (curl.endAngle(bore.in(unit)) > 2 * Math.PI) {
       throw new IllegalArgumentException(
-          "scarf length must leave some of the barrel at full thickness, was "
+          "scarf of the barrel end must leave some of the barrel at full thickness, was "
               + Measure.of(curl.scarfLength(bore.in(unit)), unit)
               + " round a bore of "
               + bore

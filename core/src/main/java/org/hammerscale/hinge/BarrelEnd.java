@@ -145,7 +145,7 @@ public final class BarrelEnd {
     }
     if (edge != null && edge.compareTo(section.thickness()) >= 0) {
       throw new IllegalArgumentException(
-          "edge thickness must be less than the strap's thickness of "
+          "edge thickness of the barrel end must be less than the strap's thickness of "
               + section.thickness()
               + ", was "
               + edge

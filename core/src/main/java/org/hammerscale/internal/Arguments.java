@@ -21,19 +21,16 @@ import org.hammerscale.units.ShopUnits;
  * value with its unit, the rule and what to do.
  */
 public final class Arguments {
-  /** No length of a shop is shorter, in metres; zero is where it is allowed. */
-  private static final double LEAST_LENGTH = 1e-6;
-
   /** No length of a shop is longer, in metres. */
   private static final double MOST_LENGTH = 1e5;
 
-  /** The same for all that is no length, in SI: within them no answer outgrows a double. */
-  private static final double LEAST = 1e-18;
-
+  /** The most of anything else, and the least of what must be more than zero, in SI. */
   private static final double MOST = 1e15;
 
+  private static final double LEAST = 1e-18;
+
   /** Less is none: a part, a share, a number of turns. */
-  private static final double LEAST_NUMBER = 1e-9;
+  private static final double LEAST_NUMBER = 1e-15;
 
   private Arguments() {}
 
@@ -46,7 +43,13 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static Measure<Length> positive(String name, Quantity<Length> length) {
-    return positive(name, length, ShopUnits.METRE, "a length", "inches or millimetres", "size");
+    return positive(
+        name,
+        length,
+        ShopUnits.METRE,
+        "a length",
+        "inches or millimetres",
+        "give the finished cold size");
   }
 
   /**
@@ -59,7 +62,12 @@ public final class Arguments {
    */
   public static Measure<Density> positiveDensity(String name, Quantity<Density> density) {
     return positive(
-        name, density, ShopUnits.KILOGRAM_PER_CUBIC_METRE, "a density", "kg/m³ or lb/ft³", "value");
+        name,
+        density,
+        ShopUnits.KILOGRAM_PER_CUBIC_METRE,
+        "a density",
+        "kg/m³ or lb/ft³",
+        "give the finished cold value");
   }
 
   /**
@@ -71,7 +79,13 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static Measure<Pressure> positivePressure(String name, Quantity<Pressure> pressure) {
-    return positive(name, pressure, ShopUnits.PASCAL, "a pressure", "MPa or ksi", "value");
+    return positive(
+        name,
+        pressure,
+        ShopUnits.PASCAL,
+        "a pressure",
+        "MPa or ksi",
+        "give the finished cold value");
   }
 
   /**
@@ -83,7 +97,13 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static Measure<Force> positiveForce(String name, Quantity<Force> force) {
-    return positive(name, force, ShopUnits.NEWTON, "a force", "newtons or pounds-force", "value");
+    return positive(
+        name,
+        force,
+        ShopUnits.NEWTON,
+        "a force",
+        "newtons or pounds-force",
+        "give the force that acts");
   }
 
   /**
@@ -107,7 +127,8 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static Measure<Area> positiveArea(String name, Quantity<Area> area) {
-    return positive(name, area, ShopUnits.SQUARE_METRE, "an area", "in² or mm²", "size");
+    return positive(
+        name, area, ShopUnits.SQUARE_METRE, "an area", "in² or mm²", "give the finished cold size");
   }
 
   /**
@@ -119,7 +140,13 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static Measure<Volume> positiveVolume(String name, Quantity<Volume> volume) {
-    return positive(name, volume, ShopUnits.CUBIC_METRE, "a volume", "in³ or mm³", "size");
+    return positive(
+        name,
+        volume,
+        ShopUnits.CUBIC_METRE,
+        "a volume",
+        "in³ or mm³",
+        "give the finished cold size");
   }
 
   /**
@@ -143,12 +170,8 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static Measure<Time> positiveTime(String name, Quantity<Time> time) {
-    Measure<Time> measure = measured(name, time, ShopUnits.SECOND, "a time", "seconds or minutes");
-    if (!(measure.getValue() > 0)) {
-      throw new IllegalArgumentException(
-          name + " must be more than zero, was " + measure + "; give the time it takes");
-    }
-    return measure;
+    return positive(
+        name, time, ShopUnits.SECOND, "a time", "seconds or minutes", "give the time it takes");
   }
 
   /**
@@ -309,11 +332,19 @@ public final class Arguments {
   }
 
   private static <Q extends Quantity<Q>> Measure<Q> positive(
-      String name, Quantity<Q> quantity, Unit<Q> kind, String what, String units, String asked) {
+      String name, Quantity<Q> quantity, Unit<Q> kind, String what, String units, String advice) {
     Measure<Q> measure = measured(name, quantity, kind, what, units);
     if (!(measure.getValue() > 0)) {
       throw new IllegalArgumentException(
-          name + " must be more than zero, was " + measure + "; give the finished cold " + asked);
+          name + " must be more than zero, was " + measure + "; " + advice);
+    } else if (size(measure, kind) < LEAST) {
+      throw new IllegalArgumentException(
+          name
+              + " must be more than next to nothing, was "
+              + measure.getValue()
+              + " "
+              + measure.getUnit()
+              + "; look at the number and its unit");
     }
     return measure;
   }
@@ -335,17 +366,11 @@ public final class Arguments {
       throw new IllegalArgumentException(
           name + " must be " + what + ", was " + measure + "; give it in " + units);
     }
-    boolean isLength = kind.equals(ShopUnits.METRE);
-    double least = isLength ? LEAST_LENGTH : LEAST;
-    double most = isLength ? MOST_LENGTH : MOST;
-    double value = Math.abs(measure.getValue());
-    double size = value > MOST * MOST ? value : Math.abs(measure.in(kind));
-    if (value != 0 && !(size >= least && size <= most)) {
+    double most = kind.equals(ShopUnits.METRE) ? MOST_LENGTH : MOST;
+    if (!(size(measure, kind) <= most)) {
       throw new IllegalArgumentException(
           name
-              + " must be a size between "
-              + Measure.of(least, kind)
-              + " and "
+              + " must be at most "
               + Measure.of(most, kind)
               + ", was "
               + measure.getValue()
@@ -354,6 +379,12 @@ public final class Arguments {
               + "; look at the number and its unit");
     }
     return measure;
+  }
+
+  /** How large it is in SI, infinite where SI cannot count it. */
+  private static <Q extends Quantity<Q>> double size(Measure<Q> measure, Unit<Q> kind) {
+    double value = Math.abs(measure.getValue());
+    return value > MOST * MOST ? Double.POSITIVE_INFINITY : Math.abs(measure.in(kind));
   }
 
   /** A measure of anybody's quantity, whose refusal names the parameter. */

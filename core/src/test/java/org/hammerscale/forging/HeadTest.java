@@ -80,7 +80,7 @@ class HeadTest {
     assertTrue(
         refusal(() -> Head.dome(SHANK, square, millimetres(2))).startsWith("base must be round"));
     assertEquals(
-        "domed head must have at least the area of the 20 mm round it is jumped up from, was 10 mm"
+        "widest section of the domed head must have at least the area of the 20 mm round it is jumped up from, was 10 mm"
             + " round; draw it out instead, or start from a thinner bar",
         refusal(() -> Head.dome(BASE, SHANK, millimetres(2))));
     assertEquals(
@@ -106,7 +106,7 @@ class HeadTest {
                 () ->
                     Head.tapered(
                         SHANK, BASE, Section.roundTube(BASE.width(), inches("1/8")), inches(1)))
-            .startsWith("taper must lead between"));
+            .startsWith("sections at base and top between"));
   }
 
   @Test

@@ -44,8 +44,8 @@ public final class Estimate<Q extends Quantity<Q>> {
   public static <Q extends Quantity<Q>> Estimate<Q> of(
       Quantity<Q> low, Quantity<Q> likely, Quantity<Q> high) {
     Measure<Q> middle = Measure.from("likely", likely);
-    Measure<Q> least = middle.comparable("low", low).to(middle.getUnit());
-    Measure<Q> most = middle.comparable("high", high).to(middle.getUnit());
+    Measure<Q> least = middle.like("low", low);
+    Measure<Q> most = middle.like("high", high);
     if (least.isGreaterThan(middle) || most.isLessThan(middle)) {
       throw new IllegalArgumentException(
           "estimate must have low ≤ likely ≤ high, was "
@@ -101,9 +101,12 @@ public final class Estimate<Q extends Quantity<Q>> {
    */
   public Estimate<Q> addDependent(Estimate<Q> other) {
     if (Objects.requireNonNull(other, "other").isExact() && isExact()) {
-      return exact(likely.add(other.likely)); // one object instead of three equal ones
+      return exact(likely.plus("other", other.likely)); // one object instead of three equal ones
     }
-    return new Estimate<>(low.add(other.low), likely.add(other.likely), high.add(other.high));
+    return new Estimate<>(
+        low.plus("other", other.low),
+        likely.plus("other", other.likely),
+        high.plus("other", other.high));
   }
 
   /**
@@ -115,7 +118,7 @@ public final class Estimate<Q extends Quantity<Q>> {
    */
   public Estimate<Q> addIndependent(Estimate<Q> other) {
     Unit<Q> unit = likely.getUnit();
-    Measure<Q> middle = likely.add(Objects.requireNonNull(other, "other").likely);
+    Measure<Q> middle = likely.plus("other", Objects.requireNonNull(other, "other").likely);
     double below =
         Math.hypot(likely.in(unit) - low.in(unit), other.likely.in(unit) - other.low.in(unit));
     double above =
@@ -133,8 +136,8 @@ public final class Estimate<Q extends Quantity<Q>> {
    * @return the sum, in this estimate's unit
    */
   public Estimate<Q> add(Quantity<Q> known) {
-    Measure<Q> measure = likely.comparable("known", known);
-    return new Estimate<>(low.add(measure), likely.add(measure), high.add(measure));
+    return new Estimate<>(
+        low.plus("known", known), likely.plus("known", known), high.plus("known", known));
   }
 
   /**

@@ -173,7 +173,7 @@ public final class Graduation<Q extends Quantity<Q>> {
 
   private Measure<Q> mark(Measure<Q> like, double count) {
     double units = perUnit > 0 ? count / perUnit : count * step.getValue();
-    return Measure.folded(units, step.scale(), "value").to(like.getUnit());
+    return like.like("value", Measure.folded(units, step.scale(), "value"));
   }
 
   private static boolean isNoise(double count, double near) {

@@ -148,7 +148,19 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    */
   @Override
   public Measure<Q> add(Quantity<Q> addend) {
-    return new Measure<>(amount() + read("addend", addend), scale, "addend");
+    return plus("addend", addend);
+  }
+
+  /** The sum; a refusal names the argument to blame. */
+  Measure<Q> plus(String name, Quantity<Q> addend) {
+    return new Measure<>(amount() + read(name, addend), scale, name);
+  }
+
+  /** Another quantity in this measure's unit; a refusal names the argument to blame. */
+  Measure<Q> like(String name, Quantity<Q> other) {
+    return other instanceof Measure<Q> measure && measure.scale == scale
+        ? measure
+        : folded(read(name, other), scale, name);
   }
 
   /**

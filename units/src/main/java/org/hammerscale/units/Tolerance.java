@@ -2,7 +2,6 @@ package org.hammerscale.units;
 
 import java.util.Objects;
 import javax.measure.Quantity;
-import javax.measure.Unit;
 
 /**
  * How far an actual value may lie from an expected one, for tests of any tool in any test
@@ -48,7 +47,7 @@ public final class Tolerance<Q extends Quantity<Q>> {
       throw new IllegalArgumentException(
           "allowance must not be negative, was " + measure + "; give the greatest difference");
     }
-    return new Tolerance<>("± " + measure, expected -> measure.to(expected.getUnit()));
+    return new Tolerance<>("± " + measure, expected -> expected.like("expected", measure));
   }
 
   /**
@@ -91,12 +90,12 @@ public final class Tolerance<Q extends Quantity<Q>> {
    */
   public Verdict check(Quantity<Q> expected, Quantity<Q> actual) {
     Measure<Q> wanted = Measure.from("expected", expected);
-    Measure<Q> found = wanted.comparable("actual", actual);
-    Unit<Q> unit = wanted.getUnit();
+    Measure<Q> found = Measure.from("actual", actual);
+    Measure<Q> measured = wanted.like("actual", found);
     Measure<Q> allowance = rule.allowance(wanted);
-    Measure<Q> difference = found.to(unit).subtract(wanted);
-    boolean met = found.isWithin(wanted, allowance);
-    double off = difference.in(unit);
+    Measure<Q> difference = measured.plus("actual", wanted.negate());
+    boolean met = measured.isWithin(wanted, allowance);
+    double off = difference.getValue();
     String size = off == 0 ? "no difference" : difference.withValue(Math.abs(off)) + side(off);
     return new Verdict(
         met, "expected " + wanted + ", was " + found + ": " + size + ", allowed " + allowance);

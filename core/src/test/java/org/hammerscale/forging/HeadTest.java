@@ -106,7 +106,7 @@ class HeadTest {
                 () ->
                     Head.tapered(
                         SHANK, BASE, Section.roundTube(BASE.width(), inches("1/8")), inches(1)))
-            .startsWith("sections at base and top between"));
+            .startsWith("sections at base and top of a taper must be similar"));
   }
 
   @Test

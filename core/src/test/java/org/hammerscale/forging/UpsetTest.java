@@ -154,7 +154,7 @@ class UpsetTest {
                         Section.square(millimetres(10)),
                         Section.hexagon(millimetres(20)),
                         millimetres(10)))
-            .startsWith("taper must lead between similar sections"));
+            .startsWith("sections at base and top of a taper must be similar"));
   }
 
   static String refusal(Executable call) {

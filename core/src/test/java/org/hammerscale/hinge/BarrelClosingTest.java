@@ -205,7 +205,7 @@ class BarrelClosingTest {
         "depth of notch must reach the neck at 0.4841 in behind the pin, was 1/4 in; cut the notch"
             + " deeper",
         () -> EYE.centred().closing().slotFloorFromMark(inches("1/4")));
-    refused("cut must lie between 0.589 in and", () -> EYE.using(inches("1/2")));
+    refused("cut must lie between 0.5892 in and", () -> EYE.using(inches("1/2")));
     refused("cut must be more than zero", () -> EYE.closing().stripFrom(inches(0)));
     assertThrows(NullPointerException.class, () -> BarrelEnd.forgeWelded(null));
   }

@@ -214,7 +214,7 @@ public final class NeutralLine {
     double k = 0.65 + Math.log10(ratio) / 2;
     if (!(k > 0)) {
       throw new IllegalArgumentException(
-          "inside radius must be more than 0.0501 of the thickness for DIN 6935, was "
+          "inside radius for this neutral line must be more than 0.0501 of the thickness for DIN 6935, was "
               + radius
               + "; use the mean line, or SquareCorner for a sharp one");
     }

@@ -24,7 +24,10 @@ public final class Arguments {
   /** No length of a shop is longer, in metres. */
   private static final double MOST_LENGTH = 1e5;
 
-  /** The most of anything else, and the least of what must be more than zero, in SI. */
+  /** No length that must be more than zero is shorter, in metres: an atom is larger. */
+  private static final double LEAST_LENGTH = 1e-11;
+
+  /** The most and the least of anything else, in SI. */
   private static final double MOST = 1e15;
 
   private static final double LEAST = 1e-18;
@@ -261,7 +264,7 @@ public final class Arguments {
       String name, Quantity<Angle> angle, double most, String advice) {
     Measure<Angle> measure = measured(name, angle, ShopUnits.RADIAN, "an angle", "degrees");
     double degrees = measure.in(ShopUnits.DEGREE);
-    if (!(degrees >= 0 && degrees <= most)) {
+    if (!(degrees >= 0 && degrees <= most) || (degrees > 0 && degrees < LEAST)) {
       throw new IllegalArgumentException(
           name
               + " must lie between "
@@ -337,7 +340,7 @@ public final class Arguments {
     if (!(measure.getValue() > 0)) {
       throw new IllegalArgumentException(
           name + " must be more than zero, was " + measure + "; " + advice);
-    } else if (size(measure, kind) < LEAST) {
+    } else if (size(measure, kind) < (kind.equals(ShopUnits.METRE) ? LEAST_LENGTH : LEAST)) {
       throw new IllegalArgumentException(
           name
               + " must be more than next to nothing, was "

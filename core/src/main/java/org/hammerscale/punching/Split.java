@@ -107,7 +107,7 @@ public final class Split implements Feature {
     Section bar = Cheeks.flat(cut.section());
     checkCount(count);
     Measure<Length> left = bar.width().subtract(cut.kerf().multiply(count - 1));
-    if (!(left.getValue() > 0)) {
+    if (!(left.ratio(bar.width()) > SLACK)) {
       throw new IllegalArgumentException(
           "count must leave metal between the kerfs of "
               + cut.kerf()

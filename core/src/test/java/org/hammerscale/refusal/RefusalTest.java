@@ -28,9 +28,6 @@ class RefusalTest {
   private static final int CALLS = Integer.getInteger("refusal.calls", 100_000);
   private static final long SEED = Long.getLong("refusal.seed", 1);
 
-  /** Where faults are still known. */
-  private static final String UNDER_REPAIR = "org.hammerscale.spacing";
-
   private final Map<String, String> faults = new TreeMap<>();
 
   @ParameterizedTest
@@ -77,7 +74,7 @@ class RefusalTest {
 
   private void note(String fault, Call call) {
     String owner = call.method().getDeclaringClass().getName();
-    if (!fault.isEmpty() && !owner.startsWith(UNDER_REPAIR)) {
+    if (!fault.isEmpty()) {
       String method =
           Stream.of(call.method().getParameters())
               .map(Parameter::getName)

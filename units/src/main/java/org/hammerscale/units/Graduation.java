@@ -54,6 +54,9 @@ public final class Graduation<Q extends Quantity<Q>> {
 
   private static final double NOISE = 1e-9;
 
+  /** In its own unit; nobody can draw a finer one. */
+  private static final double FINEST = 1e-18;
+
   private final Measure<Q> step;
 
   /**
@@ -79,7 +82,7 @@ public final class Graduation<Q extends Quantity<Q>> {
    */
   public static <Q extends Quantity<Q>> Graduation<Q> of(Quantity<Q> step) {
     Measure<Q> measure = Measure.from("step", step);
-    if (!(measure.amount() > 0)) {
+    if (!(measure.amount() >= FINEST)) {
       throw new IllegalArgumentException(
           "step must be more than zero, was " + measure + "; give the distance from mark to mark");
     }
@@ -100,7 +103,7 @@ public final class Graduation<Q extends Quantity<Q>> {
     Measure<Q> measure = Measure.from("value", value);
     double count = count(measure);
     double near = Math.rint(count);
-    return mark(measure, isNoise(count, near) ? near : Math.ceil(count));
+    return mark("value", measure, isNoise(count, near) ? near : Math.ceil(count));
   }
 
   /**
@@ -113,7 +116,7 @@ public final class Graduation<Q extends Quantity<Q>> {
     Measure<Q> measure = Measure.from("value", value);
     double count = count(measure);
     double near = Math.rint(count);
-    return mark(measure, isNoise(count, near) ? near : Math.floor(count));
+    return mark("value", measure, isNoise(count, near) ? near : Math.floor(count));
   }
 
   /**
@@ -124,8 +127,13 @@ public final class Graduation<Q extends Quantity<Q>> {
    * @return the mark, in the value's unit
    */
   public Measure<Q> nearest(Quantity<Q> value) {
-    Measure<Q> measure = Measure.from("value", value);
-    return mark(measure, nearestCount(measure));
+    return nearest("value", value);
+  }
+
+  /** The same; a refusal names the argument to blame. */
+  Measure<Q> nearest(String name, Quantity<Q> value) {
+    Measure<Q> measure = Measure.from(name, value);
+    return mark(name, measure, nearestCount(measure));
   }
 
   /**
@@ -171,9 +179,9 @@ public final class Graduation<Q extends Quantity<Q>> {
     return perUnit > 0 ? units * perUnit : units / step.getValue();
   }
 
-  private Measure<Q> mark(Measure<Q> like, double count) {
+  private Measure<Q> mark(String name, Measure<Q> like, double count) {
     double units = perUnit > 0 ? count / perUnit : count * step.getValue();
-    return like.like("value", Measure.folded(units, step.scale(), "value"));
+    return like.like(name, Measure.folded(units, step.scale(), name));
   }
 
   private static boolean isNoise(double count, double near) {

@@ -190,7 +190,7 @@ public final class LengthFormat implements QuantityFormat {
           ? length.toString()
           : length.to(ShopUnits.METRE).toString();
     }
-    Measure<Length> mark = rule.nearest(length).to(rule.step().getUnit());
+    Measure<Length> mark = rule.nearest("quantity", length).to(rule.step().getUnit());
     double count = rule.nearestCount(length);
     String text =
         isFractional(rule) && Math.abs(count) < MOST_COUNTED

@@ -66,7 +66,8 @@ public final class Tolerance<Q extends Quantity<Q>> {
     }
     return new Tolerance<>(
         "± " + Decimals.text(fraction * 100, 0) + " %",
-        expected -> expected.withValue(Math.abs(expected.amount()) * fraction));
+        expected ->
+            Measure.folded(Math.abs(expected.amount()) * fraction, expected.scale(), "expected"));
   }
 
   /**

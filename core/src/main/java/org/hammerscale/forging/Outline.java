@@ -19,6 +19,7 @@ import org.hammerscale.working.Notes;
 
 /** The outline of an end in plan: widths along the length, and the metal within it. */
 final class Outline {
+  private static final double NOISE = 1e-12;
   private static final int NODES = 12;
   private static final double RELATIVE = 1e-10;
   private static final double ABSOLUTE = 1e-300;
@@ -83,7 +84,8 @@ final class Outline {
 
   /** A flat of the neck's thickness, or nothing where it runs out to a point. */
   static Section section(Section neck, Measure<Length> width) {
-    return width.getValue() == 0 ? neck.point() : Flats.of(width, neck.thickness());
+    boolean isPoint = width.ratio(neck.width()) < NOISE; // a cosine never quite comes to nothing
+    return isPoint ? neck.point() : Flats.of(width, neck.thickness());
   }
 
   /** Trapezia between the measured widths. */

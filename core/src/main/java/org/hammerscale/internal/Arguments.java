@@ -24,8 +24,8 @@ public final class Arguments {
   /** No length of a shop is longer, in metres. */
   private static final double MOST_LENGTH = 1e5;
 
-  /** No length that must be more than zero is shorter, in metres: an atom is larger. */
-  private static final double LEAST_LENGTH = 1e-11;
+  /** No length that must be more than zero is shorter, in metres: less is noise of arithmetic. */
+  private static final double LEAST_LENGTH = 1e-13;
 
   /** The most and the least of anything else, in SI. */
   private static final double MOST = 1e15;

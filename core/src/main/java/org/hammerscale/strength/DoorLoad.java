@@ -33,7 +33,7 @@ import org.hammerscale.working.Working;
  * gate.pullFromPost(2, degrees(90))       // 80.32 N
  * gate.withMiddleAt(metres(0.4)).pull(2)   // 70.61 N
  * gate.with("a lamp", newtons(20), metres(0.8)).weight()   // 284.8 N
- * DoorLoad.pressing(newtons(265), metres(0.91)).weight()   // 265 N
+ * DoorLoad.pressing(newtons(265), metres(0.91)).hungAt(metres(0), metres(1)).weight()   // 265 N
  * gate.hinges()   // 2
  * gate.pullAlongPost(2, degrees(60))   // 40.16 N
  * gate.worst(2)   // 276.7 N

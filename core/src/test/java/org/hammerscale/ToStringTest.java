@@ -229,6 +229,8 @@ class ToStringTest {
             Source.Kind.READ,
             Caution.danger("x"),
             DoorLoad.weighing(kilograms(40), metres(1)).hungAt(metres(0), metres(1)),
+            DoorLoad.weighing(kilograms(40), metres(1)),
+            LidLoad.weighing(kilograms(9), metres(1)),
             LidLoad.weighing(kilograms(9), metres(1)).onStay(inches(9), degrees(45)),
             HingeCount.forHeight(metres(2)),
             StrapRule.AT_LEAST_A_THIRD,

@@ -75,7 +75,7 @@ public final class Bend extends BentBar {
    * @throws IllegalArgumentException if the radius is too small for the rule
    */
   public Bend with(NeutralLine neutralLine) {
-    Objects.requireNonNull(neutralLine).fraction(radius, section());
+    Objects.requireNonNull(neutralLine, "neutralLine").fraction(radius, section());
     return new Bend(angle, radius, section(), neutralLine);
   }
 

@@ -1,7 +1,6 @@
 package org.hammerscale.bending;
 
 import java.util.List;
-import java.util.Objects;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
@@ -25,7 +24,7 @@ abstract class BentBar implements Feature {
   private final Unit<Length> unit;
 
   BentBar(Section section, Unit<Length> unit) {
-    this.section = Objects.requireNonNull(section);
+    this.section = Section.requireArea("section", section);
     this.unit = unit;
   }
 

@@ -72,6 +72,7 @@ abstract class ClosedBar extends BentBar {
   /** {@return the length to cut, to the last bit if the parent has its section} */
   @Override
   public final Estimate<Length> stock(Section parent) {
+    Section.requireArea("parent", parent);
     return section().equals(parent) ? cutLength() : super.stock(parent);
   }
 
@@ -108,12 +109,13 @@ abstract class ClosedBar extends BentBar {
   }
 
   /** The mean line of the same form in the size that likely uses up this length of bar. */
-  final double meanLineOf(Quantity<Length> length, double least) {
-    double used = Arguments.positive("length", length).in(unit());
+  final double meanLineOf(String name, Quantity<Length> bar, double least) {
+    double used = Arguments.positive(name, bar).in(unit());
     double line = joint.meanLine(used, thickness(), unit());
     if (!(line > least)) {
       throw new IllegalArgumentException(
-          "length must be more than "
+          name
+              + " must be more than "
               + measure(used - line + least)
               + " to close a "
               + name()

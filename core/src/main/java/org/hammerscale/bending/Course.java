@@ -33,6 +33,7 @@ import org.hammerscale.working.Working;
  */
 public final class Course extends BentBar {
   private static final double SHARPEST = 30;
+  private static final int MOST = 1000;
   private static final Source STRING = Source.read("Ilgen, Forge Work, 1912", "sec. 141");
 
   private final double[] across;
@@ -63,13 +64,15 @@ public final class Course extends BentBar {
   }
 
   /**
-   * The same course led on, straight to another point.
+   * The same course led on, straight to another point, the thousandth at most.
    *
    * @param nextAcross how far the point lies across the drawing
    * @param nextUp how far it lies up the drawing
    * @return the longer course
+   * @throws IllegalArgumentException if it has a thousand points already
    */
   public Course to(Quantity<Length> nextAcross, Quantity<Length> nextUp) {
+    Arguments.count("points", across.length + 1, 2, MOST, "lay out the rest as another course");
     return new Course(
         with(across, Arguments.length("across", nextAcross).in(unit())),
         with(up, Arguments.length("up", nextUp).in(unit())),

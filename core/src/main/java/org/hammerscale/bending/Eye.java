@@ -78,7 +78,7 @@ public final class Eye extends ClosedRound {
    * @throws IllegalArgumentException if the length is too short to close an eye of this section
    */
   public Eye using(Quantity<Length> length) {
-    double line = meanLineOf(length, Math.PI * thickness());
+    double line = meanLineOf("length", length, Math.PI * thickness());
     return new Eye(diameterFrom(line), section(), joint());
   }
 

@@ -2,6 +2,7 @@ package org.hammerscale.bending;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -87,6 +88,7 @@ public final class Hook extends BentBar {
    * @throws IllegalArgumentException if the length is negative
    */
   public Hook withTip(Quantity<Length> straight) {
+    Objects.requireNonNull(straight, "straight");
     return new Hook(radius, section(), arc, Arguments.notNegative("tip", straight), open);
   }
 

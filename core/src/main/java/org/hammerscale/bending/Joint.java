@@ -32,7 +32,7 @@ final class Joint {
   }
 
   static Joint welded(WeldAllowance allowance) {
-    return new Joint("welded", Objects.requireNonNull(allowance), null);
+    return new Joint("welded", Objects.requireNonNull(allowance, "allowance"), null);
   }
 
   static Joint lapped(Quantity<Length> lap) {

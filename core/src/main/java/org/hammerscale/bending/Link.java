@@ -73,7 +73,7 @@ public final class Link extends ClosedOblong {
   public Link using(Quantity<Length> bar) {
     double across = insideWidth().in(unit());
     double round = Math.PI * (across + thickness());
-    double line = meanLineOf(bar, round);
+    double line = meanLineOf("bar", bar, round);
     return new Link(measure(across + (line - round) / 2), insideWidth(), section(), joint());
   }
 

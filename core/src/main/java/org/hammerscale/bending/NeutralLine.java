@@ -147,6 +147,7 @@ public final class NeutralLine {
    * @throws IllegalArgumentException if the radius is negative, or too small for DIN 6935
    */
   public double fraction(Quantity<Length> insideRadius, Section section) {
+    Section.requireArea("section", section);
     Measure<Length> radius = Arguments.notNegative("inside radius", insideRadius);
     return switch (rule) {
       case MEAN, FRACTION -> value;
@@ -213,7 +214,7 @@ public final class NeutralLine {
     double k = 0.65 + Math.log10(ratio) / 2;
     if (!(k > 0)) {
       throw new IllegalArgumentException(
-          "inside radius must be more than 0.0501 of the thickness for DIN 6935, was "
+          "inside radius for this neutral line must be more than 0.0501 of the thickness for DIN 6935, was "
               + radius
               + "; use the mean line, or SquareCorner for a sharp one");
     }

@@ -79,7 +79,7 @@ public final class Oval extends ClosedOblong {
    */
   public Oval using(Quantity<Length> bar) {
     double b = (insideWidth().in(unit()) + thickness()) / 2;
-    double line = meanLineOf(bar, 2 * Math.PI * b);
+    double line = meanLineOf("bar", bar, 2 * Math.PI * b);
     double a =
         Inverse.solve("mean line", x -> Ellipse.perimeter(x, b), b, line / 4, line, this::measure);
     return new Oval(measure(2 * a - thickness()), insideWidth(), section(), joint());

@@ -88,7 +88,7 @@ public final class Ring extends ClosedRound {
    * @throws IllegalArgumentException if the length is too short to close a ring of this section
    */
   public Ring using(Quantity<Length> length) {
-    double line = meanLineOf(length, Math.PI * thickness());
+    double line = meanLineOf("length", length, Math.PI * thickness());
     return new Ring(diameterFrom(line), section(), joint());
   }
 

@@ -147,8 +147,7 @@ public final class Scroll extends BentBar {
    * @param length the length of bar, more than the radii differ
    * @return the scroll, with its own turns
    * @throws IllegalArgumentException if the length is too short to lead from one radius to the
-   *     other
-   * @throws UnsupportedOperationException for an involute, whose turns fix its outer radius
+   *     other, or the scroll is an involute, whose turns fix its outer radius
    */
   public Scroll tightenedTo(Quantity<Length> length) {
     double used = Arguments.positive("length", length).in(unit());

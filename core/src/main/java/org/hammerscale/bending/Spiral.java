@@ -237,8 +237,8 @@ abstract class Spiral {
 
     @Override
     Involute wound(double length) {
-      throw new UnsupportedOperationException(
-          "an involute has one outer radius for its turns; follow it with using(length), or take an"
+      throw new IllegalArgumentException(
+          "scroll must be Archimedean to be tightened: an involute has one outer radius for its turns; follow it with using(length), or take an"
               + " Archimedean spiral");
     }
   }

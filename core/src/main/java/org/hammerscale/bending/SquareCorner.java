@@ -41,6 +41,7 @@ public final class SquareCorner extends BentBar {
    * @return the corner
    */
   public static SquareCorner of(Section section) {
+    Section.requireArea("section", section);
     return new SquareCorner(section);
   }
 

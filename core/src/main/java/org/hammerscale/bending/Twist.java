@@ -1,6 +1,7 @@
 package org.hammerscale.bending;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
@@ -75,7 +76,8 @@ public final class Twist extends BentBar {
    * @throws IllegalArgumentException if the length is not more than zero
    */
   public Twist using(Quantity<Length> bar) {
-    Measure<Length> used = Arguments.positive("length", bar).to(unit());
+    Objects.requireNonNull(bar, "bar");
+    Measure<Length> used = Arguments.positive("bar", bar).to(unit());
     return of(turns * used.ratio(length), used, section());
   }
 
@@ -97,7 +99,7 @@ public final class Twist extends BentBar {
    * How far a corner lies from the middle of the bar: half the diagonal, or half the diameter.
    *
    * @return the radius, exact, in the length's unit
-   * @throws UnsupportedOperationException if the section is neither square, flat nor round
+   * @throws IllegalArgumentException if the section is neither square, flat nor round
    */
   public Measure<Length> cornerRadius() {
     return measure(cornerRadius(Notes.NONE));
@@ -107,7 +109,7 @@ public final class Twist extends BentBar {
    * How long a corner is as it winds round: √(L² + (2 π N r)²).
    *
    * @return the length of the helix, exact, in the length's unit
-   * @throws UnsupportedOperationException if the section is neither square, flat nor round
+   * @throws IllegalArgumentException if the section is neither square, flat nor round
    */
   public Measure<Length> cornerLength() {
     return measure(cornerLength(Notes.NONE));
@@ -117,7 +119,7 @@ public final class Twist extends BentBar {
    * How steeply a corner winds, measured from the bar's axis: atan(2 π N r / L).
    *
    * @return the angle, exact, in degrees
-   * @throws UnsupportedOperationException if the section is neither square, flat nor round
+   * @throws IllegalArgumentException if the section is neither square, flat nor round
    */
   public Measure<Angle> cornerAngle() {
     double way = 2 * Math.PI * turns * cornerRadius(Notes.NONE);
@@ -129,7 +131,7 @@ public final class Twist extends BentBar {
    * How much a corner stretches: its length ÷ length − 1.
    *
    * @return the stretch as a ratio, 0.3 for 30 %
-   * @throws UnsupportedOperationException if the section is neither square, flat nor round
+   * @throws IllegalArgumentException if the section is neither square, flat nor round
    */
   public double cornerStretch() {
     return cornerLength().ratio(length) - 1;
@@ -140,7 +142,7 @@ public final class Twist extends BentBar {
    * square), √(L² − (2 π N i)²) with the polar radius of gyration i.
    *
    * @return the length, in the length's unit; empty if so tight a twist has none
-   * @throws UnsupportedOperationException if the section is neither square, flat nor round
+   * @throws IllegalArgumentException if the section is neither square, flat nor round
    */
   public Optional<Measure<Length>> lengthIfFibresKept() {
     return lengthIfKept(gyration());
@@ -151,7 +153,7 @@ public final class Twist extends BentBar {
    * − (2 π N r)²).
    *
    * @return the length, in the length's unit; empty if so tight a twist has none
-   * @throws UnsupportedOperationException if the section is neither square, flat nor round
+   * @throws IllegalArgumentException if the section is neither square, flat nor round
    */
   public Optional<Measure<Length>> lengthIfCornersKept() {
     return lengthIfKept(cornerRadius(Notes.NONE));
@@ -256,8 +258,10 @@ public final class Twist extends BentBar {
     if (w.isEquivalentTo(t) && Math.abs(filled - Math.PI / 4) < SAME) {
       return true;
     }
-    throw new UnsupportedOperationException(
-        "the corners of " + section() + " are not told here; ask for a square, a flat or a round");
+    throw new IllegalArgumentException(
+        "section of the twist must be square, flat or round for its corners to be told, was "
+            + section()
+            + "; ask for its length alone");
   }
 
   /** Turns, length and bar. */

@@ -59,6 +59,7 @@ public final class UBend extends BentBar {
    * @throws IllegalArgumentException if the width is not more than zero
    */
   public static UBend inside(Quantity<Length> width, Section section) {
+    Section.requireArea("section", section);
     Measure<Length> between = Arguments.positive("width", width);
     Measure<Length> radius = between.divide(2);
     Measure<Length> leg = radius.add(section.thickness());

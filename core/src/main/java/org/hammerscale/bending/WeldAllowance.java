@@ -134,6 +134,7 @@ public final class WeldAllowance {
    * @throws IllegalArgumentException if the length is negative
    */
   public Estimate<Length> on(Section section, Quantity<Length> finishedLength) {
+    Section.requireArea("section", section);
     Measure<Length> length = Arguments.notNegative("finished length", finishedLength);
     Measure<Length> base = ofLength ? length : section.thickness().to(length.getUnit());
     return Estimate.of(base.multiply(low), base.multiply(likely), base.multiply(high));

@@ -61,6 +61,7 @@ public final class ClenchedNail implements WoodFastener {
    * @throws IllegalArgumentException if the shank is neither square nor round
    */
   public static ClenchedNail of(Section shank) {
+    Section.requireArea("shank", shank);
     boolean square =
         shank.isSimilarTo(Section.square(shank.width()))
             && shank.width().isEquivalentTo(shank.thickness());

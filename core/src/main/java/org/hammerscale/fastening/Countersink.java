@@ -73,6 +73,7 @@ public final class Countersink {
    *     cone wider than its shank and its hole
    */
   public static Countersink under(CountersunkHead head, Quantity<Length> plate) {
+    Objects.requireNonNull(head, "head");
     Measure<Length> thick = Arguments.positive("plate", plate);
     Measure<Angle> angle = Arguments.angle("headAngle", head.headAngle(), 179);
     if (angle.getValue() == 0) {

@@ -323,6 +323,7 @@ public final class IronHole {
    *     iron on one of its sides
    */
   public void requireWithin(Section strap) {
+    Section.requireArea("strap", strap);
     if (!strap.isSimilarTo(Section.square(strap.width()))) {
       throw new IllegalArgumentException(
           "strap must be a flat or square bar, was "

@@ -1,6 +1,7 @@
 package org.hammerscale.fastening;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
@@ -123,6 +124,7 @@ public final class IronHoleRule {
    * @throws IllegalArgumentException if the rule has no slots
    */
   public Measure<Length> leastEdgeOfSlot(IronHole slot) {
+    Objects.requireNonNull(slot, "slot");
     checkEurocode("slotted holes");
     return answer(slot, n -> times(n, slot, SLOTTED, EDGE));
   }
@@ -206,6 +208,7 @@ public final class IronHoleRule {
    * @return a caution for a fastener that the AISC table does not list
    */
   public List<Caution> cautions(IronHole hole) {
+    Objects.requireNonNull(hole, "hole");
     return this == AISC_360 && !AiscEdge.isListed(hole.fastenerDiameter())
         ? List.of(
             Caution.limit(
@@ -257,11 +260,12 @@ public final class IronHoleRule {
   }
 
   private Working working(String title, IronHole hole, Notes.Calculation kernel) {
-    return Notes.taken(title + ", " + words, hole.diameter().getUnit(), kernel).withSource(source);
+    Unit<Length> unit = Objects.requireNonNull(hole, "hole").diameter().getUnit();
+    return Notes.taken(title + ", " + words, unit, kernel).withSource(source);
   }
 
   private static Measure<Length> answer(IronHole hole, Notes.Calculation kernel) {
-    return hole.diameter().withValue(kernel.calculate(Notes.NONE));
+    return Objects.requireNonNull(hole, "hole").diameter().withValue(kernel.calculate(Notes.NONE));
   }
 
   private double edge(Notes n, IronHole hole, String meaning) {

@@ -65,6 +65,7 @@ public final class PilotHole {
      * @return the class
      */
     public static Density of(OvenDryGravity gravity) {
+      Objects.requireNonNull(gravity, "gravity");
       double g = gravity.value();
       return g > 0.6 ? DENSE : g > 0.5 ? MIDDLE : LIGHT;
     }
@@ -85,7 +86,7 @@ public final class PilotHole {
   private final boolean pulledOut;
 
   private PilotHole(WoodFastener fastener, Wood wood, boolean pulledOut) {
-    this.fastener = Objects.requireNonNull(fastener);
+    this.fastener = Objects.requireNonNull(fastener, "fastener");
     this.density = Density.of(wood.ovenDry());
     this.pulledOut = pulledOut;
   }
@@ -98,6 +99,7 @@ public final class PilotHole {
    * @return its hole
    */
   public static PilotHole pulledOut(WoodFastener fastener, Wood wood) {
+    Objects.requireNonNull(wood, "wood");
     return new PilotHole(fastener, wood, true);
   }
 
@@ -109,6 +111,7 @@ public final class PilotHole {
    * @return its hole
    */
   public static PilotHole acrossLoad(WoodFastener fastener, Wood wood) {
+    Objects.requireNonNull(wood, "wood");
     return new PilotHole(fastener, wood, false);
   }
 

@@ -241,7 +241,7 @@ public final class Rivet {
     if (chosen != null) {
       return n.given("d", "diameter of the rivet", chosen.in(unit));
     }
-    double t = n.given("t", "thickest plate", Objects.requireNonNull(plate).in(unit));
+    double t = n.given("t", "thickest plate", Objects.requireNonNull(plate, "plate").in(unit));
     double e = n.given("e", "an inch", INCH.in(unit));
     return n.length("d", "diameter of the rivet", "1.2 √(t e)", 1.2 * Math.sqrt(t * e));
   }

@@ -1,5 +1,6 @@
 package org.hammerscale.fastening;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
@@ -56,6 +57,7 @@ public final class SeamKeepOut {
    * @throws IllegalArgumentException if the hole is not more than zero
    */
   public static SeamKeepOut around(Quantity<Length> hole, WoodSpacing spacing) {
+    Objects.requireNonNull(spacing, "spacing");
     return new SeamKeepOut(
         Arguments.positive("hole", hole), spacing, spacing.diameter().withValue(0));
   }

@@ -55,7 +55,7 @@ public final class Wood {
    * @throws IllegalArgumentException if the table has no such species
    */
   public static Wood named(String species) {
-    Objects.requireNonNull(species);
+    Objects.requireNonNull(species, "species");
     return species().stream()
         .filter(wood -> wood.name.equalsIgnoreCase(species.strip()))
         .findFirst()
@@ -81,6 +81,7 @@ public final class Wood {
    * @throws IllegalArgumentException if the name is blank
    */
   public static Wood hardwood(String name, OvenDryGravity gravity) {
+    Objects.requireNonNull(gravity, "gravity");
     return converted(name, true, gravity, gravity.at12Percent());
   }
 
@@ -93,6 +94,7 @@ public final class Wood {
    * @throws IllegalArgumentException if the name is blank
    */
   public static Wood hardwood(String name, TwelvePercentGravity gravity) {
+    Objects.requireNonNull(gravity, "gravity");
     return converted(name, true, gravity.ovenDry(), gravity);
   }
 
@@ -105,6 +107,7 @@ public final class Wood {
    * @throws IllegalArgumentException if the name is blank
    */
   public static Wood softwood(String name, OvenDryGravity gravity) {
+    Objects.requireNonNull(gravity, "gravity");
     return converted(name, false, gravity, gravity.at12Percent());
   }
 
@@ -117,6 +120,7 @@ public final class Wood {
    * @throws IllegalArgumentException if the name is blank
    */
   public static Wood softwood(String name, TwelvePercentGravity gravity) {
+    Objects.requireNonNull(gravity, "gravity");
     return converted(name, false, gravity.ovenDry(), gravity);
   }
 

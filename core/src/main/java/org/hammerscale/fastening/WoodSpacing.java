@@ -51,7 +51,7 @@ public final class WoodSpacing {
       Measure<Length> diameter,
       @Nullable Measure<Angle> angle,
       double reduction) {
-    this.rule = Objects.requireNonNull(rule);
+    this.rule = Objects.requireNonNull(rule, "rule");
     this.diameter = diameter;
     this.angle = angle;
     this.reduction = reduction;

@@ -69,7 +69,7 @@ final class WoodTable {
   private static Wood wood(
       String name, boolean hardwood, double at12Percent, @Nullable Double ovenDry, Source source) {
     TwelvePercentGravity moist = TwelvePercentGravity.of(at12Percent);
-    List<Source> sources = new ArrayList<>(List.of(Objects.requireNonNull(source)));
+    List<Source> sources = new ArrayList<>(List.of(Objects.requireNonNull(source, "source")));
     sources.add(ovenDry == null ? OvenDryGravity.CONVERSION : NDS);
     return new Wood(
         name,

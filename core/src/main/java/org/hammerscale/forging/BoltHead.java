@@ -52,6 +52,7 @@ public enum BoltHead {
    * @throws IllegalArgumentException if the shank is not round
    */
   public Upset square(Section shank) {
+    Section.requireArea("shank", shank);
     Head.checkRound("shank", shank);
     return on("square head", shank, Section.square(width(shank)), BoltHead::squareVolume);
   }
@@ -64,6 +65,7 @@ public enum BoltHead {
    * @throws IllegalArgumentException if the shank is not round
    */
   public Upset hexagon(Section shank) {
+    Section.requireArea("shank", shank);
     Head.checkRound("shank", shank);
     return on("hexagonal head", shank, Section.hexagon(width(shank)), BoltHead::hexagonVolume);
   }

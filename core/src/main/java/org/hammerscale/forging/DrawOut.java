@@ -49,13 +49,9 @@ public final class DrawOut {
    *     or none at all
    */
   public static DrawOut between(Section bar, Section finished) {
+    Section.requireArea("finished", finished);
+    Section.requireArea("bar", bar);
     checkSmaller("finished section", bar, finished);
-    if (finished.area().getValue() == 0) {
-      throw new IllegalArgumentException(
-          "finished section must have an area, was a "
-              + finished
-              + "; ask Taper for what ends in a point or an edge");
-    }
     return new DrawOut(bar, finished);
   }
 
@@ -69,6 +65,7 @@ public final class DrawOut {
    * @throws IllegalArgumentException if the bar is not flat or square, or the width out of range
    */
   public static DrawOut edging(Section bar, Quantity<Length> width) {
+    Section.requireArea("bar", bar);
     bar.edge();
     return between(bar, Flats.of(Arguments.positive("width", width), bar.thickness()));
   }

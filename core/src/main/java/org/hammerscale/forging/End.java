@@ -65,6 +65,7 @@ public final class End implements Feature {
    * @throws IllegalArgumentException if the neck is neither flat nor square, or wider than the disc
    */
   public static End penny(Section neck, Quantity<Length> diameter) {
+    Section.requireArea("neck", neck);
     Measure<Length> d = Arguments.positive("diameter", diameter);
     return oval("penny end", "diameter", neck, d, d);
   }
@@ -81,6 +82,7 @@ public final class End implements Feature {
    *     oval, or the oval wider than long
    */
   public static End bean(Section neck, Quantity<Length> width, Quantity<Length> length) {
+    Section.requireArea("neck", neck);
     Measure<Length> wide = Arguments.positive("width", width);
     Measure<Length> along = Arguments.positive("length", length);
     Arguments.atLeast(
@@ -116,6 +118,7 @@ public final class End implements Feature {
    *     range
    */
   public static End spear(Section neck, Quantity<Length> width, Quantity<Length> length) {
+    Section.requireArea("neck", neck);
     Measure<Length> wide = Arguments.positive("width", width);
     Measure<Length> along = checkLong(wide, length);
     Outline outline =
@@ -135,6 +138,7 @@ public final class End implements Feature {
    *     range
    */
   public static End fishtail(Section neck, Quantity<Length> width, Quantity<Length> length) {
+    Section.requireArea("neck", neck);
     Measure<Length> wide = Arguments.positive("width", width);
     Measure<Length> along = checkLong(wide, length);
     return polyline("fishtail end", Outline.from(checkFlat(neck)).to(along, wide));
@@ -149,6 +153,7 @@ public final class End implements Feature {
    * @throws IllegalArgumentException if the neck is not round, or the length not more than zero
    */
   public static Taper ratTail(Section neck, Quantity<Length> length) {
+    Section.requireArea("neck", neck);
     Head.checkRound("neck", neck);
     return Taper.toPoint(neck, length);
   }
@@ -185,7 +190,7 @@ public final class End implements Feature {
       Quantity<Length> length,
       Function<Measure<Length>, ? extends Quantity<Length>> width) {
     Measure<Length> along = Arguments.positive("length", length);
-    Objects.requireNonNull(width);
+    Objects.requireNonNull(width, "width");
     Section tip = Outline.section(checkFlat(neck), Outline.width(width, along));
     return new End(
         "decorative end",
@@ -207,6 +212,7 @@ public final class End implements Feature {
   }
 
   private static Section checkFlat(Section neck) {
+    Section.requireArea("neck", neck);
     if (!neck.isSimilarTo(Section.square(Measures.millimetres(1)))) {
       throw new IllegalArgumentException(
           "neck must be flat or square, was "

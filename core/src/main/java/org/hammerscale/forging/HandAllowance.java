@@ -1,6 +1,7 @@
 package org.hammerscale.forging;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
@@ -74,13 +75,13 @@ public final class HandAllowance {
   /**
    * The allowance that a shop's own pieces show.
    *
-   * @param shares finished length ÷ ideal length of each piece, at least three, each more than 0
-   *     and at most 1
+   * @param shares finished length ÷ ideal length of each piece, at least three, each from 0.01 to 1
    * @return the allowance
    * @throws IllegalArgumentException if there are fewer, one is out of range, or they scatter so
    *     much that the next could come to nothing
    */
   public static HandAllowance fromTrials(double... shares) {
+    Objects.requireNonNull(shares, "shares");
     return fromTrials(
         "allowance of " + shares.length + " trial pieces",
         Source.commonPractice("lengths of " + shares.length + " trial pieces of the shop"),
@@ -93,9 +94,9 @@ public final class HandAllowance {
           "shares must be of at least three pieces, was " + shares.length + "; forge some more");
     }
     for (double share : shares) {
-      if (!(share > 0 && share <= 1)) {
+      if (!(share >= 0.01 && share <= 1)) {
         throw new IllegalArgumentException(
-            "shares must be more than 0 and at most 1, was "
+            "shares must be from 0.01 to 1, was "
                 + share
                 + "; divide the finished length by the ideal one");
       }

@@ -1,5 +1,6 @@
 package org.hammerscale.forging;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -44,6 +45,7 @@ public final class Head {
    * @throws IllegalArgumentException if the shank is not round
    */
   public static Upset snap(Section shank) {
+    Section.requireArea("shank", shank);
     checkRound("shank", shank);
     Measure<Length> height = shank.width().multiply(0.7);
     Section base = Section.round(shank.width().multiply(1.6));
@@ -66,6 +68,7 @@ public final class Head {
    * @throws IllegalArgumentException if the shank is not round
    */
   public static Upset pan(Section shank) {
+    Section.requireArea("shank", shank);
     checkRound("shank", shank);
     Measure<Length> height = shank.width().multiply(0.7);
     Section base = Section.round(shank.width().multiply(1.6));
@@ -84,6 +87,8 @@ public final class Head {
    *     range
    */
   public static Upset dome(Section shank, Section base, Quantity<Length> height) {
+    Section.requireArea("shank", shank);
+    Section.requireArea("base", base);
     checkRound("base", base);
     Measure<Length> h = Arguments.positive("height", height);
     if (h.multiply(2).isGreaterThan(base.width()) && !h.multiply(2).isEquivalentTo(base.width())) {
@@ -107,6 +112,7 @@ public final class Head {
    * @throws IllegalArgumentException if the bar is not round, or the ball not thicker than it
    */
   public static Upset ball(Section bar, Quantity<Length> diameter) {
+    Section.requireArea("bar", bar);
     checkRound("bar", bar);
     Measure<Length> ball = checkLarger(bar, diameter);
     double radius = ball.getValue() / 2;
@@ -129,6 +135,9 @@ public final class Head {
    *     lead to the top, or the height is not more than zero
    */
   public static Upset tapered(Section shank, Section base, Section top, Quantity<Length> height) {
+    Objects.requireNonNull(top, "top");
+    Section.requireArea("base", base);
+    Section.requireArea("shank", shank);
     Measure<Length> h = Arguments.positive("height", height);
     Prismoid.between(base, top, h.getUnit());
     return Upset.exact("tapered head", shank, base, top, h, Solid.between(base, top, h));
@@ -146,6 +155,7 @@ public final class Head {
    * @throws IllegalArgumentException if the shank is not round, or an argument out of range
    */
   public static Upset countersunk(Section shank, Quantity<Length> diameter, Quantity<Angle> angle) {
+    Section.requireArea("shank", shank);
     return countersunk(shank, diameter, angle, false);
   }
 
@@ -161,6 +171,7 @@ public final class Head {
    */
   public static Upset countersunkOverGrip(
       Section shank, Quantity<Length> diameter, Quantity<Angle> angle) {
+    Section.requireArea("shank", shank);
     return countersunk(shank, diameter, angle, true);
   }
 
@@ -169,11 +180,12 @@ public final class Head {
     checkRound("shank", shank);
     Measure<Length> big = checkLarger(shank, diameter);
     Measure<Length> d = shank.width();
-    double degrees = Arguments.angle("angle", angle, 180).in(ShopUnits.DEGREE);
+    Measure<Angle> included = Arguments.angle("angle", angle, 180);
+    double degrees = included.in(ShopUnits.DEGREE);
     if (degrees == 0 || degrees == 180) {
       throw new IllegalArgumentException(
           "angle must be more than 0° and less than 180°, was "
-              + Measure.from(angle)
+              + included
               + "; give the included angle of the cone, often 90°");
     }
     double depth = Solid.countersunkDepth(Notes.NONE, big.getValue(), d.in(big.getUnit()), degrees);
@@ -202,6 +214,7 @@ public final class Head {
    * @return the head, as an estimate; it is reckoned flush, adding nothing to the length
    */
   public static Upset nail(Section shank) {
+    Section.requireArea("shank", shank);
     Measure<Length> d = shank.thickness();
     Solid solid =
         (n, unit) -> {

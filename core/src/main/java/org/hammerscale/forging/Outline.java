@@ -3,6 +3,7 @@ package org.hammerscale.forging;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.Function;
 import javax.measure.Quantity;
@@ -18,12 +19,13 @@ import org.hammerscale.working.Notes;
 
 /** The outline of an end in plan: widths along the length, and the metal within it. */
 final class Outline {
+  private static final double NOISE = 1e-12;
   private static final int NODES = 12;
   private static final double RELATIVE = 1e-10;
   private static final double ABSOLUTE = 1e-300;
   private static final int FEWEST = 3;
   private static final int MOST = 64;
-  private static final int EVALUATIONS = 1 << 20;
+  private static final int EVALUATIONS = 1 << 15;
 
   private final Section neck;
   private final List<Measure<Length>> distances;
@@ -50,17 +52,19 @@ final class Outline {
 
   static Outline measured(
       Section neck, Map<? extends Quantity<Length>, ? extends Quantity<Length>> widths) {
-    if (widths.isEmpty()) {
+    if (Objects.requireNonNull(widths, "widths").isEmpty()) {
       throw new IllegalArgumentException(
           "widths must be at least one, was none; measure the width at the tip");
     }
     TreeMap<Measure<Length>, Measure<Length>> sorted = new TreeMap<>();
     widths.forEach(
         (distance, width) -> {
-          Measure<Length> at = Arguments.positive("distance", distance);
+          Measure<Length> at = Arguments.positive("distance of widths", distance);
           if (sorted.put(at, Arguments.notNegative("width", width)) != null) {
             throw new IllegalArgumentException(
-                "distance must be given once, was twice " + at + "; give one width for each");
+                "distance of widths must be given once, was twice "
+                    + at
+                    + "; give one width for each");
           }
         });
     return new Outline(neck, List.copyOf(sorted.keySet()), List.copyOf(sorted.values()));
@@ -80,7 +84,8 @@ final class Outline {
 
   /** A flat of the neck's thickness, or nothing where it runs out to a point. */
   static Section section(Section neck, Measure<Length> width) {
-    return width.getValue() == 0 ? neck.point() : Flats.of(width, neck.thickness());
+    boolean isPoint = width.ratio(neck.width()) < NOISE; // a cosine never quite comes to nothing
+    return isPoint ? neck.point() : Flats.of(width, neck.thickness());
   }
 
   /** Trapezia between the measured widths. */

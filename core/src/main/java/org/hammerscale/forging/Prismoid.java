@@ -30,8 +30,8 @@ final class Prismoid {
   static Prismoid between(Section from, Section to, Unit<Length> unit) {
     if (!from.isSimilarTo(to) && !(isBlend(from, to) || isBlend(to, from))) {
       throw new IllegalArgumentException(
-          "taper must lead between similar sections, or between a solid section and a round, was"
-              + " from "
+          "sections at base and top of a taper must be similar, or one of them round and the other"
+              + " solid, was from "
               + from
               + " to "
               + to

@@ -1,5 +1,6 @@
 package org.hammerscale.forging;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
@@ -76,7 +77,7 @@ public final class RivetBlank {
     }
 
     private static Measure<Length> checked(Quantity<Length> grip, Section shank) {
-      Head.checkRound("shank", shank);
+      Head.checkRound("shank", Objects.requireNonNull(shank, "shank"));
       return Arguments.positive("grip", grip);
     }
 
@@ -116,6 +117,7 @@ public final class RivetBlank {
    * @throws IllegalArgumentException if the grip is not more than zero, or the shank not round
    */
   public static RivetBlank through(Quantity<Length> grip, Upset head) {
+    Objects.requireNonNull(head, "head");
     Head.checkRound("shank", head.start());
     return new RivetBlank(Arguments.positive("grip", grip), head, head.start().width());
   }

@@ -60,6 +60,8 @@ public final class Shoulder implements Feature {
    *     the length is not more than zero
    */
   public static Shoulder between(Section bar, Section setDown, Quantity<Length> length) {
+    Section.requireArea("setDown", setDown);
+    Section.requireArea("bar", bar);
     return new Shoulder(
         bar,
         DrawOut.between(bar, setDown).finished(),
@@ -74,7 +76,7 @@ public final class Shoulder implements Feature {
    * @return the stretch
    */
   public Shoulder by(HandAllowance allowance) {
-    return new Shoulder(bar, setDown, length, Objects.requireNonNull(allowance));
+    return new Shoulder(bar, setDown, length, Objects.requireNonNull(allowance, "allowance"));
   }
 
   /** {@return {@code shoulder}} */

@@ -61,6 +61,7 @@ public final class Spread {
    *     of range
    */
   public static Spread thinning(Section bar, Quantity<Length> thickness, SpreadLaw law) {
+    Section.requireArea("bar", bar);
     bar.edge();
     Measure<Length> thin = Arguments.positive("thickness", thickness);
     if (!thin.isLessThan(bar.thickness())) {
@@ -71,7 +72,7 @@ public final class Spread {
               + thin
               + "; spreading makes a bar thinner");
     }
-    return new Spread(bar, thin, Objects.requireNonNull(law));
+    return new Spread(bar, thin, Objects.requireNonNull(law, "law"));
   }
 
   /**

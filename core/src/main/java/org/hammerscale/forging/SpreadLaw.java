@@ -96,6 +96,8 @@ public final class SpreadLaw {
    *     thickness
    */
   public static SpreadLaw measured(Section before, Section after) {
+    Section.requireArea("after", after);
+    Section.requireArea("before", before);
     double thinning = before.thickness().ratio(after.thickness());
     if (!(thinning > 1)) {
       throw new IllegalArgumentException(
@@ -161,6 +163,7 @@ public final class SpreadLaw {
    * @return S, from 0 to 1
    */
   public double coefficient(Section bar) {
+    Section.requireArea("bar", bar);
     return coefficient(Notes.NONE, bar, bar.width().getUnit());
   }
 

@@ -50,7 +50,7 @@ public final class Taper implements Feature {
   /** Either the finished length is given, or the bar used. */
   private Taper(
       Section from, Section to, @Nullable Measure<Length> length, @Nullable Measure<Length> used) {
-    Measure<Length> given = length != null ? length : Objects.requireNonNull(used);
+    Measure<Length> given = length != null ? length : Objects.requireNonNull(used, "used");
     this.from = from;
     this.to = to;
     this.unit = given.getUnit();
@@ -72,6 +72,8 @@ public final class Taper implements Feature {
    *     is not more than zero
    */
   public static Taper between(Section from, Section to, Quantity<Length> length) {
+    Objects.requireNonNull(to, "to");
+    Objects.requireNonNull(from, "from");
     return new Taper(from, to, Arguments.positive("length", length), null);
   }
 
@@ -84,6 +86,7 @@ public final class Taper implements Feature {
    * @throws IllegalArgumentException if the length is not more than zero
    */
   public static Taper toPoint(Section from, Quantity<Length> length) {
+    Section.requireArea("from", from);
     return between(from, from.point(), length);
   }
 
@@ -97,6 +100,7 @@ public final class Taper implements Feature {
    *     more than zero
    */
   public static Taper toEdge(Section from, Quantity<Length> length) {
+    Section.requireArea("from", from);
     return between(from, from.edge(), length);
   }
 
@@ -112,7 +116,9 @@ public final class Taper implements Feature {
    *     larger than the bar, or the stock is not more than zero
    */
   public static Taper using(Quantity<Length> stock, Section bar, Section to) {
-    DrawOut.checkSmaller("tip", bar, to);
+    Objects.requireNonNull(to, "to");
+    Section.requireArea("bar", bar);
+    DrawOut.checkSmaller("section tapered to", bar, to);
     return new Taper(bar, to, null, Arguments.positive("stock", stock));
   }
 
@@ -127,6 +133,13 @@ public final class Taper implements Feature {
    */
   public Taper bluntedFor(Quantity<Length> stock) {
     Measure<Length> wanted = Arguments.positive("stock", stock);
+    Section.requireArea("start of the taper", from);
+    if (!from.isSimilarTo(to)) {
+      throw new IllegalArgumentException(
+          "taper must lead between similar sections to be blunted, was "
+              + this
+              + "; blunt the stretch that keeps its shape");
+    }
     if (wanted.isEquivalentTo(Measure.of(stockUsed(), unit))) {
       return this;
     }

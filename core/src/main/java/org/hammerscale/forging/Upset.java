@@ -58,7 +58,8 @@ public final class Upset implements Feature {
       double doubt) {
     if (widest.area().isLessThan(bar.area()) && !widest.meets(bar)) {
       throw new IllegalArgumentException(
-          name
+          "widest section of the "
+              + name
               + " must have at least the area of the "
               + bar
               + " it is jumped up from, was "
@@ -86,6 +87,8 @@ public final class Upset implements Feature {
    *     not more than zero
    */
   public static Upset to(Section bar, Section section, Quantity<Length> length) {
+    Section.requireArea("section", section);
+    Section.requireArea("bar", bar);
     Measure<Length> height = Arguments.positive("length", length);
     return exact("upset", bar, section, section, height, Solid.prism(section, height));
   }
@@ -101,6 +104,8 @@ public final class Upset implements Feature {
    *     more than zero
    */
   public static Upset using(Quantity<Length> stock, Section bar, Section section) {
+    Section.requireArea("section", section);
+    Section.requireArea("bar", bar);
     Measure<Length> used = Arguments.positive("stock", stock);
     double height =
         Solid.jumpedHeight(
@@ -124,6 +129,8 @@ public final class Upset implements Feature {
    *     to it, or the length is not more than zero
    */
   public static Upset flared(Section bar, Section end, Quantity<Length> length) {
+    Section.requireArea("end", end);
+    Section.requireArea("bar", bar);
     Measure<Length> height = Arguments.positive("length", length);
     Prismoid.between(bar, end, height.getUnit());
     return exact("flare", bar, end, end, height, Solid.between(bar, end, height));
@@ -140,6 +147,8 @@ public final class Upset implements Feature {
    *     or the length is not more than zero
    */
   public static Upset barrelled(Section bar, Section middle, Quantity<Length> length) {
+    Section.requireArea("middle", middle);
+    Section.requireArea("bar", bar);
     Measure<Length> height = Arguments.positive("length", length);
     Head.checkRound("bar", bar);
     Head.checkRound("middle", middle);

@@ -2,6 +2,7 @@ package org.hammerscale.heat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -62,6 +63,7 @@ public final class Contraction {
    *     of the material is not known
    */
   public static Contraction from(Quantity<Temperature> heat, Material material) {
+    Objects.requireNonNull(material, "material");
     return from(heat, HotMetal.of(material));
   }
 
@@ -75,6 +77,7 @@ public final class Contraction {
    *     not known
    */
   public static Contraction from(Quantity<Temperature> heat, HotMetal metal) {
+    Objects.requireNonNull(metal, "metal");
     Contraction contraction = new Contraction(metal, Arguments.temperature("heat", heat));
     metal.elongation(heat);
     return contraction;

@@ -65,6 +65,17 @@ public final class Cooling {
    * @param temperature how hot it is then
    */
   public record Moment(Measure<Time> time, Measure<Temperature> temperature) {
+    /**
+     * A moment.
+     *
+     * @param time the time since it left the fire
+     * @param temperature how hot it is then
+     */
+    public Moment {
+      Objects.requireNonNull(time, "time");
+      Objects.requireNonNull(temperature, "temperature");
+    }
+
     /** Time and temperature. */
     @Override
     public String toString() {
@@ -82,6 +93,7 @@ public final class Cooling {
    * @throws IllegalArgumentException if the temperature is out of that range
    */
   public static Cooling from(Quantity<Temperature> heat, Bar bar) {
+    Objects.requireNonNull(bar, "bar");
     Measure<Temperature> point = Arguments.temperature("heat", heat);
     HotMetal metal = HotMetal.of(bar.material());
     return new Cooling(
@@ -97,7 +109,7 @@ public final class Cooling {
    * @return the cooling
    */
   public Cooling by(HotMetal curves) {
-    return with(given.by(Objects.requireNonNull(curves)));
+    return with(given.by(Objects.requireNonNull(curves, "curves")));
   }
 
   /**
@@ -131,6 +143,7 @@ public final class Cooling {
    * @throws IllegalArgumentException if a share is out of range
    */
   public Cooling withEmissivity(Estimate<Dimensionless> share) {
+    Objects.requireNonNull(share, "share");
     for (Measure<Dimensionless> value : List.of(share.low(), share.high())) {
       checkedShare(value.in(ShopUnits.ONE));
     }
@@ -149,7 +162,7 @@ public final class Cooling {
    * @throws IllegalArgumentException if the bar is not hotter than that shop
    */
   public Cooling in(Air other) {
-    return with(given.in(Objects.requireNonNull(other)));
+    return with(given.in(Objects.requireNonNull(other, "other")));
   }
 
   /**
@@ -183,6 +196,7 @@ public final class Cooling {
    * @return the cooling
    */
   public Cooling withThinnest(Section section) {
+    Section.requireArea("section", section);
     section.area();
     return new Cooling(given, body, section);
   }

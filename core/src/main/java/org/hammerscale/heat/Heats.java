@@ -2,6 +2,7 @@ package org.hammerscale.heat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Time;
@@ -61,6 +62,7 @@ public final class Heats {
    *     not known or may be nothing
    */
   public static Heats forWork(Quantity<Time> work, Cooling cooling) {
+    Objects.requireNonNull(cooling, "cooling");
     Estimate<Time> window = cooling.window();
     if (!(window.low().getValue() > 0)) {
       throw new IllegalArgumentException(

@@ -45,7 +45,7 @@ public final class HotMetal {
   private final HeatCurve curve;
 
   private HotMetal(Material material, HeatCurve curve) {
-    this.material = Objects.requireNonNull(material);
+    this.material = Objects.requireNonNull(material, "material");
     this.curve = curve;
   }
 
@@ -57,6 +57,7 @@ public final class HotMetal {
    * @return the metal in the fire
    */
   public static HotMetal of(Material material) {
+    Objects.requireNonNull(material, "material");
     if (CARBON_STEELS.contains(material.name())) {
       return carbonSteel(material);
     }

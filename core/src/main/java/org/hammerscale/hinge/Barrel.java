@@ -85,7 +85,7 @@ public final class Barrel implements Feature {
   public static Barrel around(Quantity<Length> bore, Section section) {
     return new Barrel(
         Arguments.positive("bore", bore),
-        Objects.requireNonNull(section),
+        Section.requireArea("section", section),
         false,
         BarrelEnd.squareCut());
   }
@@ -98,7 +98,7 @@ public final class Barrel implements Feature {
    * @return the barrel
    */
   public static Barrel around(Bore bore, Section section) {
-    return around(bore.diameter(), section);
+    return around(Objects.requireNonNull(bore, "bore").diameter(), section);
   }
 
   /**
@@ -122,6 +122,7 @@ public final class Barrel implements Feature {
    *     round
    */
   public Barrel endedWith(BarrelEnd barrelEnd) {
+    Objects.requireNonNull(barrelEnd, "barrelEnd");
     return checked(centred, barrelEnd);
   }
 
@@ -130,7 +131,7 @@ public final class Barrel implements Feature {
     Curl curl = new Curl(section, inTheMiddle, barrelEnd, unit);
     if (curl.endAngle(bore.in(unit)) > 2 * Math.PI) {
       throw new IllegalArgumentException(
-          "scarf length must leave some of the barrel at full thickness, was "
+          "scarf of the barrel end must leave some of the barrel at full thickness, was "
               + Measure.of(curl.scarfLength(bore.in(unit)), unit)
               + " round a bore of "
               + bore
@@ -154,7 +155,7 @@ public final class Barrel implements Feature {
         Inverse.solve(
             "cut",
             d -> closing.of(d).cutWithWeld(),
-            0,
+            Measures.millimetres(0.001).in(unit),
             2 * (wanted + section.thickness().in(unit)),
             wanted,
             length -> Measure.of(length, unit));
@@ -270,6 +271,7 @@ public final class Barrel implements Feature {
    * @return the step, exact, in this bore's unit; negative where the other stands higher
    */
   public Measure<Length> faceStepTo(Barrel other) {
+    Objects.requireNonNull(other, "other");
     return Measure.of(faceStep(Notes.NONE, other), unit);
   }
 
@@ -305,6 +307,7 @@ public final class Barrel implements Feature {
   /** {@return its own length of strap to the last bit if the parent has its section} */
   @Override
   public Estimate<Length> stock(Section parent) {
+    Section.requireArea("parent", parent);
     return section.equals(parent) ? closing().stripWithWeld() : Feature.super.stock(parent);
   }
 
@@ -323,6 +326,7 @@ public final class Barrel implements Feature {
    */
   @Override
   public Measure<Length> mostToCut(Section parent) {
+    Section.requireArea("parent", parent);
     if (end.isWelded()) {
       return stock(parent).high();
     }
@@ -387,6 +391,7 @@ public final class Barrel implements Feature {
    * @return the working
    */
   public Working faceStepWorking(Barrel other) {
+    Objects.requireNonNull(other, "other");
     return Notes.taken("step between two leaves", unit, n -> faceStep(n, other))
         .withSource(ONE_PIN);
   }

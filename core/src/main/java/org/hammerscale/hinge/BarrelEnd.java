@@ -100,7 +100,7 @@ public final class BarrelEnd {
    * @return the end
    */
   public static BarrelEnd forgeWelded(WeldAllowance allowance) {
-    return new BarrelEnd(Kind.WELDED, null, null, Objects.requireNonNull(allowance));
+    return new BarrelEnd(Kind.WELDED, null, null, Objects.requireNonNull(allowance, "allowance"));
   }
 
   /** {@return whether it is welded to the leaf, which makes the barrel a closed ring} */
@@ -139,13 +139,13 @@ public final class BarrelEnd {
     }
     if (!isFlat(section) && (centred || !plain)) {
       throw new IllegalArgumentException(
-          "section must be a flat or a square for a centred barrel or a scarf, was "
+          "section of the barrel must be a flat or a square for a centred barrel or a scarf, was "
               + section
               + "; leave the end square on a barrel rolled to one face, or forge a flat first");
     }
     if (edge != null && edge.compareTo(section.thickness()) >= 0) {
       throw new IllegalArgumentException(
-          "edge thickness must be less than the strap's thickness of "
+          "edge thickness of the barrel end must be less than the strap's thickness of "
               + section.thickness()
               + ", was "
               + edge

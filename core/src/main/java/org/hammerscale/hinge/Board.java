@@ -1,5 +1,6 @@
 package org.hammerscale.hinge;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
@@ -53,6 +54,7 @@ public final class Board {
    * @throws IllegalArgumentException if the distance is negative
    */
   public Board edgeFromPin(Quantity<Length> distance) {
+    Objects.requireNonNull(distance, "distance");
     return new Board(thickness, Arguments.notNegative("edge from pin", distance));
   }
 

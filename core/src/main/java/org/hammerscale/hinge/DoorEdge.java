@@ -1,5 +1,6 @@
 package org.hammerscale.hinge;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
@@ -66,6 +67,7 @@ public final class DoorEdge {
    * @throws IllegalArgumentException if the distance is negative
    */
   public DoorEdge pinInboard(Quantity<Length> distance) {
+    Objects.requireNonNull(distance, "distance");
     return new DoorEdge(thickness, Arguments.notNegative("pin inboard", distance), proud);
   }
 
@@ -77,6 +79,7 @@ public final class DoorEdge {
    * @throws IllegalArgumentException if the distance is negative
    */
   public DoorEdge pinProud(Quantity<Length> distance) {
+    Objects.requireNonNull(distance, "distance");
     return new DoorEdge(thickness, inboard, Arguments.notNegative("pin proud", distance));
   }
 
@@ -89,6 +92,7 @@ public final class DoorEdge {
    * @throws IllegalArgumentException if the depth is negative or more than half the thickness
    */
   public DoorEdge pinSunk(Quantity<Length> depth) {
+    Objects.requireNonNull(depth, "depth");
     Measure<Length> sunk = Arguments.notNegative("pin sunk", depth);
     Measure<Length> half = thickness.divide(2);
     if (sunk.isGreaterThan(half)) {

@@ -3,6 +3,7 @@ package org.hammerscale.hinge;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -83,6 +84,7 @@ public final class Drift {
    * @return the drift
    */
   public Drift withTool(Contraction tool) {
+    Objects.requireNonNull(tool, "tool");
     return new Drift(bore, fit.with(tool));
   }
 
@@ -121,6 +123,8 @@ public final class Drift {
    *     leave; or the bore is not the one that the drift is for
    */
   public ToolChoice chosenFrom(ToolRack rack, Bore bore) {
+    Objects.requireNonNull(rack, "rack");
+    Objects.requireNonNull(bore, "bore");
     if (!bore.diameter().isEquivalentTo(this.bore)) {
       throw new IllegalArgumentException(
           "bore must be the one of "

@@ -3,6 +3,7 @@ package org.hammerscale.hinge;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
@@ -137,6 +138,7 @@ public final class HingePair {
    * @return the piece, its marks told from where the leaf leaves the barrel, trimmed at both ends
    */
   public Piece leaf(Leaf which) {
+    Objects.requireNonNull(which, "which");
     return which == Leaf.FIRST ? first : second;
   }
 
@@ -147,6 +149,7 @@ public final class HingePair {
    * @return the length, exact, in the bore's unit
    */
   public Measure<Length> lengthFromPin(Leaf which) {
+    Objects.requireNonNull(which, "which");
     List<Feature> features = leaf(which).features();
     return lengthFromPin(which, features.subList(1, features.size()));
   }
@@ -163,6 +166,7 @@ public final class HingePair {
    * @return its slots and notches, across the leaf from the edge told by {@link #markedFrom}
    */
   public List<KnuckleSlot> slotsOf(Leaf which) {
+    Objects.requireNonNull(which, "which");
     return knuckles.slotsOf(which);
   }
 
@@ -196,6 +200,7 @@ public final class HingePair {
    * @return {@code far edge} or {@code near edge}
    */
   public String markedFrom(Leaf which) {
+    Objects.requireNonNull(which, "which");
     return (hand == Hand.LEFT) == (which == Leaf.SECOND) ? "far edge" : "near edge";
   }
 
@@ -207,6 +212,7 @@ public final class HingePair {
    * @return the volume, as uncertain as the curl
    */
   public Estimate<Volume> metalCutOut(Leaf which) {
+    Objects.requireNonNull(which, "which");
     Measure<Length> width = knuckles.width().withValue(0);
     for (KnuckleSlot slot : slotsOf(which)) {
       width = width.add(slot.width());

@@ -50,8 +50,8 @@ public final class HingePairBuilder {
   @Nullable Graduation<Length> rule;
 
   HingePairBuilder(Bar strap, Bore bore) {
-    this.strap = Objects.requireNonNull(strap);
-    this.bore = Objects.requireNonNull(bore);
+    this.strap = Objects.requireNonNull(strap, "strap");
+    this.bore = Objects.requireNonNull(bore, "bore");
     this.rolled = strap.section();
     this.knuckles = Knuckles.across(rolled.width());
     this.runningGap = bore.diameter().withValue(0);
@@ -64,7 +64,7 @@ public final class HingePairBuilder {
    * @return this builder
    */
   public HingePairBuilder rolledFrom(Section section) {
-    rolled = Objects.requireNonNull(section);
+    rolled = Section.requireArea("section", section);
     return this;
   }
 
@@ -75,7 +75,7 @@ public final class HingePairBuilder {
    * @return this builder
    */
   public HingePairBuilder knuckles(Knuckles divided) {
-    knuckles = Objects.requireNonNull(divided);
+    knuckles = Objects.requireNonNull(divided, "divided");
     return this;
   }
 
@@ -96,7 +96,7 @@ public final class HingePairBuilder {
    * @return this builder
    */
   public HingePairBuilder endedWith(BarrelEnd barrelEnd) {
-    end = Objects.requireNonNull(barrelEnd);
+    end = Objects.requireNonNull(barrelEnd, "barrelEnd");
     return this;
   }
 
@@ -109,8 +109,9 @@ public final class HingePairBuilder {
    * @throws IllegalArgumentException if the angle is out of range
    */
   public HingePairBuilder opening(Quantity<Angle> fromShut, Hanging how) {
+    Objects.requireNonNull(fromShut, "fromShut");
     opening = Arguments.angle("opening", fromShut, 360);
-    hanging = Objects.requireNonNull(how);
+    hanging = Objects.requireNonNull(how, "how");
     return this;
   }
 
@@ -167,6 +168,7 @@ public final class HingePairBuilder {
    * @return this builder
    */
   public HingePairBuilder leaves(Feature... beyondBarrel) {
+    Objects.requireNonNull(beyondBarrel, "beyondBarrel");
     return leaf(Leaf.FIRST, beyondBarrel).leaf(Leaf.SECOND, beyondBarrel);
   }
 
@@ -178,6 +180,8 @@ public final class HingePairBuilder {
    * @return this builder
    */
   public HingePairBuilder leaf(Leaf which, Feature... beyondBarrel) {
+    Objects.requireNonNull(beyondBarrel, "beyondBarrel");
+    Objects.requireNonNull(which, "which");
     if (which == Leaf.FIRST) {
       first = List.of(beyondBarrel);
     } else {
@@ -193,7 +197,7 @@ public final class HingePairBuilder {
    * @return this builder
    */
   public HingePairBuilder handed(Hand side) {
-    hand = Objects.requireNonNull(side);
+    hand = Objects.requireNonNull(side, "side");
     return this;
   }
 

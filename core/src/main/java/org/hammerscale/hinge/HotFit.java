@@ -19,11 +19,11 @@ record HotFit(Contraction work, @Nullable Contraction tool) {
   private static final Measure<Temperature> COLD = Measures.celsius(20);
 
   HotFit {
-    Objects.requireNonNull(work);
+    Objects.requireNonNull(work, "work");
   }
 
   HotFit with(Contraction newTool) {
-    return new HotFit(work, Objects.requireNonNull(newTool));
+    return new HotFit(work, Objects.requireNonNull(newTool, "newTool"));
   }
 
   /** What the tool measures cold, to leave a cold size of the work. */

@@ -34,6 +34,7 @@ import org.hammerscale.working.Working;
  * published figure was found for: the caller says. Source: plane geometry.
  */
 public final class Knuckles {
+  private static final int MOST = 1000;
   private static final Source SHARED =
       Source.computed("knuckles and gaps together make up the width");
 
@@ -76,15 +77,12 @@ public final class Knuckles {
   /**
    * The same width divided equally.
    *
-   * @param count how many knuckles both leaves have together, at least two
+   * @param count how many knuckles both leaves have together, 2 to 1000
    * @return the knuckles, all of one length
-   * @throws IllegalArgumentException if there are fewer than two, or the gaps leave them no room
+   * @throws IllegalArgumentException if the count is out of range, or the gaps leave them no room
    */
   public Knuckles into(int count) {
-    if (count < 2) {
-      throw new IllegalArgumentException(
-          "count of knuckles must be at least 2, was " + count + "; give each leaf one");
-    }
+    Arguments.count("count of knuckles", count, 2, MOST, "give each leaf one, or divide the hinge");
     return new Knuckles(width, gap, equal(count));
   }
 
@@ -105,15 +103,16 @@ public final class Knuckles {
   /**
    * The same width divided in given ratios.
    *
-   * @param parts the length of each knuckle in parts of any size, from the edge measured from; two
-   *     or more, each more than zero
+   * @param parts the length of each knuckle in parts of any size, from the edge measured from; 2 to
+   *     1000 of them, each more than zero
    * @return the knuckles, as many as there are parts
-   * @throws IllegalArgumentException if there are fewer than two or one is not more than zero
+   * @throws IllegalArgumentException if their number is out of range, or one is not more than zero
    */
   public Knuckles inRatios(double... parts) {
+    Objects.requireNonNull(parts, "parts");
     Knuckles divided = into(parts.length);
     for (double part : parts) {
-      Arguments.number("ratio", part, 1e6, "give the parts that each knuckle takes, as 1, 2, 1");
+      Arguments.number("part", part, 1e6, "give the parts that each knuckle takes, as 1, 2, 1");
     }
     return new Knuckles(width, divided.gap, parts.clone());
   }
@@ -151,7 +150,7 @@ public final class Knuckles {
    * @return this gap less that one, exact, in this width's unit
    */
   public Measure<Length> playOver(Knuckles wanted) {
-    return gap.subtract(wanted.gap);
+    return gap.subtract(Objects.requireNonNull(wanted, "wanted").gap);
   }
 
   /** {@return the width of the leaf at the barrel} */
@@ -199,6 +198,7 @@ public final class Knuckles {
    * @return its knuckles in order
    */
   public List<Knuckle> knucklesOf(Leaf leaf) {
+    Objects.requireNonNull(leaf, "leaf");
     return all().stream().filter(knuckle -> knuckle.leaf() == leaf).toList();
   }
 
@@ -209,6 +209,7 @@ public final class Knuckles {
    * @return its slots and notches in order
    */
   public List<KnuckleSlot> slotsOf(Leaf leaf) {
+    Objects.requireNonNull(leaf, "leaf");
     return knucklesOf(leaf.other()).stream()
         .map(facing -> new KnuckleSlot(facing, gap, isAtAnEdge(facing)))
         .toList();
@@ -225,6 +226,7 @@ public final class Knuckles {
    * @return the length, exact, in the width's unit
    */
   public Measure<Length> bearingLength(Leaf leaf) {
+    Objects.requireNonNull(leaf, "leaf");
     return Measure.of(bearing(Notes.NONE, leaf), unit);
   }
 
@@ -247,6 +249,7 @@ public final class Knuckles {
    * @throws IllegalArgumentException if the counts differ
    */
   public Measure<Length> tightestJointWith(Knuckles other) {
+    Objects.requireNonNull(other, "other");
     if (other.count() != count()) {
       throw new IllegalArgumentException(
           "count of knuckles must be the same for both leaves, was "
@@ -274,6 +277,7 @@ public final class Knuckles {
    * @return whether they interleave; false if the counts differ
    */
   public boolean interleavesWith(Knuckles other) {
+    Objects.requireNonNull(other, "other");
     double rounding = 1e-12 * width.in(unit);
     return other.count() == count() && tightestJointWith(other).in(unit) >= -rounding;
   }
@@ -298,6 +302,7 @@ public final class Knuckles {
    * @return the working
    */
   public Working bearingWorking(Leaf leaf) {
+    Objects.requireNonNull(leaf, "leaf");
     return Notes.taken("pin that the " + leaf + " bears on", unit, n -> bearing(n, leaf))
         .withSource(SHARED);
   }

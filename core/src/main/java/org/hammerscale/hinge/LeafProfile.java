@@ -1,5 +1,6 @@
 package org.hammerscale.hinge;
 
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -66,6 +67,7 @@ public final class LeafProfile {
    * @return the leaf, cut back no more than the other's barrel needs
    */
   public static LeafProfile tangent(Barrel barrel) {
+    Objects.requireNonNull(barrel, "barrel");
     Measure<Length> radius = barrel.outsideDiameter().divide(2);
     return of(barrel, radius, radius.subtract(barrel.section().thickness()));
   }
@@ -77,6 +79,7 @@ public final class LeafProfile {
    * @return the leaf, cut back no more than the other's barrel needs
    */
   public static LeafProfile centred(Barrel barrel) {
+    Objects.requireNonNull(barrel, "barrel");
     Measure<Length> half = thickness(barrel).divide(2);
     return of(barrel, half, half.negate());
   }
@@ -91,6 +94,7 @@ public final class LeafProfile {
    * @throws IllegalArgumentException if the plate would lie beyond the barrel
    */
   public static LeafProfile offset(Barrel barrel, Quantity<Length> faceAbovePin) {
+    Objects.requireNonNull(barrel, "barrel");
     Measure<Length> t = thickness(barrel);
     Measure<Length> radius = barrel.outsideDiameter().divide(2);
     Measure<Length> least = t.subtract(radius);
@@ -144,6 +148,7 @@ public final class LeafProfile {
    * @return the leaf
    */
   public LeafProfile onBoard(Board wood) {
+    Objects.requireNonNull(wood, "wood");
     return new LeafProfile(outside, face, back, notch, length, wood, boardBehind);
   }
 

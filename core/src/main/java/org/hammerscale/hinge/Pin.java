@@ -153,8 +153,8 @@ public final class Pin {
         diameter,
         washers,
         washer,
-        Objects.requireNonNull(oneEnd),
-        Objects.requireNonNull(otherEnd));
+        Objects.requireNonNull(oneEnd, "oneEnd"),
+        Objects.requireNonNull(otherEnd, "otherEnd"));
   }
 
   /** {@return its diameter d} */

@@ -1,5 +1,6 @@
 package org.hammerscale.hinge;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Angle;
@@ -76,6 +77,7 @@ public final class PinStandOff {
    * @throws IllegalArgumentException if the angle lies outside its range
    */
   public PinStandOff openingTo(Quantity<Angle> angle) {
+    Objects.requireNonNull(angle, "angle");
     double wanted = Arguments.angle("opening", angle, HALF_TURN).in(ShopUnits.DEGREE);
     if (wanted < HALF_TURN / 2) {
       throw new IllegalArgumentException(

@@ -1,6 +1,7 @@
 package org.hammerscale.hinge;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.heat.Contraction;
@@ -57,6 +58,7 @@ public final class Swage {
    * @return the swage
    */
   public Swage withTool(Contraction tool) {
+    Objects.requireNonNull(tool, "tool");
     return new Swage(outside, fit.with(tool));
   }
 
@@ -90,7 +92,7 @@ public final class Swage {
    * @return the size, and what it leaves over the barrel
    */
   public ToolChoice chosenFrom(ToolRack rack) {
-    Measure<Length> size = rack.nearest(groove());
+    Measure<Length> size = Objects.requireNonNull(rack, "rack").nearest(groove());
     return new ToolChoice(size, outsideLeftBy(size).to(outside.getUnit()), outside);
   }
 

@@ -1,6 +1,7 @@
 package org.hammerscale.hinge;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Angle;
@@ -72,6 +73,7 @@ public final class Swing {
    *     does not reach past it
    */
   public static Swing of(LeafProfile leaf) {
+    Objects.requireNonNull(leaf, "leaf");
     return between(leaf, leaf);
   }
 
@@ -85,6 +87,8 @@ public final class Swing {
    *     not reach past the notch
    */
   public static Swing between(LeafProfile fixed, LeafProfile moving) {
+    Objects.requireNonNull(moving, "moving");
+    Objects.requireNonNull(fixed, "fixed");
     return new Swing(fixed, moving, fixed.outsideDiameter().withValue(0));
   }
 
@@ -108,6 +112,7 @@ public final class Swing {
    * @return the swing
    */
   public Swing withBoards(Board each) {
+    Objects.requireNonNull(each, "each");
     LeafProfile one = fixed.onBoard(each);
     return new Swing(one, fixed == moving ? one : moving.onBoard(each), gap);
   }
@@ -171,6 +176,7 @@ public final class Swing {
    * @return the folding when shut and the opening past flat, exact, in degrees
    */
   public Measure<Angle> opening(Hanging hanging) {
+    Objects.requireNonNull(hanging, "hanging");
     return hanging.fromShut(opening());
   }
 
@@ -181,6 +187,7 @@ public final class Swing {
    * @return whether {@link #backSwing} reaches {@link Hanging#folded}
    */
   public boolean shuts(Hanging hanging) {
+    Objects.requireNonNull(hanging, "hanging");
     return turnedOver().clears(hanging.folded());
   }
 

@@ -50,6 +50,7 @@ public final class ToolRack {
    */
   @SafeVarargs
   public static ToolRack of(Quantity<Length>... sizes) {
+    Objects.requireNonNull(sizes, "sizes");
     if (sizes.length == 0) {
       throw new IllegalArgumentException(
           "sizes must be at least one, was none; name the tools at hand, or take every mark of a"

@@ -67,7 +67,7 @@ public final class AllowableLateral {
 
   private AllowableLateral(WoodFastener screw, Group group, boolean endGrain) {
     this.screw = screw;
-    this.group = Objects.requireNonNull(group);
+    this.group = Objects.requireNonNull(group, "group");
     this.endGrain = endGrain;
   }
 
@@ -80,6 +80,7 @@ public final class AllowableLateral {
    * @throws IllegalArgumentException if the fastener is no wood screw
    */
   public static AllowableLateral of(WoodFastener screw, Group group) {
+    Objects.requireNonNull(screw, "screw");
     if (screw.kind() != WoodFastener.Kind.WOOD_SCREW) {
       throw new IllegalArgumentException(
           "screw must be a wood screw for this rule, was a "

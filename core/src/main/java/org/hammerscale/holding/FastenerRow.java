@@ -2,6 +2,7 @@ package org.hammerscale.holding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Force;
@@ -86,6 +87,7 @@ public final class FastenerRow {
    * @throws IllegalArgumentException if there is none, or the spacing is not more than zero
    */
   public static FastenerRow alongGrain(int count, WoodFastener fastener, Quantity<Length> spacing) {
+    Objects.requireNonNull(fastener, "fastener");
     double diameters = Arguments.positive("spacing", spacing).ratio(fastener.diameter());
     return new FastenerRow(count, ALONG, diameters);
   }
@@ -124,7 +126,7 @@ public final class FastenerRow {
    * @throws IllegalArgumentException if the force is negative
    */
   public Estimate<Force> holds(Quantity<Force> one) {
-    return holds(Estimate.exact(one));
+    return holds(Estimate.exact(Arguments.notNegativeForce("force of one", one)));
   }
 
   /**
@@ -135,6 +137,7 @@ public final class FastenerRow {
    * @throws IllegalArgumentException if a force is negative
    */
   public Estimate<Force> holds(Estimate<Force> one) {
+    Objects.requireNonNull(one, "one");
     Arguments.notNegativeForce("force of one", one.low());
     return Estimate.of(
         one.low().multiply(least()),

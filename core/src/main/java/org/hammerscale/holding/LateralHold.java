@@ -58,7 +58,7 @@ public final class LateralHold {
   private final boolean endGrain;
 
   private LateralHold(WoodFastener fastener, Wood wood, LateralClass woodClass, boolean endGrain) {
-    this.fastener = Objects.requireNonNull(fastener);
+    this.fastener = Objects.requireNonNull(fastener, "fastener");
     this.wood = wood;
     this.woodClass = woodClass;
     this.endGrain = endGrain;
@@ -74,6 +74,7 @@ public final class LateralHold {
    * @throws IllegalArgumentException if the wood is lighter than the table knows
    */
   public static LateralHold of(WoodFastener fastener, Wood wood) {
+    Objects.requireNonNull(wood, "wood");
     return new LateralHold(fastener, wood, LateralClass.of(wood), false);
   }
 

@@ -3,6 +3,7 @@ package org.hammerscale.holding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.hammerscale.fastening.Wood;
@@ -33,8 +34,8 @@ final class PullOut {
   private final Law law;
 
   PullOut(WoodFastener fastener, Wood wood, boolean endGrain, Law law) {
-    this.fastener = Objects.requireNonNull(fastener);
-    this.wood = Objects.requireNonNull(wood);
+    this.fastener = Objects.requireNonNull(fastener, "fastener");
+    this.wood = Objects.requireNonNull(wood, "wood");
     this.endGrain = endGrain;
     this.law = law;
   }
@@ -43,8 +44,8 @@ final class PullOut {
     return new PullOut(fastener, wood, true, law);
   }
 
-  static Measure<Length> checked(Measure<Length> thread) {
-    return Arguments.positive("length in the wood", thread);
+  static Measure<Length> checked(Quantity<Length> inWood) {
+    return Arguments.positive("length in the wood", inWood);
   }
 
   /** The force in the fastener's unit of force. */

@@ -2,6 +2,7 @@ package org.hammerscale.holding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -56,6 +57,7 @@ public final class ReferenceWithdrawal {
    * @return what it holds
    */
   public static ReferenceWithdrawal of(WoodFastener fastener, Wood wood) {
+    Objects.requireNonNull(fastener, "fastener");
     PullOut.Law law =
         switch (fastener.kind()) {
           case WOOD_SCREW -> new PullOut.Law(2850, 2, 1);
@@ -90,7 +92,7 @@ public final class ReferenceWithdrawal {
    * @throws IllegalArgumentException if the length is not more than zero
    */
   public Measure<Force> force(Quantity<Length> inWood) {
-    Measure<Length> length = PullOut.checked(Measure.from(inWood));
+    Measure<Length> length = PullOut.checked(inWood);
     return pull.measure(force(Notes.NONE, length));
   }
 
@@ -102,7 +104,7 @@ public final class ReferenceWithdrawal {
    * @throws IllegalArgumentException if the length is not more than zero
    */
   public List<Caution> cautions(Quantity<Length> inWood) {
-    List<Caution> all = new ArrayList<>(pull.cautions(PullOut.checked(Measure.from(inWood))));
+    List<Caution> all = new ArrayList<>(pull.cautions(PullOut.checked(inWood)));
     all.addAll(HoldCautions.REFERENCE);
     return List.copyOf(all);
   }
@@ -115,7 +117,7 @@ public final class ReferenceWithdrawal {
    * @throws IllegalArgumentException if the length is not more than zero
    */
   public Working working(Quantity<Length> inWood) {
-    Measure<Length> length = PullOut.checked(Measure.from(inWood));
+    Measure<Length> length = PullOut.checked(inWood);
     return Notes.taken(
             "NDS reference withdrawal, " + pull.words() + pull.wood.name(),
             HoldingLaw.lengthUnit(pull.fastener),

@@ -2,6 +2,7 @@ package org.hammerscale.holding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -63,6 +64,7 @@ public final class UltimateWithdrawal {
    * @return what it takes to pull it out
    */
   public static UltimateWithdrawal of(WoodFastener fastener, Wood wood) {
+    Objects.requireNonNull(fastener, "fastener");
     PullOut.Law law =
         switch (fastener.kind()) {
           case WOOD_SCREW -> new PullOut.Law(15_700, 2, 1);
@@ -86,7 +88,7 @@ public final class UltimateWithdrawal {
    * @throws IllegalArgumentException if the length is not more than zero
    */
   public Estimate<Force> force(Quantity<Length> inWood) {
-    Measure<Length> length = PullOut.checked(Measure.from(inWood));
+    Measure<Length> length = PullOut.checked(inWood);
     return Estimate.of(
         pull.measure(force(Notes.NONE, length, 1 - SPREAD_OF_GRAVITY)),
         pull.measure(force(Notes.NONE, length, 1)),
@@ -101,7 +103,7 @@ public final class UltimateWithdrawal {
    * @throws IllegalArgumentException if the length is not more than zero
    */
   public List<Caution> cautions(Quantity<Length> inWood) {
-    List<Caution> all = new ArrayList<>(pull.cautions(PullOut.checked(Measure.from(inWood))));
+    List<Caution> all = new ArrayList<>(pull.cautions(PullOut.checked(inWood)));
     all.addAll(HoldCautions.ULTIMATE);
     return List.copyOf(all);
   }
@@ -114,7 +116,7 @@ public final class UltimateWithdrawal {
    * @throws IllegalArgumentException if the length is not more than zero
    */
   public Working working(Quantity<Length> inWood) {
-    Measure<Length> length = PullOut.checked(Measure.from(inWood));
+    Measure<Length> length = PullOut.checked(inWood);
     return Notes.taken(
             "ultimate withdrawal, " + pull.words() + pull.wood.name(),
             HoldingLaw.lengthUnit(pull.fastener),

@@ -1,5 +1,6 @@
 package org.hammerscale.internal;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Angle;
@@ -20,6 +21,20 @@ import org.hammerscale.units.ShopUnits;
  * value with its unit, the rule and what to do.
  */
 public final class Arguments {
+  /** No length of a shop is longer, in metres. */
+  private static final double MOST_LENGTH = 1e5;
+
+  /** No length that must be more than zero is shorter, in metres: less is noise of arithmetic. */
+  private static final double LEAST_LENGTH = 1e-13;
+
+  /** The most and the least of anything else, in SI. */
+  private static final double MOST = 1e15;
+
+  private static final double LEAST = 1e-18;
+
+  /** Less is none: a part, a share, a number of turns. */
+  private static final double LEAST_NUMBER = 1e-15;
+
   private Arguments() {}
 
   /**
@@ -31,7 +46,13 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static Measure<Length> positive(String name, Quantity<Length> length) {
-    return positive(name, length, ShopUnits.METRE, "a length", "inches or millimetres", "size");
+    return positive(
+        name,
+        length,
+        ShopUnits.METRE,
+        "a length",
+        "inches or millimetres",
+        "give the finished cold size");
   }
 
   /**
@@ -44,7 +65,12 @@ public final class Arguments {
    */
   public static Measure<Density> positiveDensity(String name, Quantity<Density> density) {
     return positive(
-        name, density, ShopUnits.KILOGRAM_PER_CUBIC_METRE, "a density", "kg/m³ or lb/ft³", "value");
+        name,
+        density,
+        ShopUnits.KILOGRAM_PER_CUBIC_METRE,
+        "a density",
+        "kg/m³ or lb/ft³",
+        "give the finished cold value");
   }
 
   /**
@@ -56,7 +82,13 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static Measure<Pressure> positivePressure(String name, Quantity<Pressure> pressure) {
-    return positive(name, pressure, ShopUnits.PASCAL, "a pressure", "MPa or ksi", "value");
+    return positive(
+        name,
+        pressure,
+        ShopUnits.PASCAL,
+        "a pressure",
+        "MPa or ksi",
+        "give the finished cold value");
   }
 
   /**
@@ -68,7 +100,13 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static Measure<Force> positiveForce(String name, Quantity<Force> force) {
-    return positive(name, force, ShopUnits.NEWTON, "a force", "newtons or pounds-force", "value");
+    return positive(
+        name,
+        force,
+        ShopUnits.NEWTON,
+        "a force",
+        "newtons or pounds-force",
+        "give the force that acts");
   }
 
   /**
@@ -92,7 +130,8 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static Measure<Area> positiveArea(String name, Quantity<Area> area) {
-    return positive(name, area, ShopUnits.SQUARE_METRE, "an area", "in² or mm²", "size");
+    return positive(
+        name, area, ShopUnits.SQUARE_METRE, "an area", "in² or mm²", "give the finished cold size");
   }
 
   /**
@@ -104,7 +143,13 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static Measure<Volume> positiveVolume(String name, Quantity<Volume> volume) {
-    return positive(name, volume, ShopUnits.CUBIC_METRE, "a volume", "in³ or mm³", "size");
+    return positive(
+        name,
+        volume,
+        ShopUnits.CUBIC_METRE,
+        "a volume",
+        "in³ or mm³",
+        "give the finished cold size");
   }
 
   /**
@@ -128,12 +173,8 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static Measure<Time> positiveTime(String name, Quantity<Time> time) {
-    Measure<Time> measure = measured(name, time, ShopUnits.SECOND, "a time", "seconds or minutes");
-    if (!(measure.getValue() > 0)) {
-      throw new IllegalArgumentException(
-          name + " must be more than zero, was " + measure + "; give the time it takes");
-    }
-    return measure;
+    return positive(
+        name, time, ShopUnits.SECOND, "a time", "seconds or minutes", "give the time it takes");
   }
 
   /**
@@ -223,7 +264,7 @@ public final class Arguments {
       String name, Quantity<Angle> angle, double most, String advice) {
     Measure<Angle> measure = measured(name, angle, ShopUnits.RADIAN, "an angle", "degrees");
     double degrees = measure.in(ShopUnits.DEGREE);
-    if (!(degrees >= 0 && degrees <= most)) {
+    if (!(degrees >= 0 && degrees <= most) || (degrees > 0 && degrees < LEAST)) {
       throw new IllegalArgumentException(
           name
               + " must lie between "
@@ -252,8 +293,30 @@ public final class Arguments {
     if (!(number > 0 && number <= most)) {
       throw new IllegalArgumentException(
           name + " must be more than 0 and at most " + most + ", was " + number + "; " + advice);
+    } else if (number < LEAST_NUMBER) {
+      throw new IllegalArgumentException(
+          name + " must be at least " + LEAST_NUMBER + ", was " + number + "; " + advice);
     }
     return number;
+  }
+
+  /**
+   * A count.
+   *
+   * @param name what is counted, for the message
+   * @param count its value
+   * @param least the fewest allowed
+   * @param most the most allowed
+   * @param advice what to do, for the message
+   * @return the value
+   * @throws IllegalArgumentException if it is anything else
+   */
+  public static int count(String name, int count, int least, int most, String advice) {
+    if (count < least || count > most) {
+      throw new IllegalArgumentException(
+          name + " must be from " + least + " to " + most + ", was " + count + "; " + advice);
+    }
+    return count;
   }
 
   /**
@@ -265,7 +328,7 @@ public final class Arguments {
    * @throws IllegalArgumentException if it is anything else
    */
   public static String text(String name, String text) {
-    if (text.isBlank()) {
+    if (Objects.requireNonNull(text, name).isBlank()) {
       throw new IllegalArgumentException(name + " must not be blank; say what it is");
     }
     return text;
@@ -312,11 +375,19 @@ public final class Arguments {
   }
 
   private static <Q extends Quantity<Q>> Measure<Q> positive(
-      String name, Quantity<Q> quantity, Unit<Q> kind, String what, String units, String asked) {
+      String name, Quantity<Q> quantity, Unit<Q> kind, String what, String units, String advice) {
     Measure<Q> measure = measured(name, quantity, kind, what, units);
     if (!(measure.getValue() > 0)) {
       throw new IllegalArgumentException(
-          name + " must be more than zero, was " + measure + "; give the finished cold " + asked);
+          name + " must be more than zero, was " + measure + "; " + advice);
+    } else if (size(measure, kind) < (kind.equals(ShopUnits.METRE) ? LEAST_LENGTH : LEAST)) {
+      throw new IllegalArgumentException(
+          name
+              + " must be more than next to nothing, was "
+              + measure.getValue()
+              + " "
+              + measure.getUnit()
+              + "; look at the number and its unit");
     }
     return measure;
   }
@@ -333,11 +404,39 @@ public final class Arguments {
 
   private static <Q extends Quantity<Q>> Measure<Q> measured(
       String name, Quantity<Q> quantity, Unit<Q> kind, String what, String units) {
-    Measure<Q> measure = Measure.from(quantity);
+    Measure<Q> measure = taken(name, quantity);
     if (!measure.hasDimensionOf(kind)) {
       throw new IllegalArgumentException(
           name + " must be " + what + ", was " + measure + "; give it in " + units);
     }
+    double most = kind.equals(ShopUnits.METRE) ? MOST_LENGTH : MOST;
+    if (!(size(measure, kind) <= most)) {
+      throw new IllegalArgumentException(
+          name
+              + " must be at most "
+              + Measure.of(most, kind)
+              + ", was "
+              + measure.getValue()
+              + " "
+              + measure.getUnit()
+              + "; look at the number and its unit");
+    }
     return measure;
+  }
+
+  /** How large it is in SI, infinite where SI cannot count it. */
+  private static <Q extends Quantity<Q>> double size(Measure<Q> measure, Unit<Q> kind) {
+    double value = Math.abs(measure.getValue());
+    return value > MOST * MOST ? Double.POSITIVE_INFINITY : Math.abs(measure.in(kind));
+  }
+
+  /** A measure of anybody's quantity, whose refusal names the parameter. */
+  private static <Q extends Quantity<Q>> Measure<Q> taken(String name, Quantity<Q> quantity) {
+    Objects.requireNonNull(quantity, name);
+    try {
+      return Measure.from(quantity);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(name + ": " + e.getMessage(), e);
+    }
   }
 }

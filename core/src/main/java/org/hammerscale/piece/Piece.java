@@ -33,6 +33,8 @@ import org.hammerscale.units.Measure;
  * }</pre>
  */
 public final class Piece {
+  private static final int MOST = 1000;
+
   private final Bar bar;
   private final List<Feature> features;
   private final int reference; // how many features stand before the reference mark
@@ -53,16 +55,15 @@ public final class Piece {
    * A piece whose marks are told from its first end and which is trimmed at its last.
    *
    * @param bar what it is forged from
-   * @param features its features in order, at least one, from the marked end
+   * @param features its features in order, 1 to 1000, from the marked end
    * @return the piece
-   * @throws IllegalArgumentException if there is no feature
+   * @throws IllegalArgumentException if there is no feature, or there are too many
    */
   public static Piece of(Bar bar, Feature... features) {
-    Objects.requireNonNull(bar);
-    if (features.length == 0) {
-      throw new IllegalArgumentException(
-          "features must be at least one, was none; a straight cut is one Plain stretch");
-    }
+    Objects.requireNonNull(features, "features");
+    Objects.requireNonNull(bar, "bar");
+    Arguments.count(
+        "number of features", features.length, 1, MOST, "a straight cut is one Plain stretch");
     return new Piece(bar, List.of(features), 0, Set.of(PieceEnd.LAST), List.of());
   }
 
@@ -96,7 +97,7 @@ public final class Piece {
    * @throws IllegalArgumentException if an end cannot be trimmed, since it is closed to itself
    */
   public Piece trimmedAt(PieceEnd... ends) {
-    Set<PieceEnd> wanted = Set.copyOf(List.of(ends));
+    Set<PieceEnd> wanted = Set.copyOf(Arrays.asList(Objects.requireNonNull(ends, "ends")));
     for (PieceEnd end : wanted) {
       Feature outermost = features.get(end == PieceEnd.FIRST ? 0 : features.size() - 1);
       if (outermost.trimming() == Trimming.NEVER) {
@@ -126,6 +127,7 @@ public final class Piece {
    *     length is worked before one beyond it, whose mark it moves before it is used
    */
   public Piece workedInOrder(int... numbers) {
+    Objects.requireNonNull(numbers, "numbers");
     List<Integer> told = Arrays.stream(numbers).boxed().toList();
     List<Integer> all = IntStream.rangeClosed(1, features.size()).boxed().toList();
     if (!told.stream().sorted().toList().equals(all)) {

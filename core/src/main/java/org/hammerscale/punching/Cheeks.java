@@ -54,7 +54,7 @@ final class Cheeks {
     if (!(cheeks.narrower().getValue() > 0)) {
       Measure<Length> most = section.width().subtract(opening).divide(2);
       throw new IllegalArgumentException(
-          "offset must be less than "
+          "offset of the hole must be less than "
               + most
               + ", so that the bar is whole on both sides, was "
               + moved

@@ -63,8 +63,9 @@ public final class DriftedHole extends Opened {
    * @throws IllegalArgumentException if the bar is a tube
    */
   public static DriftedHole through(Section section, Hole hole) {
+    Objects.requireNonNull(hole, "hole");
     return new DriftedHole(
-        Objects.requireNonNull(section),
+        Section.requireArea("section", section),
         hole,
         Slit.halfWayRound(hole),
         Cheeks.beside(section.width().withValue(0), section));
@@ -77,7 +78,7 @@ public final class DriftedHole extends Opened {
    * @return the hole
    */
   public DriftedHole withSlit(Slit newSlit) {
-    return new DriftedHole(section(), hole, Objects.requireNonNull(newSlit), cheeks);
+    return new DriftedHole(section(), hole, Objects.requireNonNull(newSlit, "newSlit"), cheeks);
   }
 
   /**

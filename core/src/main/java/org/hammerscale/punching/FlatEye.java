@@ -85,6 +85,7 @@ public final class FlatEye implements Feature {
    *     wide, or the hole breaks through its rim
    */
   public static FlatEye punched(Quantity<Length> outside, Quantity<Length> thickness, Hole hole) {
+    Objects.requireNonNull(hole, "hole");
     Measure<Length> over = Arguments.positive("outside", outside);
     Measure<Length> thick = Arguments.positive("thickness", thickness);
     Arguments.atMost("thickness", thick, "the outside diameter", over, "name the diameter first");
@@ -109,7 +110,7 @@ public final class FlatEye implements Feature {
    * @return the eye
    */
   public FlatEye ending(Section neck) {
-    return new FlatEye(Objects.requireNonNull(neck, "neck"), outside, thickness, hole, slug);
+    return new FlatEye(Section.requireArea("neck", neck), outside, thickness, hole, slug);
   }
 
   /**

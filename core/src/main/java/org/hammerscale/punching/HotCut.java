@@ -71,14 +71,13 @@ public final class HotCut extends Opened {
    * @throws IllegalArgumentException if the angle is out of range, or the bar a tube
    */
   public static HotCut bevelled(Quantity<Angle> bevel, Section section) {
-    Measure<Angle> angle = Measure.from(bevel);
-    boolean isAngle = angle.hasDimensionOf(ShopUnits.DEGREE);
-    double degrees = isAngle ? angle.in(ShopUnits.DEGREE) : 0;
-    if (!(degrees > 0 && degrees < STRAIGHT)) {
+    Section.requireArea("section", section);
+    String advice = "give the whole angle of the chisel's edge in degrees";
+    Measure<Angle> angle = Arguments.angle("bevel", bevel, STRAIGHT, advice);
+    double degrees = angle.in(ShopUnits.DEGREE);
+    if (degrees == 0 || degrees == STRAIGHT) {
       throw new IllegalArgumentException(
-          "bevel must be an angle of more than 0° and less than 180°, was "
-              + angle
-              + "; give the whole angle of the chisel's edge in degrees");
+          "bevel must be more than 0° and less than 180°, was " + angle + "; " + advice);
     }
     return new HotCut(section, section.thickness().withValue(0), angle, false);
   }

@@ -1,6 +1,5 @@
 package org.hammerscale.punching;
 
-import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Section;
@@ -13,7 +12,7 @@ abstract class Opened implements Feature {
   private final Section section;
 
   Opened(Section section) {
-    this.section = Objects.requireNonNull(section);
+    this.section = Section.requireArea("section", section);
   }
 
   /** The length of the bar's own section that is opened, with all that is lost of it. */
@@ -37,6 +36,7 @@ abstract class Opened implements Feature {
   /** {@return the stretch that is opened, exact; to the last bit if the parent has its section} */
   @Override
   public final Estimate<Length> stock(Section parent) {
+    Section.requireArea("parent", parent);
     return Estimate.exact(
         section.equals(parent)
             ? stretch()

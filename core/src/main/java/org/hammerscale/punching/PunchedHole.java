@@ -2,6 +2,7 @@ package org.hammerscale.punching;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
@@ -80,6 +81,8 @@ public final class PunchedHole extends Opened {
    *     or the bar is a tube
    */
   public static PunchedHole through(Section section, Hole hole) {
+    Objects.requireNonNull(hole, "hole");
+    Section.requireArea("section", section);
     Cheeks cheeks = Cheeks.beside(hole.width(), section);
     return new PunchedHole(section, hole, hole, Slug.of(hole, section.thickness()), cheeks);
   }
@@ -92,6 +95,7 @@ public final class PunchedHole extends Opened {
    * @throws IllegalArgumentException if the punch is wider or larger than the hole
    */
   public PunchedHole withPunch(Hole newPunch) {
+    Objects.requireNonNull(newPunch, "newPunch");
     if (newPunch.width().isGreaterThan(hole.width())
         || newPunch.area().isGreaterThan(hole.area())) {
       throw new IllegalArgumentException(

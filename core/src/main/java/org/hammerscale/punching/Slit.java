@@ -1,5 +1,6 @@
 package org.hammerscale.punching;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
@@ -63,6 +64,7 @@ public final class Slit {
    * @return the slit, exact as geometry, in the unit of the hole's length
    */
   public static Slit halfWayRound(Hole hole) {
+    Objects.requireNonNull(hole, "hole");
     return new Slit("slit for a " + hole, HALF_WAY, hole.unit(), hole::halfWayRound);
   }
 
@@ -74,6 +76,7 @@ public final class Slit {
    * @return the slit, in the unit of the hole's length
    */
   public static Slit byShopRule(Hole hole) {
+    Objects.requireNonNull(hole, "hole");
     return new Slit(
         "slit for a " + hole + " by the shop rule", SHOP_RULE, hole.unit(), hole::shopSlit);
   }

@@ -2,6 +2,7 @@ package org.hammerscale.punching;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
@@ -69,6 +70,8 @@ public final class Slot extends Opened {
    *     is left between the cuts, or the bar is not flat or square
    */
   public static Slot through(Section section, Hole gap, Quantity<Length> kerf) {
+    Section.requireArea("section", section);
+    Objects.requireNonNull(gap, "gap");
     return cut(section, gap, kerf, 2);
   }
 
@@ -83,6 +86,8 @@ public final class Slot extends Opened {
    *     left to punch beside the cut, or the bar is not flat or square
    */
   public static Slot notch(Section section, Hole gap, Quantity<Length> kerf) {
+    Section.requireArea("section", section);
+    Objects.requireNonNull(gap, "gap");
     return cut(section, gap, kerf, 1);
   }
 

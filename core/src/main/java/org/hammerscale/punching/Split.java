@@ -3,6 +3,7 @@ package org.hammerscale.punching;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -43,6 +44,7 @@ import org.hammerscale.working.Working;
  * <p>Source: conservation of volume.
  */
 public final class Split implements Feature {
+  private static final int MOST = 100;
   private static final double SLACK = 1e-9;
 
   private final HotCut cut;
@@ -62,13 +64,15 @@ public final class Split implements Feature {
    *
    * @param length how far the bar is split, more than zero
    * @param cut the chisel, and the bar that is split: flat or square
-   * @param widths the width of each tine, two or more, in order across the bar
+   * @param widths the width of each tine, 2 to 100, in order across the bar
    * @return the split
-   * @throws IllegalArgumentException if a size is not more than zero, there are fewer than two
-   *     tines, the widths and kerfs do not add up to the bar, or the bar is not flat or square
+   * @throws IllegalArgumentException if a size is not more than zero, their count is out of range,
+   *     the widths and kerfs do not add up to the bar, or the bar is not flat or square
    */
   @SafeVarargs
   public static Split over(Quantity<Length> length, HotCut cut, Quantity<Length>... widths) {
+    Objects.requireNonNull(widths, "widths");
+    Objects.requireNonNull(cut, "cut");
     Measure<Length> far = Arguments.positive("length", length);
     Section bar = Cheeks.flat(cut.section());
     List<Measure<Length>> tines = new ArrayList<>();
@@ -91,17 +95,18 @@ public final class Split implements Feature {
    *
    * @param length how far the bar is split, more than zero
    * @param cut the chisel, and the bar that is split: flat or square
-   * @param count how many tines, two or more
+   * @param count how many tines, 2 to 100
    * @return the split
-   * @throws IllegalArgumentException if the length is not more than zero, there are fewer than two
-   *     tines, the kerfs leave nothing of the bar, or the bar is not flat or square
+   * @throws IllegalArgumentException if the length is not more than zero, their count is out of
+   *     range, the kerfs leave nothing of the bar, or the bar is not flat or square
    */
   public static Split evenly(Quantity<Length> length, HotCut cut, int count) {
+    Objects.requireNonNull(cut, "cut");
     Measure<Length> far = Arguments.positive("length", length);
     Section bar = Cheeks.flat(cut.section());
     checkCount(count);
     Measure<Length> left = bar.width().subtract(cut.kerf().multiply(count - 1));
-    if (!(left.getValue() > 0)) {
+    if (!(left.ratio(bar.width()) > SLACK)) {
       throw new IllegalArgumentException(
           "count must leave metal between the kerfs of "
               + cut.kerf()
@@ -122,12 +127,7 @@ public final class Split implements Feature {
   }
 
   private static void checkCount(int count) {
-    if (count < 2) {
-      throw new IllegalArgumentException(
-          "tines must be two or more, was "
-              + count
-              + "; a bar that is not split is a Plain stretch");
-    }
+    Arguments.count("count of tines", count, 2, MOST, "a bar that is not split is a Plain stretch");
   }
 
   private static Section strip(Measure<Length> width, Section bar) {
@@ -161,6 +161,7 @@ public final class Split implements Feature {
    *     with its tine's section, or none uses any bar
    */
   public Split worked(Feature... features) {
+    Objects.requireNonNull(features, "features");
     if (features.length != sections.size()) {
       throw new IllegalArgumentException(
           "features must be as many as the "
@@ -262,6 +263,7 @@ public final class Split implements Feature {
    */
   @Override
   public Estimate<Length> stock(Section parent) {
+    Section.requireArea("parent", parent);
     return cut.section().equals(parent) && metalKept().isExact() && metalLost().total().isExact()
         ? Estimate.exact(length)
         : Feature.super.stock(parent);

@@ -70,13 +70,15 @@ public final class Atmosphere {
    * @throws IllegalArgumentException if the name is blank or the factor not more than zero
    */
   public static Atmosphere of(String name, Estimate<Dimensionless> factor, Source source) {
+    Objects.requireNonNull(factor, "factor");
     if (!(factor.low().in(ShopUnits.ONE) > 0)) {
       throw new IllegalArgumentException(
           "factor must be more than zero, was "
               + factor
               + "; give the loss as a multiple of that in clean air");
     }
-    return new Atmosphere(Arguments.text("name", name), factor, Objects.requireNonNull(source));
+    return new Atmosphere(
+        Arguments.text("name", name), factor, Objects.requireNonNull(source, "source"));
   }
 
   private static Atmosphere within(String name, double spread, String reasons) {

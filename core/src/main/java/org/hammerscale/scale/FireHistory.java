@@ -54,7 +54,7 @@ public final class FireHistory {
    * @throws IllegalArgumentException if one is out of its range
    */
   public static FireHistory soak(Quantity<Temperature> heat, Quantity<Time> time) {
-    return from(heat).hold(time);
+    return from("heat", heat).hold(time);
   }
 
   /**
@@ -65,8 +65,11 @@ public final class FireHistory {
    * @throws IllegalArgumentException if it is out of its range
    */
   public static FireHistory from(Quantity<Temperature> start) {
-    return new FireHistory(
-        List.of(new Cooling.Moment(Measures.minutes(0), inRange("start", start))));
+    return from("start", start);
+  }
+
+  private static FireHistory from(String name, Quantity<Temperature> start) {
+    return new FireHistory(List.of(new Cooling.Moment(Measures.minutes(0), inRange(name, start))));
   }
 
   /**
@@ -78,6 +81,7 @@ public final class FireHistory {
    * @throws IllegalArgumentException if there is no point, one is out of its range, or times fall
    */
   public static FireHistory through(List<Cooling.Moment> points) {
+    Objects.requireNonNull(points, "points");
     if (points.isEmpty()) {
       throw new IllegalArgumentException(
           "points must be at least one, was none; give a time and a temperature");
@@ -133,6 +137,7 @@ public final class FireHistory {
    * @throws IllegalArgumentException if the cooling starts from another temperature
    */
   public FireHistory cooling(Cooling cooling) {
+    Objects.requireNonNull(cooling, "cooling");
     if (!cooling.heat().isEquivalentTo(last().temperature())) {
       throw new IllegalArgumentException(
           "cooling must start from "

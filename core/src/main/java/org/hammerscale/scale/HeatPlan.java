@@ -28,6 +28,7 @@ import org.hammerscale.units.ShopUnits;
  * told otherwise it is one heat in a forge fire, after which the hammer knocks the scale off.
  */
 public final class HeatPlan {
+  private static final int MOST = 1000;
   private static final Estimate<Dimensionless> ONCE = Estimate.exact(Measure.of(1, ShopUnits.ONE));
 
   private final FireHistory shortest;
@@ -60,7 +61,7 @@ public final class HeatPlan {
    */
   public static HeatPlan of(FireHistory each) {
     return new HeatPlan(
-        Objects.requireNonNull(each), each, each, ONCE, Atmosphere.FORGE_FIRE, false);
+        Objects.requireNonNull(each, "each"), each, each, ONCE, Atmosphere.FORGE_FIRE, false);
   }
 
   /**
@@ -84,6 +85,7 @@ public final class HeatPlan {
    * @throws IllegalArgumentException if one is out of its range
    */
   public static HeatPlan soaking(Quantity<Temperature> heat, Estimate<Time> time) {
+    Objects.requireNonNull(time, "time");
     return new HeatPlan(
         FireHistory.soak(heat, time.low()),
         FireHistory.soak(heat, time.likely()),
@@ -96,9 +98,9 @@ public final class HeatPlan {
   /**
    * The same in several heats, each like the first.
    *
-   * @param number how many, at least one
+   * @param number how many, 1 to 1000
    * @return the plan
-   * @throws IllegalArgumentException if there is none
+   * @throws IllegalArgumentException if the number is out of range
    */
   public HeatPlan inHeats(int number) {
     return inHeats(Estimate.exact(Measure.of(number, ShopUnits.ONE)));
@@ -107,15 +109,16 @@ public final class HeatPlan {
   /**
    * The same in as many heats as the smith reckons with, each like the first.
    *
-   * @param number how many, at least one, such as {@link Heats#count}; the likely one is taken to
-   *     the nearest whole
+   * @param number how many, 1 to 1000, such as {@link Heats#count}; the likely one is taken to the
+   *     nearest whole
    * @return the plan
-   * @throws IllegalArgumentException if there may be none
+   * @throws IllegalArgumentException if the number may be out of range
    */
   public HeatPlan inHeats(Estimate<Dimensionless> number) {
-    if (!(number.low().in(ShopUnits.ONE) >= 1)) {
+    Objects.requireNonNull(number, "number");
+    if (!(number.low().in(ShopUnits.ONE) >= 1 && number.high().in(ShopUnits.ONE) <= MOST)) {
       throw new IllegalArgumentException(
-          "number must be at least 1, was " + number + "; count each stay in the fire");
+          "number must be from 1 to 1000, was " + number + "; count each stay in the fire");
     }
     return new HeatPlan(shortest, likely, longest, number, atmosphere, kept);
   }
@@ -127,7 +130,8 @@ public final class HeatPlan {
    * @return the plan
    */
   public HeatPlan in(Atmosphere fire) {
-    return new HeatPlan(shortest, likely, longest, heats, Objects.requireNonNull(fire), kept);
+    return new HeatPlan(
+        shortest, likely, longest, heats, Objects.requireNonNull(fire, "fire"), kept);
   }
 
   /**

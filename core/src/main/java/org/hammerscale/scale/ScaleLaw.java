@@ -156,7 +156,7 @@ public final class ScaleLaw {
     this.gas = gas;
     this.formula = formula;
     this.range = range;
-    this.source = Objects.requireNonNull(source);
+    this.source = Objects.requireNonNull(source, "source");
   }
 
   /**
@@ -166,6 +166,7 @@ public final class ScaleLaw {
    * @return the thickness of metal lost, in millimetres; what the law says, without spread
    */
   public Measure<Length> metalLoss(FireHistory history) {
+    Objects.requireNonNull(history, "history");
     return Measures.millimetres(metal(Notes.NONE, history));
   }
 
@@ -176,6 +177,7 @@ public final class ScaleLaw {
    * @return the thickness of scale, in millimetres; what the law says, without spread
    */
   public Measure<Length> scaleThickness(FireHistory history) {
+    Objects.requireNonNull(history, "history");
     return Measures.millimetres(grown(Notes.NONE, history) * grown.scale);
   }
 
@@ -195,6 +197,7 @@ public final class ScaleLaw {
    * @return a caution if the hottest moment lies out of that range; else none
    */
   public List<Caution> cautions(FireHistory history) {
+    Objects.requireNonNull(history, "history");
     List<Caution> cautions = new ArrayList<>();
     double hottest = history.hottest().in(ShopUnits.CELSIUS);
     if (hottest > range.to || hottest < range.from) {

@@ -71,8 +71,9 @@ public final class ScaleLoss {
    * @throws IllegalArgumentException if the metal is neither iron nor plain steel
    */
   public static ScaleLoss of(Bar bar, HeatPlan plan) {
+    Objects.requireNonNull(bar, "bar");
     ScaleCautions.checkIron(bar.material());
-    return new ScaleLoss(bar, Objects.requireNonNull(plan), ScaleLaw.MI, true);
+    return new ScaleLoss(bar, Objects.requireNonNull(plan, "plan"), ScaleLaw.MI, true);
   }
 
   /**
@@ -209,6 +210,7 @@ public final class ScaleLoss {
    * @return the length of bar, in the unit of its width; exactly zero for the bar's own section
    */
   public Estimate<Length> allowance(Feature feature) {
+    Objects.requireNonNull(feature, "feature");
     return ScaledSurface.keepsSection(bar, feature)
         ? Estimate.exact(bar.section().width().withValue(0))
         : perSurface.multiply(ScaledSurface.of(Notes.NONE, bar, feature) / area());
@@ -221,6 +223,7 @@ public final class ScaleLoss {
    * @return the mass: pounds for a section in inches, else kilograms; at most all the metal in it
    */
   public Estimate<Mass> taken(Feature feature) {
+    Objects.requireNonNull(feature, "feature");
     Measure<Mass> stock = bar.mass(feature.stock(bar.section()).likely());
     double surface = ScaledSurface.of(Notes.NONE, bar, feature);
     double volume = feature.stock(bar.section()).likely().in(unit) * area();
@@ -240,6 +243,7 @@ public final class ScaleLoss {
    * @return a caution if it likely loses more than a quarter of its thinner end; else none
    */
   public List<Caution> cautions(Feature feature) {
+    Objects.requireNonNull(feature, "feature");
     return ScaleCautions.of(this, feature);
   }
 
@@ -262,6 +266,7 @@ public final class ScaleLoss {
    * @throws IllegalArgumentException if the feature needs no allowance
    */
   public Working allowanceWorking(Feature feature) {
+    Objects.requireNonNull(feature, "feature");
     if (ScaledSurface.keepsSection(bar, feature)) {
       throw new IllegalArgumentException(
           "feature must be forged to another section than the bar's to need an allowance, was "

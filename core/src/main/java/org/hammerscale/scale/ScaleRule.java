@@ -2,6 +2,7 @@ package org.hammerscale.scale;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
@@ -236,6 +237,7 @@ public final class ScaleRule {
    * @throws IllegalArgumentException if the mass is negative
    */
   public List<Caution> cautions(Bar bar, Quantity<Mass> mass) {
+    Objects.requireNonNull(bar, "bar");
     Measure<Mass> piece = Arguments.notNegativeMass("mass", mass);
     double kilograms = piece.in(ShopUnits.KILOGRAM);
     List<Caution> cautions = new ArrayList<>();

@@ -41,7 +41,8 @@ public final class Bar {
    * @return the bar
    */
   public static Bar of(Section section, Material material) {
-    return new Bar(Objects.requireNonNull(section), Objects.requireNonNull(material));
+    return new Bar(
+        Section.requireArea("section", section), Objects.requireNonNull(material, "material"));
   }
 
   /** {@return its section} */

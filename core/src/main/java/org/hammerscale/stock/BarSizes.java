@@ -3,6 +3,7 @@ package org.hammerscale.stock;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
@@ -47,6 +48,7 @@ public final class BarSizes {
    * @throws IllegalArgumentException if one is a tube, which cannot be forged to a solid size
    */
   public static BarSizes of(Section... sections) {
+    Objects.requireNonNull(sections, "sections");
     List<Section> sorted = new ArrayList<>(List.of(sections));
     sorted.forEach(section -> solid("sections", section));
     sorted.sort(Comparator.comparing(Section::area));
@@ -112,6 +114,7 @@ public final class BarSizes {
    * @throws IllegalArgumentException if it is a tube
    */
   public BarSizes covering(Section wanted) {
+    Section.requireArea("wanted", wanted);
     solid("wanted", wanted);
     return only(
         section ->

@@ -21,8 +21,8 @@ record Facts(
   /** A value and where it comes from. */
   record Known<V>(V value, Source source) {
     Known {
-      Objects.requireNonNull(value);
-      Objects.requireNonNull(source);
+      Objects.requireNonNull(value, "value");
+      Objects.requireNonNull(source, "source");
     }
   }
 

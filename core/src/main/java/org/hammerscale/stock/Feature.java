@@ -63,6 +63,7 @@ public interface Feature {
    * @return the length of bar before forging; exact if the metal is. Scale is not counted
    */
   default Estimate<Length> stock(Section parent) {
+    Section.requireArea("parent", parent);
     Estimate<Volume> used = metalLost().addedTo(metalKept());
     Measure<Area> area = parent.area();
     Measure<Length> likely = Measures.length(used.likely(), area);

@@ -34,6 +34,7 @@ public final class Losses {
    * @throws IllegalArgumentException if the cause is blank or the metal negative
    */
   public Losses and(String cause, Estimate<Volume> metal) {
+    Objects.requireNonNull(metal, "metal");
     if (metal.low().getValue() < 0) {
       throw new IllegalArgumentException(
           "metal lost as "
@@ -54,6 +55,7 @@ public final class Losses {
    * @return the sum, in the unit of the metal kept
    */
   public Estimate<Volume> addedTo(Estimate<Volume> kept) {
+    Objects.requireNonNull(kept, "kept");
     Estimate<Volume> used = kept;
     for (Loss loss : losses) {
       used = used.addDependent(loss.metal());

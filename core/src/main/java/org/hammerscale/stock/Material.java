@@ -141,14 +141,15 @@ public final class Material {
    */
   public Material withForgingRange(
       Quantity<Temperature> start, Quantity<Temperature> finish, Source source) {
-    return withForgingRange(Estimate.exact(start), Estimate.exact(finish), source);
+    return withForgingRange(
+        Estimate.exact(Arguments.temperature("start", start)),
+        Estimate.exact(Arguments.temperature("finish", finish)),
+        source);
   }
 
   /** The same where the source is not sure of the two points. */
   Material withForgingRange(
       Estimate<Temperature> start, Estimate<Temperature> finish, Source source) {
-    Arguments.temperature("start", start.likely());
-    Arguments.temperature("finish", finish.likely());
     return with(facts.withForging(new Facts.Range(start, finish), source));
   }
 
@@ -212,6 +213,7 @@ public final class Material {
    * @throws IllegalArgumentException if the strength is not more than zero
    */
   public Material withYieldStrength(Estimate<Pressure> strength, Source source) {
+    Objects.requireNonNull(strength, "strength");
     Arguments.positivePressure("strength", strength.low());
     return with(facts.withYield(strength, source));
   }
@@ -297,6 +299,7 @@ public final class Material {
    * @return whether its value can be had
    */
   public boolean has(Property property) {
+    Objects.requireNonNull(property, "property");
     return facts.find(property) != null;
   }
 
@@ -308,6 +311,7 @@ public final class Material {
    * @throws IllegalArgumentException if it is not known
    */
   public Source source(Property property) {
+    Objects.requireNonNull(property, "property");
     return known(facts.find(property), property).source();
   }
 

@@ -43,6 +43,7 @@ public final class Plain implements Feature {
    * @throws IllegalArgumentException if the length is negative
    */
   public static Plain of(Section section, Quantity<Length> length) {
+    Section.requireArea("section", section);
     section.area();
     return new Plain(section, Arguments.notNegative("length", length));
   }
@@ -93,6 +94,7 @@ public final class Plain implements Feature {
   /** {@return its own length to the last bit if the parent has its section} */
   @Override
   public Estimate<Length> stock(Section parent) {
+    Section.requireArea("parent", parent);
     return section.equals(parent) ? Estimate.exact(length) : Feature.super.stock(parent);
   }
 

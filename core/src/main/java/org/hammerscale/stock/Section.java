@@ -258,6 +258,7 @@ public final class Section {
    * @return whether it is similar
    */
   public boolean isSimilarTo(Section other) {
+    Objects.requireNonNull(other, "other");
     return shape.isSimilarTo(other.shape);
   }
 
@@ -269,6 +270,7 @@ public final class Section {
    * @return whether one can go over into the other without a step
    */
   public boolean meets(Section other) {
+    Objects.requireNonNull(other, "other");
     return isSimilarTo(other)
         && first.isEquivalentTo(other.first)
         && second.isEquivalentTo(other.second);
@@ -283,6 +285,7 @@ public final class Section {
    * @throws IllegalArgumentException if the sections are not similar
    */
   public Section halfwayTo(Section other) {
+    Objects.requireNonNull(other, "other");
     checkSimilar(other);
     // In this order the compiler at run time needs no objects for what lies between.
     Measure<Length> middleFirst = first.add(other.first).divide(2);
@@ -301,6 +304,7 @@ public final class Section {
    *     1
    */
   public Section towards(Section other, double share) {
+    Objects.requireNonNull(other, "other");
     checkSimilar(other);
     if (!(share >= 0 && share <= 1)) {
       throw new IllegalArgumentException(
@@ -344,10 +348,11 @@ public final class Section {
    * stands on edge and one on edge lies flat.
    *
    * @return the section
-   * @throws IllegalArgumentException if it is a hexagon or a half round, which then lies on a
-   *     corner
+   * @throws IllegalArgumentException if it has no area, or is a hexagon or a half round, which then
+   *     lies on a corner
    */
   public Section turned() {
+    requireArea("section", this);
     if (shape == Shape.HEXAGON || shape == Shape.HALF_ROUND) {
       throw new IllegalArgumentException(
           "section must look alike on its other side, or be a flat, to be turned, was "
@@ -371,11 +376,29 @@ public final class Section {
    */
   public Measure<Length> lengthAs(Section other, Quantity<Length> length) {
     Measure<Length> stock = Arguments.notNegative("length", length);
-    if (!(other.area().getValue() > 0)) {
-      throw new IllegalArgumentException(
-          "other section must have an area, was a " + other + "; name a blunt end");
-    }
+    requireArea("other", other);
     return stock.multiply(area().ratio(other.area()));
+  }
+
+  /**
+   * Refuses a point or an edge where a bar is asked for.
+   *
+   * @param parameter the parameter's name, for the message
+   * @param section its value
+   * @return the section
+   * @throws IllegalArgumentException if the section is a point or an edge
+   */
+  public static Section requireArea(String parameter, Section section) {
+    Objects.requireNonNull(parameter, "parameter");
+    Objects.requireNonNull(section, parameter);
+    if (section.second.getValue() == 0) {
+      throw new IllegalArgumentException(
+          parameter
+              + " must have an area, was a "
+              + section
+              + "; only a taper or an end may come to a point or an edge");
+    }
+    return section;
   }
 
   private void checkSimilar(Section other) {

@@ -101,6 +101,7 @@ public final class BarrelOpening {
    * @throws IllegalArgumentException if its end is forge-welded
    */
   public static BarrelOpening of(Barrel barrel) {
+    Objects.requireNonNull(barrel, "barrel");
     if (barrel.closing().end().isWelded()) {
       throw new IllegalArgumentException(
           "barrel must be an open curl, was forge-welded; a weld's strength cannot be reckoned, so"
@@ -140,7 +141,8 @@ public final class BarrelOpening {
    * @throws IllegalArgumentException if the pull does not open the curl
    */
   public BarrelOpening under(Direction pull) {
-    if (Objects.requireNonNull(pull) == Direction.TOWARDS_THE_BARREL && !barrel.isCentred()) {
+    if (Objects.requireNonNull(pull, "pull") == Direction.TOWARDS_THE_BARREL
+        && !barrel.isCentred()) {
       throw new IllegalArgumentException(
           "pull must load the curl, was a "
               + pull

@@ -2,6 +2,7 @@ package org.hammerscale.strength;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Force;
@@ -85,6 +86,7 @@ public final class Bearing {
    * @throws IllegalArgumentException if the hole reaches the end or does not lie within the strap
    */
   public static Bearing towardsEnd(Section strap, IronHole hole, Quantity<Length> endDistance) {
+    Objects.requireNonNull(hole, "hole");
     return towards("endDistance", strap, hole, endDistance, true);
   }
 
@@ -98,6 +100,7 @@ public final class Bearing {
    * @throws IllegalArgumentException if the holes meet or do not lie within the strap
    */
   public static Bearing towardsHole(Section strap, IronHole hole, Quantity<Length> spacing) {
+    Objects.requireNonNull(hole, "hole");
     return towards("spacing", strap, hole, spacing, false);
   }
 
@@ -146,6 +149,7 @@ public final class Bearing {
    * @throws IllegalArgumentException if the countersink was made for another thickness
    */
   public Bearing under(Countersink countersink) {
+    Objects.requireNonNull(countersink, "countersink");
     if (!countersink.plate().isEquivalentTo(strap.thickness())) {
       throw new IllegalArgumentException(
           "countersink must be that of a plate of "
@@ -227,6 +231,7 @@ public final class Bearing {
    * @return cautions for end or spacing, and for the edge
    */
   public List<Caution> cautions(IronHoleRule rule) {
+    Objects.requireNonNull(rule, "rule");
     List<Caution> cautions = new ArrayList<>();
     Measure<Length> least = end ? rule.leastEnd(hole) : rule.leastSpacing(hole);
     String to = end ? "end" : "next hole";

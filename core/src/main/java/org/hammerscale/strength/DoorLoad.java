@@ -58,10 +58,10 @@ public final class DoorLoad {
    *
    * @param door its mass, hardware and all; more than zero
    * @param width its width from the pin to the closing edge, more than zero
-   * @return the load, not yet hung
+   * @return the door, to be hung
    * @throws IllegalArgumentException if either is not more than zero
    */
-  public static DoorLoad weighing(Quantity<Mass> door, Quantity<Length> width) {
+  public static UnhungDoor weighing(Quantity<Mass> door, Quantity<Length> width) {
     return pressing(Weights.of("door", door), width);
   }
 
@@ -70,13 +70,17 @@ public final class DoorLoad {
    *
    * @param door how it presses down, more than zero
    * @param width its width from the pin to the closing edge, more than zero
-   * @return the load, not yet hung
+   * @return the door, to be hung
    * @throws IllegalArgumentException if either is not more than zero
    */
-  public static DoorLoad pressing(Quantity<Force> door, Quantity<Length> width) {
+  public static UnhungDoor pressing(Quantity<Force> door, Quantity<Length> width) {
     Measure<Length> whole = Arguments.positive("width", width);
-    Part leaf = new Part("the door", Arguments.positiveForce("door", door), whole.divide(2));
-    return new DoorLoad(whole, List.of(leaf), List.of());
+    return new UnhungDoor(Arguments.positiveForce("door", door), whole);
+  }
+
+  static DoorLoad hung(
+      Measure<Force> weight, Measure<Length> width, List<Measure<Length>> heights) {
+    return new DoorLoad(width, List.of(new Part("the door", weight, width.divide(2))), heights);
   }
 
   /**
@@ -124,40 +128,9 @@ public final class DoorLoad {
     return new DoorLoad(width, List.copyOf(more), heights);
   }
 
-  /**
-   * The same on its hinges.
-   *
-   * @param heightsOfHinges the height of each hinge above any one level, rising; two or more
-   * @return the load
-   * @throws IllegalArgumentException if there are fewer than two, or they do not rise
-   */
-  @SafeVarargs
-  public final DoorLoad hungAt(Quantity<Length>... heightsOfHinges) {
-    List<Measure<Length>> rising = new ArrayList<>();
-    for (Quantity<Length> height : heightsOfHinges) {
-      Measure<Length> next = Arguments.length("heightsOfHinges", height);
-      if (!rising.isEmpty() && !next.isGreaterThan(rising.get(rising.size() - 1))) {
-        throw new IllegalArgumentException(
-            "heightsOfHinges must rise, but "
-                + next
-                + " follows "
-                + rising.get(rising.size() - 1)
-                + "; give them from the lowest hinge to the highest");
-      }
-      rising.add(next);
-    }
-    if (rising.size() < 2) {
-      throw new IllegalArgumentException(
-          "heightsOfHinges must be at least two, was "
-              + rising.size()
-              + "; one hinge alone cannot keep a door upright");
-    }
-    return new DoorLoad(width, parts, List.copyOf(rising));
-  }
-
   /** {@return how many hinges it hangs on} */
   public int hinges() {
-    return hung().size();
+    return heights.size();
   }
 
   /**
@@ -307,25 +280,24 @@ public final class DoorLoad {
       turning += part.weight.in(unit()) * a;
       moment.append(i == 0 ? "" : " + ").append("W").append(index).append(" a").append(index);
     }
-    List<Measure<Length>> hung = hung();
     double sum = 0;
     StringBuilder total = new StringBuilder();
     StringBuilder squares = new StringBuilder();
-    for (int i = 0; i < hung.size(); i++) {
+    for (int i = 0; i < heights.size(); i++) {
       String symbol = "y" + Subscripts.of(i + 1);
-      sum += n.given(symbol, "height of hinge " + (i + 1), hung.get(i).in(length));
+      sum += n.given(symbol, "height of hinge " + (i + 1), heights.get(i).in(length));
       total.append(i == 0 ? "" : " + ").append(symbol);
       squares.append(i == 0 ? "" : " + ").append("(").append(symbol).append(" − m)²");
     }
     double mean =
-        n.length("m", "mean height", "(" + total + ") / " + hung.size(), sum / hung.size());
+        n.length("m", "mean height", "(" + total + ") / " + heights.size(), sum / heights.size());
     double spread = 0;
-    for (Measure<Length> height : hung) {
+    for (Measure<Length> height : heights) {
       double out = height.in(length) - mean;
       spread += out * out;
     }
     n.area("q", "how far they spread", squares.toString(), spread);
-    double out = hung.get(hinge - 1).in(length) - mean;
+    double out = heights.get(hinge - 1).in(length) - mean;
     String formula = "(" + moment + ") (y" + Subscripts.of(hinge) + " − m) / q";
     return n.value("H", "pull away from the post", formula, turning * out / spread, unit());
   }
@@ -338,13 +310,6 @@ public final class DoorLoad {
 
   private Unit<Force> unit() {
     return parts.get(0).weight.getUnit();
-  }
-
-  private List<Measure<Length>> hung() {
-    if (heights.isEmpty()) {
-      throw new IllegalStateException("the door hangs on nothing yet; call hungAt first");
-    }
-    return heights;
   }
 
   private void checked(int hinge) {
@@ -366,7 +331,6 @@ public final class DoorLoad {
   /** The loads, the width and the hinges. */
   @Override
   public String toString() {
-    return String.join("; ", counted())
-        + (heights.isEmpty() ? ", not hung yet" : ", on " + heights.size() + " hinges");
+    return String.join("; ", counted()) + ", on " + heights.size() + " hinges";
   }
 }

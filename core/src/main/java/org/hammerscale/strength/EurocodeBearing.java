@@ -35,7 +35,7 @@ final class EurocodeBearing {
     }
     if (!(k > 0)) {
       throw new IllegalArgumentException(
-          "hole must have iron beside it for EN 1993-1-8, 1.2 d0 to the edge and 2.4 d0 to a hole"
+          "hole of the bearing must have iron beside it for EN 1993-1-8, 1.2 d0 to the edge and 2.4 d0 to a hole"
               + " beside, was "
               + (byEdge <= byHole ? e2 / d0 + " d0 to the edge" : p2 / d0 + " d0 to a hole")
               + "; take a smaller hole or a wider strap");

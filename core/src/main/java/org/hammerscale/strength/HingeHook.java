@@ -2,6 +2,7 @@ package org.hammerscale.strength;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -68,6 +69,8 @@ public final class HingeHook {
    *     neither round nor rectangular
    */
   public static HingeHook of(HookPin pin, Section shank, Quantity<Length> projection) {
+    Section.requireArea("shank", shank);
+    Objects.requireNonNull(pin, "pin");
     Measure<Length> out = Arguments.positive("projection", projection);
     if (out.isLessThan(pin.diameter().divide(2))) {
       throw new IllegalArgumentException(

@@ -14,17 +14,16 @@ import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What a chest's lid or a hatch does to its hinges, all of them together. Shut, the front edge
- * bears its part. Held up by a stay (prop), the stay presses the lid up close to the pin, and the
- * hinges must hold it down: far more than the lid weighs.
+ * bears its part. Held up by a stay (prop), it is a {@link LidOnStay}: the stay presses the lid up
+ * close to the pin, and the hinges must hold it down, far more than the lid weighs.
  *
  * <pre>{@code
  * LidLoad lid = LidLoad.pressing(newtons(200), millimetres(600));
  * lid.shut()                             // 100 N    half on the hinges, half on the front edge
- * LidLoad held = lid.raisedTo(degrees(0)).onStay(millimetres(250), degrees(30));
+ * LidOnStay held = lid.raisedTo(degrees(0)).onStay(millimetres(250), degrees(30));
  * held.stay()                            // 480 N    a stay so flat is pressed hard
  * held.hinges()                          // 417.6 N  and the hinges with it
  * }</pre>
@@ -35,26 +34,17 @@ import org.jspecify.annotations.Nullable;
 public final class LidLoad {
   private static final Source STATICS = Source.computed("balance of forces and moments on the lid");
 
-  private final Measure<Force> weight;
-  private final Measure<Length> depth;
-  private final Measure<Length> middle;
-  private final Measure<Angle> raised;
-  private final @Nullable Measure<Length> stayAt;
-  private final @Nullable Measure<Angle> slope;
+  final Measure<Force> weight;
+  final Measure<Length> depth;
+  final Measure<Length> middle;
+  final Measure<Angle> raised;
 
   private LidLoad(
-      Measure<Force> weight,
-      Measure<Length> depth,
-      Measure<Length> middle,
-      Measure<Angle> raised,
-      @Nullable Measure<Length> stayAt,
-      @Nullable Measure<Angle> slope) {
+      Measure<Force> weight, Measure<Length> depth, Measure<Length> middle, Measure<Angle> raised) {
     this.weight = weight;
     this.depth = depth;
     this.middle = middle;
     this.raised = raised;
-    this.stayAt = stayAt;
-    this.slope = slope;
   }
 
   /**
@@ -83,9 +73,7 @@ public final class LidLoad {
         Arguments.positiveForce("lid", lid),
         front,
         front.divide(2),
-        Measure.of(0, ShopUnits.DEGREE),
-        null,
-        null);
+        Measure.of(0, ShopUnits.DEGREE));
   }
 
   /**
@@ -96,7 +84,7 @@ public final class LidLoad {
    * @throws IllegalArgumentException if it is out of range
    */
   public LidLoad withMiddleAt(Quantity<Length> fromPin) {
-    return new LidLoad(weight, depth, within("fromPin", fromPin), raised, stayAt, slope);
+    return new LidLoad(weight, depth, within("fromPin", fromPin), raised);
   }
 
   /**
@@ -107,19 +95,19 @@ public final class LidLoad {
    * @throws IllegalArgumentException if the angle is out of range
    */
   public LidLoad raisedTo(Quantity<Angle> angle) {
-    return new LidLoad(weight, depth, middle, Arguments.angle("angle", angle, 180), stayAt, slope);
+    return new LidLoad(weight, depth, middle, Arguments.angle("angle", angle, 180));
   }
 
   /**
-   * The same held by a stay.
+   * This lid held by a stay.
    *
    * @param fromPin where along the lid the stay holds it, more than zero, up to the depth
    * @param toLid the angle between the stay's push and the lid, seen from the front edge: less than
    *     90° pushes the lid away from the pin, more pushes it on the pin; more than 0°, below 180°
-   * @return the load
+   * @return the lid on its stay
    * @throws IllegalArgumentException if either is out of range
    */
-  public LidLoad onStay(Quantity<Length> fromPin, Quantity<Angle> toLid) {
+  public LidOnStay onStay(Quantity<Length> fromPin, Quantity<Angle> toLid) {
     Measure<Length> at = Arguments.positive("fromPin", within("fromPin", fromPin));
     Measure<Angle> angle = Arguments.angle("toLid", toLid, 180);
     double sine = Math.sin(angle.in(ShopUnits.RADIAN));
@@ -129,7 +117,7 @@ public final class LidLoad {
               + angle
               + "; a stay along the lid cannot hold it, set its foot elsewhere");
     }
-    return new LidLoad(weight, depth, middle, raised, at, angle);
+    return new LidOnStay(this, at, angle);
   }
 
   /**
@@ -142,57 +130,14 @@ public final class LidLoad {
     return Measure.of(resting(Notes.NONE), unit());
   }
 
-  /**
-   * What the stay pushes with: S = W e cos φ / (s sin β); negative if it must pull, as it must past
-   * upright.
-   *
-   * @return the force, exact
-   * @throws IllegalStateException if there is no stay
-   */
-  public Measure<Force> stay() {
-    return Measure.of(push(Notes.NONE), unit());
-  }
-
-  /**
-   * What all hinges together bear of a lid on its stay: the weight and the stay's push added as
-   * arrows.
-   *
-   * @return the force, exact
-   * @throws IllegalStateException if there is no stay
-   */
-  public Measure<Force> hinges() {
-    return Measure.of(held(Notes.NONE), unit());
-  }
-
   /** {@return how {@link #shut} was found} */
   public Working shutWorking() {
     return taken("hinges of a lid that rests on its front edge", this::resting);
   }
 
-  /**
-   * How {@link #hinges} was found, {@link #stay} on the way.
-   *
-   * @return the working
-   * @throws IllegalStateException if there is no stay
-   */
-  public Working working() {
-    return taken("hinges of a lid on its stay", this::held);
-  }
-
-  /** {@return a warning if the stay loads the hinges beyond the weight; who has to check} */
+  /** {@return who has to check} */
   public List<Caution> cautions() {
-    if (stayAt == null || !hinges().isGreaterThan(weight)) {
-      return LoadCautions.ALL;
-    }
-    return List.of(
-        Caution.limit(
-            "the stay loads the hinges with "
-                + hinges()
-                + ", more than the lid's "
-                + weight
-                + "; hold the lid farther from the pin, or squarer to it",
-            STATICS),
-        LoadCautions.ALL.get(0));
+    return LoadCautions.ALL;
   }
 
   private Working taken(String title, Notes.Calculation calculation) {
@@ -206,32 +151,6 @@ public final class LidLoad {
     double e = n.given("e", "its middle from the pin", middle.in(depth.getUnit()));
     double b = n.given("b", "front edge from the pin", depth.in(depth.getUnit()));
     return n.value("V", "borne by the hinges", "W (1 − e / b)", w * (1 - e / b), unit());
-  }
-
-  private double push(Notes n) {
-    if (stayAt == null || slope == null) {
-      throw new IllegalStateException("the lid has no stay; call onStay first");
-    }
-    double w = n.value("W", "weight of the lid", "", weight.in(unit()), unit());
-    double e = n.given("e", "its middle from the pin", middle.in(depth.getUnit()));
-    double p = n.value("φ", "raised by", "", raised.in(ShopUnits.RADIAN), ShopUnits.RADIAN);
-    double s = n.given("s", "stay from the pin", stayAt.in(depth.getUnit()));
-    double b = n.value("β", "stay to lid", "", slope.in(ShopUnits.RADIAN), ShopUnits.RADIAN);
-    double push = w * e * Math.cos(p) / (s * Math.sin(b));
-    return n.value("S", "push of the stay", "W e cos(φ) / (s sin(β))", push, unit());
-  }
-
-  private double held(Notes n) {
-    double push = push(n);
-    double w = weight.in(unit());
-    double p = raised.in(ShopUnits.RADIAN);
-    double b = slope == null ? 0 : slope.in(ShopUnits.RADIAN);
-    double along = push * Math.cos(b) - w * Math.sin(p);
-    n.value("X", "along the lid", "S cos(β) − W sin(φ)", along, unit());
-    double across = push * Math.sin(b) - w * Math.cos(p);
-    n.value("Y", "across the lid", "S sin(β) − W cos(φ)", across, unit());
-    double both = Math.sqrt(along * along + across * across);
-    return n.value("F", "borne by the hinges", "√(X² + Y²)", both, unit());
   }
 
   private Unit<Force> unit() {
@@ -250,12 +169,6 @@ public final class LidLoad {
   /** Weight, depth, how far it is raised and on what. */
   @Override
   public String toString() {
-    return "lid of "
-        + weight
-        + ", "
-        + depth
-        + " deep, raised "
-        + raised
-        + (stayAt == null ? "" : ", on a stay " + stayAt + " from the pin at " + slope);
+    return "lid of " + weight + ", " + depth + " deep, raised " + raised;
   }
 }

@@ -2,6 +2,7 @@ package org.hammerscale.strength;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
@@ -43,6 +44,7 @@ import org.hammerscale.working.Working;
  * 6.2.2.2, from memory.
  */
 public final class NetSection {
+  private static final int MOST = 200;
   private static final Source STAGGER =
       Source.fromMemory("AISC 360, EN 1993-1-1", "secs. B4.3b, 6.2.2.2: s²/(4 g)");
   private static final Source AISC = Source.fromMemory("AISC 360", "sec. D2, nominal strength");
@@ -85,12 +87,15 @@ public final class NetSection {
    * The strap at its weakest line through any of its holes.
    *
    * @param strap a flat or square bar
-   * @param holes its holes, each where it lies; none leaves the whole strap
+   * @param holes its holes, each where it lies, up to 200; none leaves the whole strap
    * @return the net section
    * @throws IllegalArgumentException if a hole does not lie within the strap, or they leave nothing
    *     of it
    */
   public static NetSection of(Section strap, IronHole... holes) {
+    Objects.requireNonNull(holes, "holes");
+    Arguments.count("holes", holes.length, 0, MOST, "ask for each part of the strap by itself");
+    Section.requireArea("strap", strap);
     return new NetSection(strap, List.of(holes), strap.width().withValue(0), true);
   }
 
@@ -98,12 +103,15 @@ public final class NetSection {
    * The strap along the one line that goes through all of these holes, from edge to edge.
    *
    * @param strap a flat or square bar
-   * @param holes the holes of the line, no two of them equally far from the edge
+   * @param holes the holes of the line, up to 200, no two of them equally far from the edge
    * @return the net section of that line, be it the weakest or not
    * @throws IllegalArgumentException if a hole does not lie within the strap, or two lie one behind
    *     the other, or they leave nothing of the strap
    */
   public static NetSection along(Section strap, IronHole... holes) {
+    Objects.requireNonNull(holes, "holes");
+    Arguments.count("holes", holes.length, 0, MOST, "ask for each part of the strap by itself");
+    Section.requireArea("strap", strap);
     return new NetSection(strap, List.of(holes), strap.width().withValue(0), false);
   }
 

@@ -85,6 +85,7 @@ public final class PermissibleStress {
    *     its range
    */
   public static PermissibleStress of(Material material, double safety) {
+    Objects.requireNonNull(material, "material");
     return new PermissibleStress(
         material.yieldStrength().low(),
         safety,

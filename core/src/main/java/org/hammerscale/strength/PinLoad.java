@@ -77,7 +77,7 @@ public final class PinLoad {
   private final StressUnits units;
 
   private PinLoad(Pin pin, Measure<Force> force) {
-    this.pin = Objects.requireNonNull(pin);
+    this.pin = Objects.requireNonNull(pin, "pin");
     this.force = force;
     this.units = StressUnits.ofForce(force);
   }
@@ -212,7 +212,7 @@ public final class PinLoad {
     double f = units.givenForce(n, "force across the pin", force);
     double d = diameter(n);
     double a = n.area("A", "section of the pin", "π d² / 4", Math.PI * (d * d) / 4);
-    double k = n.number("k", "planes of shear", "", shear.planes);
+    double k = n.number("k", "planes of shear", "", Objects.requireNonNull(shear, "shear").planes);
     return units.pressure(n, "τ", "mean shear stress", "F / (k A)", f / (k * a));
   }
 
@@ -232,6 +232,7 @@ public final class PinLoad {
   /** The bending moment in the middle of a fork, in the units of stress. */
   static double moment(Notes n, StressUnits units, Measure<Force> force, Fork fork) {
     double f = units.givenForce(n, "force across the pin", force);
+    Objects.requireNonNull(fork, "fork");
     double b = units.given(n, "b", "width of the middle", fork.middle());
     double c = units.given(n, "c", "gap on either side", fork.gap());
     double a = units.given(n, "a", "width of each cheek", fork.cheek());

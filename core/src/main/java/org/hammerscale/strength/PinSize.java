@@ -69,7 +69,7 @@ public final class PinSize {
     this.force = Arguments.positiveForce("force", force);
     this.shear = shear;
     this.fork = fork;
-    this.permissible = Objects.requireNonNull(permissible);
+    this.permissible = Objects.requireNonNull(permissible, "permissible");
     this.units = StressUnits.ofForce(this.force);
   }
 
@@ -107,7 +107,8 @@ public final class PinSize {
    * @throws IllegalArgumentException if the force is not more than zero
    */
   public static PinSize inFork(Quantity<Force> force, Fork fork, PermissibleStress permissible) {
-    return new PinSize(force, PinLoad.Shear.DOUBLE, Objects.requireNonNull(fork), permissible);
+    return new PinSize(
+        force, PinLoad.Shear.DOUBLE, Objects.requireNonNull(fork, "fork"), permissible);
   }
 
   /**
@@ -134,6 +135,7 @@ public final class PinSize {
    * @throws IllegalArgumentException if no round bar of them is thick enough
    */
   public Pin from(BarSizes sizes) {
+    Objects.requireNonNull(sizes, "sizes");
     return sizes.covering(Section.round(leastDiameter())).sections().stream()
         .filter(Section::isRound)
         .map(Section::width)

@@ -1,5 +1,6 @@
 package org.hammerscale.strength;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Force;
@@ -152,7 +153,7 @@ final class StressUnits {
 
   /** A force that follows from a strength and a safety factor. */
   static Measure<Force> force(PermissibleStress given, Calculation<PermissibleStress> calculation) {
-    StressUnits units = ofPressure(given.strength());
+    StressUnits units = ofPressure(Objects.requireNonNull(given, "permissible").strength());
     return units.force(calculation.calculate(Notes.NONE, units, given));
   }
 
@@ -167,7 +168,7 @@ final class StressUnits {
   /** The working of a force that follows from a strength and a safety factor. */
   static Working working(
       String title, PermissibleStress given, Calculation<PermissibleStress> calculation) {
-    StressUnits units = ofPressure(given.strength());
+    StressUnits units = ofPressure(Objects.requireNonNull(given, "permissible").strength());
     return Notes.taken(title, units.length, n -> calculation.calculate(n, units, given));
   }
 }

@@ -17,7 +17,7 @@ public final class Caution {
   private Caution(String text, boolean danger, Source source) {
     this.text = Arguments.text("text", text);
     this.danger = danger;
-    this.source = Objects.requireNonNull(source);
+    this.source = Objects.requireNonNull(source, "source");
   }
 
   /**

@@ -62,8 +62,9 @@ public final class Notes {
    * @return its working
    */
   public static Working taken(String title, Unit<Length> unit, Calculation calculation) {
+    Objects.requireNonNull(calculation, "calculation");
     List<Step> steps = new ArrayList<>();
-    calculation.calculate(new Notes(steps, Objects.requireNonNull(unit)));
+    calculation.calculate(new Notes(steps, Objects.requireNonNull(unit, "unit")));
     return Working.of(title, steps);
   }
 
@@ -76,7 +77,7 @@ public final class Notes {
    * @return the value
    */
   public double given(String symbol, String meaning, double value) {
-    return steps == null ? value : add(symbol, meaning, "", value, unit);
+    return isNone(symbol, meaning, "") ? value : add(symbol, meaning, "", value, unit);
   }
 
   /**
@@ -101,7 +102,7 @@ public final class Notes {
    * @return the value
    */
   public double length(String symbol, String meaning, String formula, double value) {
-    return steps == null ? value : add(symbol, meaning, formula, value, unit);
+    return isNone(symbol, meaning, formula) ? value : add(symbol, meaning, formula, value, unit);
   }
 
   /**
@@ -114,7 +115,9 @@ public final class Notes {
    * @return the value
    */
   public double area(String symbol, String meaning, String formula, double value) {
-    return steps == null ? value : add(symbol, meaning, formula, value, square().getUnit());
+    return isNone(symbol, meaning, formula)
+        ? value
+        : add(symbol, meaning, formula, value, square().getUnit());
   }
 
   /**
@@ -127,7 +130,7 @@ public final class Notes {
    * @return the value
    */
   public double volume(String symbol, String meaning, String formula, double value) {
-    return steps == null
+    return isNone(symbol, meaning, formula)
         ? value
         : add(symbol, meaning, formula, value, Measures.volume(one(), square()).getUnit());
   }
@@ -142,7 +145,9 @@ public final class Notes {
    * @return the value
    */
   public double number(String symbol, String meaning, String formula, double value) {
-    return steps == null ? value : add(symbol, meaning, formula, value, ShopUnits.ONE);
+    return isNone(symbol, meaning, formula)
+        ? value
+        : add(symbol, meaning, formula, value, ShopUnits.ONE);
   }
 
   /**
@@ -156,13 +161,22 @@ public final class Notes {
    * @return the value
    */
   public double value(String symbol, String meaning, String formula, double value, Unit<?> in) {
-    return steps == null ? value : add(symbol, meaning, formula, value, in);
+    Objects.requireNonNull(in, "in");
+    return isNone(symbol, meaning, formula) ? value : add(symbol, meaning, formula, value, in);
   }
 
   /** Whether notes are kept. */
   @Override
   public String toString() {
     return steps == null ? "no notes" : "notes of " + steps.size() + " steps";
+  }
+
+  /** Whether nothing is kept; null is refused all the same. */
+  private boolean isNone(String symbol, String meaning, String formula) {
+    Objects.requireNonNull(symbol, "symbol");
+    Objects.requireNonNull(meaning, "meaning");
+    Objects.requireNonNull(formula, "formula");
+    return steps == null;
   }
 
   private double add(String symbol, String meaning, String formula, double value, Unit<?> in) {

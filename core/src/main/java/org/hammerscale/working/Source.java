@@ -55,7 +55,7 @@ public final class Source {
    * @throws IllegalArgumentException if the title is blank
    */
   public static Source read(String title, String locator) {
-    return new Source(title, Objects.requireNonNull(locator), Kind.READ);
+    return new Source(title, Objects.requireNonNull(locator, "locator"), Kind.READ);
   }
 
   /**
@@ -67,7 +67,7 @@ public final class Source {
    * @throws IllegalArgumentException if the title is blank
    */
   public static Source fromMemory(String title, String locator) {
-    return new Source(title, Objects.requireNonNull(locator), Kind.FROM_MEMORY);
+    return new Source(title, Objects.requireNonNull(locator, "locator"), Kind.FROM_MEMORY);
   }
 
   /**
@@ -78,6 +78,7 @@ public final class Source {
    * @throws IllegalArgumentException if the law is blank
    */
   public static Source computed(String law) {
+    Objects.requireNonNull(law, "law");
     return new Source(law, "", Kind.COMPUTED);
   }
 
@@ -89,6 +90,7 @@ public final class Source {
    * @throws IllegalArgumentException if the rule is blank
    */
   public static Source commonPractice(String rule) {
+    Objects.requireNonNull(rule, "rule");
     return new Source(rule, "", Kind.COMMON_PRACTICE);
   }
 

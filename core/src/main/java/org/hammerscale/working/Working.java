@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.Measure;
 
@@ -41,6 +42,7 @@ public final class Working {
    * @return the working
    */
   public Working withSource(Source source) {
+    Objects.requireNonNull(source, "source");
     List<Source> all = new ArrayList<>(sources);
     all.add(source);
     return new Working(title, steps, List.copyOf(all), cautions);
@@ -53,6 +55,7 @@ public final class Working {
    * @return the working
    */
   public Working withCautions(List<Caution> more) {
+    Objects.requireNonNull(more, "more");
     List<Caution> all = new ArrayList<>(cautions);
     all.addAll(more);
     return new Working(title, steps, sources, List.copyOf(all));

@@ -116,7 +116,7 @@ class BendTest {
             .deduction()
             .isGreaterThan(millimetres(0)));
     refused(
-        "inside radius must be more than 0.0501 of the thickness for DIN 6935, was 0 mm",
+        "inside radius for this neutral line must be more than 0.0501 of the thickness for DIN 6935, was 0 mm",
         () -> Bend.of(degrees(90), millimetres(0), STRAP).with(NeutralLine.DIN_6935));
   }
 

@@ -167,8 +167,8 @@ class ClosedFormsTest {
     refused(
         "length must be more than 3.1416 in to close a butted ring of this section, was 3 in",
         () -> RING.using(inches(3)));
-    refused("length must be more than", () -> LINK.using(inches(7)));
-    refused("length must be more than", () -> OVAL.using(inches(15)));
+    refused("bar must be more than", () -> LINK.using(inches(7)));
+    refused("bar must be more than", () -> OVAL.using(inches(15)));
     refused("length must be more than", () -> EYE.using(inches(3)));
   }
 

@@ -63,7 +63,7 @@ class DrawOutTest {
                 () -> DrawOut.between(Section.square(inches("1/2")), Section.round(inches("5/8"))))
             .getMessage());
     assertEquals(
-        "finished section must have an area, was a point; ask Taper for what ends in a point or an"
+        "finished must have an area, was a point; only a taper or an end may come to a point or an"
             + " edge",
         assertThrows(IllegalArgumentException.class, () -> DrawOut.between(BAR, BAR.point()))
             .getMessage());

@@ -137,10 +137,10 @@ class EndTest {
         refusal(
                 () ->
                     End.measured(NECK, Map.of(inches(1), inches(1), millimetres(25.4), inches(2))))
-            .startsWith("distance must be given once, was twice "));
+            .startsWith("distance of widths must be given once, was twice "));
     assertTrue(
         refusal(() -> End.measured(NECK, Map.of(millimetres(0), millimetres(20))))
-            .startsWith("distance must be more than zero"));
+            .startsWith("distance of widths must be more than zero"));
     assertTrue(
         refusal(() -> End.measured(NECK, Map.of(millimetres(10), millimetres(-1))))
             .startsWith("width must not be negative"));

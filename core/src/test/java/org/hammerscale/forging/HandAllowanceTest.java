@@ -133,10 +133,9 @@ class HandAllowanceTest {
     assertEquals(
         "shares must be of at least three pieces, was 2; forge some more", refusal(0.9, 0.8));
     assertEquals(
-        "shares must be more than 0 and at most 1, was 1.2; divide the finished length by the ideal"
-            + " one",
+        "shares must be from 0.01 to 1, was 1.2; divide the finished length by the ideal" + " one",
         refusal(0.9, 0.8, 1.2));
-    assertTrue(refusal(0.9, 0, 0.8).startsWith("shares must be more than 0"));
+    assertTrue(refusal(0.9, 0, 0.8).startsWith("shares must be from 0.01 to 1"));
     assertEquals(
         "shares must scatter less, was 0.1, 0.9, 0.2; look for the cause, or forge more pieces",
         refusal(0.1, 0.9, 0.2));

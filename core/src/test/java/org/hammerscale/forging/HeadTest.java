@@ -89,7 +89,7 @@ class HeadTest {
     assertTrue(
         refusal(() -> Head.dome(SHANK, square, millimetres(2))).startsWith("base must be round"));
     assertEquals(
-        "domed head must have at least the area of the 20 mm round it is jumped up from, was 10 mm"
+        "widest section of the domed head must have at least the area of the 20 mm round it is jumped up from, was 10 mm"
             + " round; draw it out instead, or start from a thinner bar",
         refusal(() -> Head.dome(BASE, SHANK, millimetres(2))));
     assertEquals(
@@ -115,7 +115,7 @@ class HeadTest {
                 () ->
                     Head.tapered(
                         SHANK, BASE, Section.roundTube(BASE.width(), inches("1/8")), inches(1)))
-            .startsWith("taper must lead between"));
+            .startsWith("sections at base and top of a taper must be similar"));
   }
 
   @Test

@@ -102,7 +102,7 @@ class TaperTest {
   @Test
   void refusesToDrawABarToALargerTip() {
     assertEquals(
-        "tip must have no more area than the 3/4 in × 1/8 in flat it is drawn from, was 1 1/2 in ×"
+        "section tapered to must have no more area than the 3/4 in × 1/8 in flat it is drawn from, was 1 1/2 in ×"
             + " 1/4 in flat; jump the bar up first, or start from a larger one",
         assertThrows(IllegalArgumentException.class, () -> Taper.using(inches(3), TIP, BAR))
             .getMessage());
@@ -134,8 +134,8 @@ class TaperTest {
   @Test
   void refusesSectionsThatNoStraightTaperJoins() {
     assertEquals(
-        "taper must lead between similar sections, or between a solid section and a round, was from"
-            + " 1 1/2 in × 1/4 in flat to 1/4 in hexagon; forge the change of shape by way of a"
+        "sections at base and top of a taper must be similar, or one of them round and the other"
+            + " solid, was from 1 1/2 in × 1/4 in flat to 1/4 in hexagon; forge the change of shape by way of a"
             + " round or as stretches of their own",
         assertThrows(
                 IllegalArgumentException.class,

@@ -129,7 +129,7 @@ class UpsetTest {
   @Test
   void refusesWhatIsNotUpsetting() {
     assertEquals(
-        "upset must have at least the area of the 12 mm round it is jumped up from, was 10 mm"
+        "widest section of the upset must have at least the area of the 12 mm round it is jumped up from, was 10 mm"
             + " square; draw it out instead, or start from a thinner bar",
         refusal(() -> Upset.to(BAR, Section.square(millimetres(10)), millimetres(20))));
     assertEquals(
@@ -146,7 +146,7 @@ class UpsetTest {
             .startsWith("stock must be more than zero"));
     assertTrue(
         refusal(() -> Upset.flared(WIDE, BAR, millimetres(10)))
-            .startsWith("flare must have at least"));
+            .startsWith("widest section of the flare must have at least"));
     assertTrue(
         refusal(
                 () ->
@@ -154,7 +154,7 @@ class UpsetTest {
                         Section.square(millimetres(10)),
                         Section.hexagon(millimetres(20)),
                         millimetres(10)))
-            .startsWith("taper must lead between similar sections"));
+            .startsWith("sections at base and top of a taper must be similar"));
   }
 
   static String refusal(Executable call) {

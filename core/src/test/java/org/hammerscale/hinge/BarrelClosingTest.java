@@ -182,10 +182,14 @@ class BarrelClosingTest {
     refused(
         "end of a centred barrel must be", () -> EYE.centred().closing().leastScarf(inches(.1)));
     Barrel round = Barrel.around(inches("1/2"), Section.round(inches("1/4")));
-    refused("section must be a flat or a square for a centred barrel or a scarf", round::centred);
-    refused("section must be a flat or a square", () -> round.endedWith(BarrelEnd.tucked()));
     refused(
-        "edge thickness must be less than the strap's thickness of 1/4 in, was 1/4 in; thin the"
+        "section of the barrel must be a flat or a square for a centred barrel or a scarf",
+        round::centred);
+    refused(
+        "section of the barrel must be a flat or a square",
+        () -> round.endedWith(BarrelEnd.tucked()));
+    refused(
+        "edge thickness of the barrel end must be less than the strap's thickness of 1/4 in, was 1/4 in; thin the"
             + " scarf more, or leave the end square",
         () -> EYE.endedWith(BarrelEnd.scarfedTo(inches("1/4"))));
     refused("edge thickness must be more than zero", () -> BarrelEnd.scarfedTo(inches(0)));
@@ -195,15 +199,17 @@ class BarrelClosingTest {
             + " BarrelEnd.scarfedTo",
         () -> BarrelEnd.squareCut().over(inches(1)));
     refused(
-        "scarf length must leave some of the barrel at full thickness, was 2 in round a bore of"
+        "scarf of the barrel end must leave some of the barrel at full thickness, was 2 in round a bore of"
             + " 1/2 in; shorten the scarf or leave its edge thicker",
         () -> EYE.endedWith(SCARF.over(inches(2))));
-    refused("scarf length must leave", () -> EYE.endedWith(BarrelEnd.scarfedTo(inches(1e-4))));
+    refused(
+        "scarf of the barrel end must leave",
+        () -> EYE.endedWith(BarrelEnd.scarfedTo(inches(1e-4))));
     refused(
         "depth of notch must reach the neck at 0.4841 in behind the pin, was 1/4 in; cut the notch"
             + " deeper",
         () -> EYE.centred().closing().slotFloorFromMark(inches("1/4")));
-    refused("cut must lie between 0.589 in and", () -> EYE.using(inches("1/2")));
+    refused("cut must lie between 0.5892 in and", () -> EYE.using(inches("1/2")));
     refused("cut must be more than zero", () -> EYE.closing().stripFrom(inches(0)));
     assertThrows(NullPointerException.class, () -> BarrelEnd.forgeWelded(null));
   }

@@ -131,15 +131,16 @@ class KnucklesTest {
   @Test
   void refuseWhatCannotBeDivided() {
     refused("width must be more than zero, was 0 in", () -> Knuckles.across(inches(0)));
-    refused("count of knuckles must be at least 2, was 1; give each leaf one", () -> THREE.into(1));
+    refused(
+        "count of knuckles must be from 2 to 1000, was 1; give each leaf one", () -> THREE.into(1));
     refused(
         "gap must be less than 1/2 in for 5 knuckles across 2 in, was 1/2 in; close the gaps, or"
             + " make fewer knuckles",
         () -> THREE.into(5).withGap(inches("1/2")));
     refused("gap must be less than 1/16 in for 33 knuckles", () -> THREE.into(33));
     refused("gap must not be negative", () -> THREE.withGap(inches(-1)));
-    refused("ratio must be more than 0", () -> THREE.inRatios(1, 0, 1));
-    refused("count of knuckles must be at least 2, was 1", () -> THREE.inRatios(1));
+    refused("part must be more than 0", () -> THREE.inRatios(1, 0, 1));
+    refused("count of knuckles must be from 2 to 1000, was 1", () -> THREE.inRatios(1));
     refused("number of the knuckle must be from 1 to 3, was 0", () -> THREE.length(0));
     refused("number of the knuckle must be from 1 to 3, was 4", () -> THREE.lengthWorking(4));
     KnuckleSlot slot = THREE.slotsOf(Leaf.FIRST).get(0);

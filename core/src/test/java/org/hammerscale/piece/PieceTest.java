@@ -129,7 +129,7 @@ class PieceTest {
   @Test
   void refusesAPieceWithoutFeatures() {
     assertEquals(
-        "features must be at least one, was none; a straight cut is one Plain stretch",
+        "number of features must be from 1 to 1000, was 0; a straight cut is one Plain stretch",
         assertThrows(IllegalArgumentException.class, () -> Piece.of(STRAP)).getMessage());
     assertThrows(NullPointerException.class, () -> Piece.of(STRAP, (Feature) null));
     assertEquals(

@@ -58,7 +58,7 @@ class DriftedHoleTest {
     assertEquals(1, off.cautions().size());
     assertTrue(off.cautions().get(0).text().startsWith("the cheek of 3/8 in is less than half"));
     assertEquals(
-        "offset must be less than 1/2 in, so that the bar is whole on both sides, was 1/2 in; set"
+        "offset of the hole must be less than 1/2 in, so that the bar is whole on both sides, was 1/2 in; set"
             + " the hole nearer to the middle",
         assertThrows(IllegalArgumentException.class, () -> EYE.offCentre(inches("1/2")))
             .getMessage());

@@ -82,11 +82,13 @@ class HotCutTest {
   @Test
   void refusesWhatIsNoCut() {
     String range =
-        "bevel must be an angle of more than 0° and less than 180°, was %s; give the whole angle of"
-            + " the chisel's edge in degrees";
+        "bevel must be more than 0° and less than 180°, was %s; give the whole angle of the"
+            + " chisel's edge in degrees";
     assertEquals(range.formatted("0°"), refusal(() -> HotCut.bevelled(degrees(0), BAR)));
     assertEquals(range.formatted("180°"), refusal(() -> HotCut.bevelled(degrees(180), BAR)));
-    assertEquals(range.formatted("3 kg"), refusal(() -> HotCut.bevelled(smuggled(), BAR)));
+    assertEquals(
+        "bevel must be an angle, was 3 kg; give it in degrees",
+        refusal(() -> HotCut.bevelled(smuggled(), BAR)));
     assertEquals(
         "kerf must not be negative, was -1 in; give zero if there is none",
         refusal(() -> HotCut.ofKerf(inches(-1), BAR)));

@@ -150,7 +150,7 @@ class PunchedHoleTest {
             + " slit and drift the hole",
         refusal(() -> PunchedHole.through(BAR, Hole.round(inches(1)))));
     assertEquals(
-        "offset must be less than 1/4 in, so that the bar is whole on both sides, was 1/4 in; set"
+        "offset of the hole must be less than 1/4 in, so that the bar is whole on both sides, was 1/4 in; set"
             + " the hole nearer to the middle",
         refusal(() -> HOLE.offCentre(inches("1/4"))));
     assertEquals(

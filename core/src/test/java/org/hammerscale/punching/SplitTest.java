@@ -117,10 +117,10 @@ class SplitTest {
             + " and 1 × 1/16 in of kerf, together 1 3/16 in; change a tine by the difference",
         refusal(() -> Split.over(inches(4), CUT, inches("1/2"), inches("5/8"))));
     assertEquals(
-        "tines must be two or more, was 1; a bar that is not split is a Plain stretch",
+        "count of tines must be from 2 to 100, was 1; a bar that is not split is a Plain stretch",
         refusal(() -> Split.over(inches(4), CUT, inches("1 1/4"))));
     assertEquals(
-        "tines must be two or more, was 0; a bar that is not split is a Plain stretch",
+        "count of tines must be from 2 to 100, was 0; a bar that is not split is a Plain stretch",
         refusal(() -> Split.evenly(inches(4), CUT, 0)));
     assertEquals(
         "count must leave metal between the kerfs of 1/16 in in a bar of 1 1/4 in, was 21; take"

@@ -241,7 +241,7 @@ class SectionTest {
     assertEquals(inches(3), bar.lengthAs(tip, inches("3/4")));
     assertEquals(inches("3/4"), tip.lengthAs(bar, inches(3)));
     assertEquals(
-        "other section must have an area, was a point; name a blunt end",
+        "other must have an area, was a point; only a taper or an end may come to a point or an edge",
         assertThrows(IllegalArgumentException.class, () -> bar.lengthAs(bar.point(), inches(1)))
             .getMessage());
   }

@@ -100,7 +100,7 @@ class BearingTest {
         "countersink must be that of a plate of 5 mm",
         () -> bearing.under(WoodScrew.number(8).countersinkIn(millimetres(4))));
     refused(
-        "hole must have iron beside it",
+        "hole of the bearing must have iron beside it",
         () -> bearing.besideHole(millimetres(8)).designByEurocode(FU));
   }
 

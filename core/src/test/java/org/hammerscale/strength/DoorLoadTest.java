@@ -29,10 +29,10 @@ class DoorLoadTest {
 
   @Test
   void pressesInTheSystemOfTheMass() {
-    assertEquals(poundsForce(60), DoorLoad.weighing(pounds(60), feet(3)).weight());
+    assertEquals(poundsForce(60), hung(DoorLoad.weighing(pounds(60), feet(3))).weight());
     assertEquals(
         264.77955,
-        DoorLoad.weighing(kilograms(27), metres(0.91)).weight().in(ShopUnits.NEWTON),
+        hung(DoorLoad.weighing(kilograms(27), metres(0.91))).weight().in(ShopUnits.NEWTON),
         1e-9);
   }
 
@@ -87,20 +87,20 @@ class DoorLoadTest {
 
   @Test
   void refusesWhatCannotHang() {
-    assertTrue(refusal(() -> DOOR.hungAt(metres(1))).contains("at least two"));
-    assertTrue(refusal(() -> DOOR.hungAt(metres(1), metres(1))).contains("must rise"));
+    UnhungDoor loose = DoorLoad.weighing(kilograms(1), inches(30));
+    assertTrue(refusal(() -> loose.hungAt(metres(1))).contains("from 2 to 100, was 1"));
+    assertTrue(refusal(() -> loose.hungAt(metres(1), metres(1))).contains("must rise"));
+    assertEquals("door of 9.807 N, 30 in wide, not hung yet", loose.toString());
     assertTrue(refusal(() -> DOOR.pull(4)).contains("between 1 and 3, was 4"));
     assertTrue(refusal(() -> DOOR.pull(0)).contains("1 is the lowest"));
     assertTrue(refusal(() -> DOOR.withMiddleAt(metres(1))).startsWith("fromPin must be at most"));
     assertTrue(refusal(() -> DOOR.with(" ", newtons(1), metres(0))).startsWith("name"));
     assertTrue(
         refusal(() -> DoorLoad.weighing(kilograms(0), metres(1))).startsWith("door must be more"));
-    DoorLoad loose = DoorLoad.weighing(kilograms(1), inches(30));
-    assertTrue(
-        assertThrows(IllegalStateException.class, () -> loose.pull(1))
-            .getMessage()
-            .contains("hungAt"));
-    assertEquals("the door: 9.807 N at 15 in, not hung yet", loose.toString());
+  }
+
+  private static DoorLoad hung(UnhungDoor door) {
+    return door.hungAt(metres(0), metres(1));
   }
 
   private static String refusal(org.junit.jupiter.api.function.Executable call) {

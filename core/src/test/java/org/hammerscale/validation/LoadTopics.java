@@ -11,6 +11,7 @@ import org.hammerscale.strength.DoorLoad;
 import org.hammerscale.strength.HingeCount;
 import org.hammerscale.strength.HingeGrade;
 import org.hammerscale.strength.LidLoad;
+import org.hammerscale.strength.LidOnStay;
 import org.hammerscale.strength.StrapRule;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
@@ -55,7 +56,7 @@ final class LoadTopics {
     if (c.text("quantity").equals("hinges, shut")) {
       return lid.shut().in(ShopUnits.NEWTON);
     }
-    LidLoad held = lid.onStay(c.length("stay at"), degrees(number(c, "stay to lid")));
+    LidOnStay held = lid.onStay(c.length("stay at"), degrees(number(c, "stay to lid")));
     return switch (c.text("quantity")) {
       case "push of the stay" -> held.stay().in(ShopUnits.NEWTON);
       case "hinges" -> held.hinges().in(ShopUnits.NEWTON);

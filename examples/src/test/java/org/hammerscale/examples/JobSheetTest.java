@@ -141,7 +141,7 @@ class JobSheetTest {
                 + "line 3, pairs of Chapel cupboard: \"0\" is no count; accepted: a whole number"
                 + " from 1 to 1000",
             file
-                + "line 6, pin of Chapel cupboard: \"5\" is not a length: expected a unit such as"
+                + "line 6, pin of Chapel cupboard: text \"5\" is not a length: expected a unit such as"
                 + " in, ft or mm at position 1, found the end; accepted: a length such as 1 1/2 in"
                 + " or 40 mm"),
         faults());

@@ -59,12 +59,18 @@ public final class Estimate<Q extends Quantity<Q>> {
    */
   public static <Q extends Quantity<Q>> Estimate<Q> of(
       Quantity<Q> low, Quantity<Q> likely, Quantity<Q> high) {
-    Measure<Q> middle = Measure.from(likely);
-    Measure<Q> least = Measure.from(low).to(middle.getUnit());
-    Measure<Q> most = Measure.from(high).to(middle.getUnit());
+    Measure<Q> middle = Measure.from("likely", likely);
+    Measure<Q> least = middle.like("low", low);
+    Measure<Q> most = middle.like("high", high);
     if (least.isGreaterThan(middle) || most.isLessThan(middle)) {
       throw new IllegalArgumentException(
-          "estimate must have low ≤ likely ≤ high, was " + least + ", " + middle + ", " + most);
+          "estimate must have low ≤ likely ≤ high, was "
+              + least
+              + ", "
+              + middle
+              + ", "
+              + most
+              + "; name them in this order");
     }
     return new Estimate<>(least, middle, most);
   }
@@ -77,7 +83,7 @@ public final class Estimate<Q extends Quantity<Q>> {
    * @return an estimate without spread
    */
   public static <Q extends Quantity<Q>> Estimate<Q> exact(Quantity<Q> value) {
-    Measure<Q> measure = Measure.from(value);
+    Measure<Q> measure = Measure.from("value", value);
     return new Estimate<>(measure, measure, measure);
   }
 
@@ -110,10 +116,13 @@ public final class Estimate<Q extends Quantity<Q>> {
    * @return the sum, in this estimate's unit
    */
   public Estimate<Q> addDependent(Estimate<Q> other) {
-    if (isExact() && other.isExact()) {
-      return exact(likely.add(other.likely)); // one object instead of three equal ones
+    if (Objects.requireNonNull(other, "other").isExact() && isExact()) {
+      return exact(likely.plus("other", other.likely)); // one object instead of three equal ones
     }
-    return new Estimate<>(low.add(other.low), likely.add(other.likely), high.add(other.high));
+    return new Estimate<>(
+        low.plus("other", other.low),
+        likely.plus("other", other.likely),
+        high.plus("other", other.high));
   }
 
   /**
@@ -125,7 +134,7 @@ public final class Estimate<Q extends Quantity<Q>> {
    */
   public Estimate<Q> addIndependent(Estimate<Q> other) {
     Unit<Q> unit = likely.getUnit();
-    Measure<Q> middle = likely.add(other.likely);
+    Measure<Q> middle = likely.plus("other", Objects.requireNonNull(other, "other").likely);
     double below =
         Math.hypot(likely.in(unit) - low.in(unit), other.likely.in(unit) - other.low.in(unit));
     double above =
@@ -143,7 +152,8 @@ public final class Estimate<Q extends Quantity<Q>> {
    * @return the sum, in this estimate's unit
    */
   public Estimate<Q> add(Quantity<Q> known) {
-    return new Estimate<>(low.add(known), likely.add(known), high.add(known));
+    return new Estimate<>(
+        low.plus("known", known), likely.plus("known", known), high.plus("known", known));
   }
 
   /**
@@ -173,7 +183,8 @@ public final class Estimate<Q extends Quantity<Q>> {
    * @return whether it is one of the outcomes that the estimate covers
    */
   public boolean covers(Quantity<Q> value) {
-    return low.compareTo(value) <= 0 && high.compareTo(value) >= 0;
+    Measure<Q> measure = likely.comparable("value", value);
+    return low.compareTo(measure) <= 0 && high.compareTo(measure) >= 0;
   }
 
   /**
@@ -185,7 +196,8 @@ public final class Estimate<Q extends Quantity<Q>> {
    */
   public Estimate<Q> multiply(double factor) {
     if (!(factor >= 0)) {
-      throw new IllegalArgumentException("factor must not be negative, was " + factor);
+      throw new IllegalArgumentException(
+          "factor must not be negative, was " + factor + "; use negate() to change the sign");
     }
     return new Estimate<>(low.multiply(factor), likely.multiply(factor), high.multiply(factor));
   }
@@ -229,7 +241,7 @@ public final class Estimate<Q extends Quantity<Q>> {
   public double odds(Quantity<Q> value) {
     Unit<Q> unit = likely.getUnit();
     double middle = likely.amount();
-    double above = Measure.from(value).in(unit) - middle;
+    double above = Measure.from("value", value).in(unit) - middle;
     double half = above < 0 ? middle - low.in(unit) : high.in(unit) - middle;
     if (half == 0) {
       return above < 0 ? 0 : isExact() || above > 0 ? 1 : 0.5;

@@ -3,6 +3,7 @@ package org.hammerscale.units;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.IntToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -183,7 +184,8 @@ public final class Gauge {
    * @throws IllegalArgumentException if the series has no such number
    */
   public Measure<Length> size(String number) {
-    Measure<Length> size = sizes.get(number.equals("1/0") ? "0" : number);
+    Measure<Length> size =
+        sizes.get(Objects.requireNonNull(number, "number").equals("1/0") ? "0" : number);
     if (size == null) {
       List<String> all = numbers();
       throw new IllegalArgumentException(
@@ -194,7 +196,8 @@ public final class Gauge {
               + " to "
               + all.get(all.size() - 1)
               + ", was "
-              + number);
+              + number
+              + "; write 3/0 for 000");
     }
     return size;
   }
@@ -208,8 +211,9 @@ public final class Gauge {
    * @throws IllegalArgumentException if the thickness lies outside the series
    */
   public String nearest(Quantity<Length> thickness) {
-    Measure<Length> measure = Measure.from(thickness);
-    double wanted = measure.in(ShopUnits.INCH);
+    Measure<Length> measure = Measure.from("thickness", thickness);
+    double wanted =
+        measure.scale().convert(measure.getValue(), UnitScales.of(ShopUnits.INCH), "thickness");
     double most = sizes.values().stream().mapToDouble(Gauge::inches).max().orElseThrow();
     double least = sizes.values().stream().mapToDouble(Gauge::inches).min().orElseThrow();
     double slack = 1e-9;
@@ -222,7 +226,8 @@ public final class Gauge {
               + " in to "
               + most
               + " in, was "
-              + measure);
+              + measure
+              + "; give the thickness itself");
     }
     String best = "";
     double bestOff = Double.POSITIVE_INFINITY;

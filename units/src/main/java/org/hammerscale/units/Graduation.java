@@ -54,6 +54,9 @@ public final class Graduation<Q extends Quantity<Q>> {
 
   private static final double NOISE = 1e-9;
 
+  /** In its own unit; nobody can draw a finer one. */
+  private static final double FINEST = 1e-18;
+
   private final Measure<Q> step;
 
   /**
@@ -78,9 +81,10 @@ public final class Graduation<Q extends Quantity<Q>> {
    * @throws IllegalArgumentException if the step is not more than zero
    */
   public static <Q extends Quantity<Q>> Graduation<Q> of(Quantity<Q> step) {
-    Measure<Q> measure = Measure.from(step);
-    if (!(measure.amount() > 0)) {
-      throw new IllegalArgumentException("step must be more than zero, was " + measure);
+    Measure<Q> measure = Measure.from("step", step);
+    if (!(measure.amount() >= FINEST)) {
+      throw new IllegalArgumentException(
+          "step must be more than zero, was " + measure + "; give the distance from mark to mark");
     }
     return new Graduation<>(measure);
   }
@@ -96,10 +100,10 @@ public final class Graduation<Q extends Quantity<Q>> {
    * @return the mark, in the value's unit
    */
   public Measure<Q> upTo(Quantity<Q> value) {
-    Measure<Q> measure = Measure.from(value);
+    Measure<Q> measure = Measure.from("value", value);
     double count = count(measure);
     double near = Math.rint(count);
-    return mark(measure, isNoise(count, near) ? near : Math.ceil(count));
+    return mark("value", measure, isNoise(count, near) ? near : Math.ceil(count));
   }
 
   /**
@@ -109,10 +113,10 @@ public final class Graduation<Q extends Quantity<Q>> {
    * @return the mark, in the value's unit
    */
   public Measure<Q> downTo(Quantity<Q> value) {
-    Measure<Q> measure = Measure.from(value);
+    Measure<Q> measure = Measure.from("value", value);
     double count = count(measure);
     double near = Math.rint(count);
-    return mark(measure, isNoise(count, near) ? near : Math.floor(count));
+    return mark("value", measure, isNoise(count, near) ? near : Math.floor(count));
   }
 
   /**
@@ -123,8 +127,13 @@ public final class Graduation<Q extends Quantity<Q>> {
    * @return the mark, in the value's unit
    */
   public Measure<Q> nearest(Quantity<Q> value) {
-    Measure<Q> measure = Measure.from(value);
-    return mark(measure, nearestCount(measure));
+    return nearest("value", value);
+  }
+
+  /** The same; a refusal names the argument to blame. */
+  Measure<Q> nearest(String name, Quantity<Q> value) {
+    Measure<Q> measure = Measure.from(name, value);
+    return mark(name, measure, nearestCount(measure));
   }
 
   /**
@@ -134,7 +143,7 @@ public final class Graduation<Q extends Quantity<Q>> {
    * @return whether rounding would leave it where it is
    */
   public boolean isOnMark(Quantity<Q> value) {
-    double count = count(Measure.from(value));
+    double count = count(Measure.from("value", value));
     return isNoise(count, Math.rint(count));
   }
 
@@ -166,13 +175,13 @@ public final class Graduation<Q extends Quantity<Q>> {
 
   private double count(Measure<Q> measure) {
     measure.amount(); // refuses a temperature
-    double units = measure.in(step.getUnit());
+    double units = step.read("value", measure);
     return perUnit > 0 ? units * perUnit : units / step.getValue();
   }
 
-  private Measure<Q> mark(Measure<Q> like, double count) {
+  private Measure<Q> mark(String name, Measure<Q> like, double count) {
     double units = perUnit > 0 ? count / perUnit : count * step.getValue();
-    return step.withValue(units).to(like.getUnit());
+    return like.like(name, Measure.folded(units, step.scale(), name));
   }
 
   private static boolean isNoise(double count, double near) {

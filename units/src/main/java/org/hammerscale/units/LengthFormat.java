@@ -94,7 +94,7 @@ public final class LengthFormat implements QuantityFormat {
    * @return the format
    */
   public static LengthFormat to(Graduation<Length> graduation) {
-    return new LengthFormat(Objects.requireNonNull(graduation), null, false, false);
+    return new LengthFormat(Objects.requireNonNull(graduation, "graduation"), null, false, false);
   }
 
   /**
@@ -107,7 +107,8 @@ public final class LengthFormat implements QuantityFormat {
    */
   public LengthFormat withDefaultUnit(Unit<Length> unit) {
     if (!Measure.of(1, unit).hasDimensionOf(ShopUnits.METRE)) {
-      throw new IllegalArgumentException("unit must be one of length, was " + unit);
+      throw new IllegalArgumentException(
+          "unit must be one of length, was " + unit + "; give inches or millimetres");
     }
     return new LengthFormat(graduation, unit, feet, remainder);
   }
@@ -150,6 +151,7 @@ public final class LengthFormat implements QuantityFormat {
    */
   @Override
   public Measure<Length> parse(CharSequence text) {
+    Objects.requireNonNull(text, "text");
     return new LengthReader(text, defaultUnit).readAll();
   }
 
@@ -163,6 +165,8 @@ public final class LengthFormat implements QuantityFormat {
    */
   @Override
   public Measure<Length> parse(CharSequence text, ParsePosition position) {
+    Objects.requireNonNull(position, "position");
+    Objects.requireNonNull(text, "text");
     LengthReader reader = new LengthReader(text, defaultUnit);
     Measure<Length> read = reader.readFrom(position.getIndex());
     position.setIndex(reader.position());
@@ -178,7 +182,7 @@ public final class LengthFormat implements QuantityFormat {
    */
   @Override
   public String format(Quantity<?> quantity) {
-    Measure<Length> length = asLength(Measure.from(quantity));
+    Measure<Length> length = asLength(Measure.from("quantity", quantity));
     Graduation<Length> rule = graduation;
     if (rule == null) {
       // What has no name in the grammar could not be read back.
@@ -186,7 +190,7 @@ public final class LengthFormat implements QuantityFormat {
           ? length.toString()
           : length.to(ShopUnits.METRE).toString();
     }
-    Measure<Length> mark = rule.nearest(length).to(rule.step().getUnit());
+    Measure<Length> mark = rule.nearest("quantity", length).to(rule.step().getUnit());
     double count = rule.nearestCount(length);
     String text =
         isFractional(rule) && Math.abs(count) < MOST_COUNTED
@@ -214,6 +218,7 @@ public final class LengthFormat implements QuantityFormat {
 
   @Override
   public Appendable format(Quantity<?> quantity, Appendable destination) throws IOException {
+    Objects.requireNonNull(destination, "destination");
     return destination.append(format(quantity));
   }
 
@@ -256,7 +261,8 @@ public final class LengthFormat implements QuantityFormat {
     try {
       return quantity.asType(Length.class);
     } catch (ClassCastException e) {
-      throw new IllegalArgumentException("quantity must be a length, was " + quantity, e);
+      throw new IllegalArgumentException(
+          "quantity must be a length, was " + quantity + "; print it by its toString", e);
     }
   }
 

@@ -65,7 +65,11 @@ final class LengthReader {
   Measure<Length> readFrom(int start) {
     if (start < 0 || start > text.length()) {
       throw new IllegalArgumentException(
-          "position must lie in the text of " + text.length() + " characters, was " + start);
+          "position must lie in the text of "
+              + text.length()
+              + " characters, was "
+              + start
+              + "; begin with 0");
     }
     at = start;
     boolean negative = peek() == '-' || peek() == '−';

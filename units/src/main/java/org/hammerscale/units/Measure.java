@@ -25,8 +25,10 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Temperatures are points, not amounts: they convert and compare, but arithmetic on them is
  * refused with an {@link UnsupportedOperationException}, since {@code 900 °C − 20 °C} has two
- * possible meanings. A quantity on the {@linkplain javax.measure.Quantity.Scale#RELATIVE relative
- * scale} is refused as an argument.
+ * possible meanings. This departs from JSR 385, which adds points on the absolute scale in kelvins
+ * and has {@code 2 °C + 1 °C = 274.15 °C}: right by its rule, and never what a smith means. A
+ * quantity on the {@linkplain javax.measure.Quantity.Scale#RELATIVE relative scale} is refused as
+ * an argument.
  *
  * <p>{@link #equals} is strict, as elsewhere in JSR 385: same unit, same value. Use {@link
  * #compareTo} or {@link #isEquivalentTo} to compare {@code 1 in} with {@code 25.4 mm}.
@@ -43,26 +45,30 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
 
   /**
    * Takes a value that cannot be −0.0, as sums and differences of folded values cannot; all others
-   * go through {@link #folded}.
+   * go through {@link #folded}. A refusal names the argument that is to blame.
    */
-  private Measure(double value, UnitScale<Q> scale) {
-    this.value = scale.finite(value);
+  private Measure(double value, UnitScale<Q> scale, String name) {
+    this.value = scale.finite(value, name);
     this.scale = scale;
   }
 
   /** Refuses a temperature below absolute zero. */
-  private static <Q extends Quantity<Q>> Measure<Q> possible(double value, UnitScale<Q> scale) {
-    Measure<Q> measure = folded(value, scale);
-    if (scale.points && value * 100 + scale.zero < 0) {
+  private static <Q extends Quantity<Q>> Measure<Q> possible(
+      double value, UnitScale<Q> scale, String name) {
+    Measure<Q> measure = folded(value, scale, name);
+    if (scale.isTooCold(value)) {
       throw new IllegalArgumentException(
-          "temperature must not lie below absolute zero, was " + measure);
+          name
+              + " must not lie below absolute zero, was "
+              + measure
+              + "; give a temperature that there can be");
     }
     return measure;
   }
 
   /** Makes 0.0 of −0.0, so that equal amounts are equal objects. */
-  static <Q extends Quantity<Q>> Measure<Q> folded(double value, UnitScale<Q> scale) {
-    return new Measure<>(value + 0.0, scale);
+  static <Q extends Quantity<Q>> Measure<Q> folded(double value, UnitScale<Q> scale, String name) {
+    return new Measure<>(value + 0.0, scale, name);
   }
 
   /**
@@ -76,7 +82,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    *     zero, or the unit is logarithmic
    */
   public static <Q extends Quantity<Q>> Measure<Q> of(double value, Unit<Q> unit) {
-    return possible(value, UnitScales.of(unit));
+    return possible(value, UnitScales.of(unit), "value");
   }
 
   /**
@@ -88,10 +94,15 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    * @throws IllegalArgumentException if the quantity is on the relative scale or not finite
    */
   public static <Q extends Quantity<Q>> Measure<Q> from(Quantity<Q> quantity) {
+    return from("quantity", quantity);
+  }
+
+  /** The same for the argument of that name. */
+  static <Q extends Quantity<Q>> Measure<Q> from(String name, Quantity<Q> quantity) {
     if (quantity instanceof Measure<Q> measure) {
       return measure;
     }
-    return possible(foreignValue(quantity), UnitScales.of(quantity.getUnit()));
+    return possible(foreignValue(name, quantity), UnitScales.of(quantity.getUnit()), name);
   }
 
   /**
@@ -126,7 +137,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    * @return the measure, in this one's unit
    */
   public Measure<Q> withValue(double newValue) {
-    return folded(newValue, scale);
+    return folded(newValue, scale, "newValue");
   }
 
   /**
@@ -136,7 +147,19 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    */
   @Override
   public Measure<Q> add(Quantity<Q> addend) {
-    return new Measure<>(amount() + read(addend), scale);
+    return plus("addend", addend);
+  }
+
+  /** The sum; a refusal names the argument to blame. */
+  Measure<Q> plus(String name, Quantity<Q> addend) {
+    return new Measure<>(amount() + read(name, addend), scale, name);
+  }
+
+  /** Another quantity in this measure's unit; a refusal names the argument to blame. */
+  Measure<Q> like(String name, Quantity<Q> other) {
+    return other instanceof Measure<Q> measure && measure.scale == scale
+        ? measure
+        : folded(read(name, other), scale, name);
   }
 
   /**
@@ -146,7 +169,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    */
   @Override
   public Measure<Q> subtract(Quantity<Q> subtrahend) {
-    return new Measure<>(amount() - read(subtrahend), scale);
+    return new Measure<>(amount() - read("subtrahend", subtrahend), scale, "subtrahend");
   }
 
   /**
@@ -157,13 +180,13 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    * @throws UnsupportedOperationException for temperatures
    */
   public Measure<Q> multiply(double factor) {
-    return folded(amount() * factor, scale);
+    return folded(amount() * factor, scale, "factor");
   }
 
   /** The same for any kind of number, read as a double. */
   @Override
   public Measure<Q> multiply(Number factor) {
-    return multiply(factor.doubleValue());
+    return multiply(Objects.requireNonNull(factor, "factor").doubleValue());
   }
 
   /**
@@ -174,8 +197,9 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    */
   @Override
   public Measure<?> multiply(Quantity<?> factor) {
-    Measure<?> other = from(factor);
-    return of(amount() * other.amount(), scale.unit.multiply(other.scale.unit));
+    Measure<?> other = from("factor", factor);
+    double product = amount() * other.amount();
+    return folded(product, UnitScales.of(scale.unit.multiply(other.scale.unit)), "factor");
   }
 
   /**
@@ -188,18 +212,19 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    */
   public Measure<Q> divide(double divisor) {
     if (divisor == 0) {
-      throw new IllegalArgumentException("divisor must not be zero");
+      throw new IllegalArgumentException("divisor must not be zero; divide by what there is");
     }
     if (!(Math.abs(divisor) <= Double.MAX_VALUE)) {
-      throw new IllegalArgumentException("divisor must be a finite number, was " + divisor);
+      throw new IllegalArgumentException(
+          "divisor must be a finite number, was " + divisor + "; divide by what there is");
     }
-    return folded(amount() / divisor, scale);
+    return folded(amount() / divisor, scale, "divisor");
   }
 
   /** The same for any kind of number, read as a double. */
   @Override
   public Measure<Q> divide(Number divisor) {
-    return divide(divisor.doubleValue());
+    return divide(Objects.requireNonNull(divisor, "divisor").doubleValue());
   }
 
   /**
@@ -210,12 +235,14 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    */
   @Override
   public Measure<?> divide(Quantity<?> divisor) {
-    Measure<?> other = from(divisor);
+    Measure<?> other = from("divisor", divisor);
     double dividend = amount();
     if (other.amount() == 0) {
-      throw new IllegalArgumentException("divisor must not be zero, was " + other);
+      throw new IllegalArgumentException(
+          "divisor must not be zero, was " + other + "; divide by what there is");
     }
-    return of(dividend / other.value, scale.unit.divide(other.scale.unit));
+    UnitScale<?> quotient = UnitScales.of(scale.unit.divide(other.scale.unit));
+    return folded(dividend / other.value, quotient, "divisor");
   }
 
   /**
@@ -228,11 +255,12 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    */
   public double ratio(Quantity<Q> other) {
     double dividend = amount();
-    double divisor = read(other);
+    double divisor = read("other", other);
     if (divisor == 0) {
-      throw new IllegalArgumentException("divisor must not be zero, was " + from(other));
+      throw new IllegalArgumentException(
+          "other must not be zero, was " + from(other) + "; compare with what there is");
     }
-    return UnitScales.of(ShopUnits.ONE).finite(dividend / divisor);
+    return UnitScales.of(ShopUnits.ONE).finite(dividend / divisor, "other");
   }
 
   /**
@@ -244,9 +272,10 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
   @Override
   public Measure<?> inverse() {
     if (amount() == 0) {
-      throw new IllegalArgumentException("cannot take the inverse of zero, was " + this);
+      throw new IllegalArgumentException(
+          "cannot take the inverse of zero, was " + this + "; invert what there is");
     }
-    return of(1 / value, scale.unit.inverse());
+    return folded(1 / value, UnitScales.of(scale.unit.inverse()), "measure");
   }
 
   /**
@@ -256,7 +285,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    */
   @Override
   public Measure<Q> negate() {
-    return folded(-amount(), scale);
+    return folded(-amount(), scale, "measure");
   }
 
   /**
@@ -267,7 +296,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
   @Override
   @SuppressWarnings("unchecked") // the dimension was just compared
   public <T extends Quantity<T>> Measure<T> asType(Class<T> type) {
-    long dimension = Dimensions.of(type);
+    long dimension = Dimensions.of(Objects.requireNonNull(type, "type"));
     if (dimension != scale.dimension) {
       throw new ClassCastException(
           this + " is " + Dimensions.name(scale.dimension) + ", not " + type.getSimpleName());
@@ -283,7 +312,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    * @see Graduation#upTo
    */
   public Measure<Q> upTo(Graduation<Q> graduation) {
-    return graduation.upTo(this);
+    return Objects.requireNonNull(graduation, "graduation").upTo(this);
   }
 
   /**
@@ -294,7 +323,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    * @see Graduation#downTo
    */
   public Measure<Q> downTo(Graduation<Q> graduation) {
-    return graduation.downTo(this);
+    return Objects.requireNonNull(graduation, "graduation").downTo(this);
   }
 
   /**
@@ -305,7 +334,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    * @see Graduation#nearest
    */
   public Measure<Q> nearest(Graduation<Q> graduation) {
-    return graduation.nearest(this);
+    return Objects.requireNonNull(graduation, "graduation").nearest(this);
   }
 
   /**
@@ -344,7 +373,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
   @Override
   public boolean isEquivalentTo(Quantity<Q> that) {
     double a = si();
-    double b = comparable(that).si();
+    double b = comparable("that", that).si();
     return Math.abs(a - b) <= EQUIVALENT * Math.max(Math.abs(a), Math.abs(b));
   }
 
@@ -359,11 +388,12 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    */
   public boolean isWithin(Quantity<Q> other, Quantity<Q> tolerance) {
     double own = amount();
-    double allowed = read(tolerance);
+    double allowed = read("tolerance", tolerance);
     if (allowed < 0) {
-      throw new IllegalArgumentException("tolerance must not be negative, was " + from(tolerance));
+      throw new IllegalArgumentException(
+          "tolerance must not be negative, was " + from(tolerance) + "; give zero or more");
     }
-    double wanted = read(other);
+    double wanted = read("other", other);
     double noise = EQUIVALENT * Math.max(Math.abs(own), Math.abs(wanted));
     return Math.abs(own - wanted) <= allowed + noise;
   }
@@ -414,7 +444,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    */
   @Override
   public int compareTo(Quantity<Q> that) {
-    return Double.compare(si(), comparable(that).si());
+    return Double.compare(si(), comparable("that", that).si());
   }
 
   /**
@@ -459,7 +489,7 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
   }
 
   private Measure<Q> inScale(UnitScale<Q> other) {
-    return folded(scale.convertLarge(value, other), other);
+    return folded(scale.convertLarge(value, other), other, "unit");
   }
 
   /** The value, for arithmetic: refused for temperature points. */
@@ -477,32 +507,36 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
    * Another quantity's value in this measure's unit. Callers ask {@link #amount} of this measure
    * first: what is no temperature here cannot be one there.
    */
-  double read(Quantity<Q> other) {
+  double read(String name, Quantity<Q> other) {
     if (other instanceof Measure<Q> measure) {
-      return measure.scale.convert(measure.value, scale);
+      return measure.scale.convert(measure.value, scale, name);
     }
-    return scale.finite(UnitScales.of(other.getUnit()).convert(foreignValue(other), scale));
+    double value = foreignValue(name, other);
+    return scale.finite(UnitScales.of(other.getUnit()).convert(value, scale, name), name);
   }
 
   private double si() {
     return scale.toSi(value);
   }
 
-  private Measure<Q> comparable(Quantity<Q> other) {
-    Measure<Q> measure = from(other);
+  /** Another quantity of the same kind; a refusal names the argument to blame. */
+  Measure<Q> comparable(String name, Quantity<Q> other) {
+    Measure<Q> measure = from(name, other);
     if (measure.scale.dimension != scale.dimension) {
-      throw measure.scale.mismatch(measure.value, scale);
+      throw measure.scale.mismatch(measure.value, scale, name);
     }
     return measure;
   }
 
-  private static double foreignValue(Quantity<?> quantity) {
+  private static double foreignValue(String name, Quantity<?> quantity) {
+    Objects.requireNonNull(quantity, name);
     if (quantity.getScale() != Scale.ABSOLUTE) {
       throw new IllegalArgumentException(
-          "quantity must be on the absolute scale, was "
+          name
+              + " must be on the absolute scale, was "
               + quantity
               + " on the relative scale; give the point or the amount itself");
     }
-    return UnitScales.of(quantity.getUnit()).finite(quantity.getValue().doubleValue());
+    return UnitScales.of(quantity.getUnit()).finite(quantity.getValue().doubleValue(), name);
   }
 }

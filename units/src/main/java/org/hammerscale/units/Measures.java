@@ -1,6 +1,8 @@
 package org.hammerscale.units;
 
+import java.util.Objects;
 import javax.measure.Quantity;
+import javax.measure.Unit;
 import javax.measure.format.MeasurementParseException;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
@@ -34,6 +36,7 @@ public final class Measures {
    * @throws IllegalArgumentException if the text is anything else, or in another unit
    */
   public static Measure<Length> inches(String text) {
+    Objects.requireNonNull(text, "text");
     Measure<Length> read = read(text, LengthFormat.standard().withDefaultUnit(ShopUnits.INCH));
     if (read.getUnit() != ShopUnits.INCH) {
       throw new IllegalArgumentException(
@@ -50,6 +53,7 @@ public final class Measures {
    * @throws IllegalArgumentException if the text is not such a length, with the reason and place
    */
   public static Measure<Length> length(String text) {
+    Objects.requireNonNull(text, "text");
     return read(text, LengthFormat.standard());
   }
 
@@ -57,7 +61,7 @@ public final class Measures {
     try {
       return format.parse(text);
     } catch (MeasurementParseException e) {
-      throw new IllegalArgumentException(e.getMessage(), e);
+      throw new IllegalArgumentException("text " + e.getMessage(), e);
     }
   }
 
@@ -245,8 +249,9 @@ public final class Measures {
    * @return the area
    */
   public static Measure<Area> area(Quantity<Length> first, Quantity<Length> second) {
-    Measure<Length> side = Measure.from(first);
-    return Measure.folded(side.amount() * side.read(second), side.scale().square());
+    Measure<Length> side = Measure.from("first", first);
+    double across = side.read("second", second);
+    return Measure.folded(side.amount() * across, side.scale().square("first"), "second");
   }
 
   /**
@@ -257,9 +262,9 @@ public final class Measures {
    * @return the volume
    */
   public static Measure<Volume> volume(Quantity<Length> length, Quantity<Area> area) {
-    Measure<Length> side = Measure.from(length);
-    double base = valueIn(area, side.scale().square());
-    return Measure.folded(side.amount() * base, side.scale().cube());
+    Measure<Length> side = Measure.from("length", length);
+    double base = valueIn("area", area, side.scale().square("length"));
+    return Measure.folded(side.amount() * base, side.scale().cube("length"), "area");
   }
 
   /**
@@ -272,13 +277,14 @@ public final class Measures {
    * @throws IllegalArgumentException if the area is zero
    */
   public static Measure<Length> length(Quantity<Volume> volume, Quantity<Area> area) {
-    Measure<Volume> whole = Measure.from(volume);
-    UnitScale<Length> side = whole.scale().side();
-    double base = valueIn(area, side.square());
+    UnitScale<Length> side = Measure.from("volume", volume).scale().side();
+    double whole = valueIn("volume", volume, side.cube("volume"));
+    double base = valueIn("area", area, side.square("area"));
     if (base == 0) {
-      throw new IllegalArgumentException("area must not be zero");
+      throw new IllegalArgumentException(
+          "area must not be zero; give one that can hold the volume");
     }
-    return Measure.folded(whole.scale().convert(whole.amount(), side.cube()) / base, side);
+    return Measure.folded(whole / base, side, "area");
   }
 
   /**
@@ -289,12 +295,11 @@ public final class Measures {
    * @return the mass
    */
   public static Measure<Mass> mass(Quantity<Volume> volume, Quantity<Density> density) {
-    Measure<Volume> whole = Measure.from(volume);
     double kilograms =
-        whole.in(ShopUnits.CUBIC_METRE)
-            * Measure.from(density).in(ShopUnits.KILOGRAM_PER_CUBIC_METRE);
-    return Measure.of(kilograms, ShopUnits.KILOGRAM)
-        .to(isCustomary(whole) ? ShopUnits.POUND : ShopUnits.KILOGRAM);
+        valueIn("volume", volume, ShopUnits.CUBIC_METRE)
+            * valueIn("density", density, ShopUnits.KILOGRAM_PER_CUBIC_METRE);
+    return Measure.folded(kilograms, UnitScales.of(ShopUnits.KILOGRAM), "density")
+        .to(isCustomary(volume) ? ShopUnits.POUND : ShopUnits.KILOGRAM);
   }
 
   /**
@@ -307,20 +312,25 @@ public final class Measures {
    */
   public static Measure<LinearDensity> massPerLength(
       Quantity<Area> area, Quantity<Density> density) {
-    Measure<Area> section = Measure.from(area);
     double kilogramsPerMetre =
-        section.in(ShopUnits.SQUARE_METRE)
-            * Measure.from(density).in(ShopUnits.KILOGRAM_PER_CUBIC_METRE);
-    return Measure.of(kilogramsPerMetre, ShopUnits.KILOGRAM_PER_METRE)
-        .to(isCustomary(section) ? ShopUnits.POUND_PER_FOOT : ShopUnits.KILOGRAM_PER_METRE);
+        valueIn("area", area, ShopUnits.SQUARE_METRE)
+            * valueIn("density", density, ShopUnits.KILOGRAM_PER_CUBIC_METRE);
+    return Measure.folded(kilogramsPerMetre, UnitScales.of(ShopUnits.KILOGRAM_PER_METRE), "density")
+        .to(isCustomary(area) ? ShopUnits.POUND_PER_FOOT : ShopUnits.KILOGRAM_PER_METRE);
   }
 
-  private static boolean isCustomary(Measure<?> measure) {
-    return measure.scale().family == UnitScale.Family.CUSTOMARY;
+  private static boolean isCustomary(Quantity<?> quantity) {
+    return UnitScales.of(quantity.getUnit()).family == UnitScale.Family.CUSTOMARY;
   }
 
-  private static <Q extends Quantity<Q>> double valueIn(Quantity<Q> quantity, UnitScale<Q> scale) {
-    Measure<Q> measure = Measure.from(quantity);
-    return measure.scale().convert(measure.amount(), scale);
+  private static <Q extends Quantity<Q>> double valueIn(
+      String name, Quantity<Q> quantity, Unit<Q> unit) {
+    return valueIn(name, quantity, UnitScales.of(unit));
+  }
+
+  private static <Q extends Quantity<Q>> double valueIn(
+      String name, Quantity<Q> quantity, UnitScale<Q> scale) {
+    Measure<Q> measure = Measure.from(name, quantity);
+    return measure.scale().convert(measure.amount(), scale, name);
   }
 }

@@ -33,7 +33,7 @@ final class ShopSystem implements SystemOfUnits {
   @Override
   @SuppressWarnings("unchecked") // the unit measures what the type's dimension says
   public <Q extends Quantity<Q>> @Nullable Unit<Q> getUnit(Class<Q> quantityType) {
-    long dimension = Dimensions.of(quantityType);
+    long dimension = Dimensions.of(Objects.requireNonNull(quantityType, "quantityType"));
     boolean angle = quantityType.equals(Angle.class);
     for (UnitScale<?> scale : ShopUnits.scales()) {
       boolean si = scale.numerator == scale.denominator && scale.zero == 0;
@@ -45,16 +45,17 @@ final class ShopSystem implements SystemOfUnits {
   }
 
   /**
-   * A unit by its symbol.
+   * A unit by its symbol, or by the text that the unit itself prints as: {@code ℃} and {@code °C}
+   * are one unit, whose measures print {@code °C}.
    *
    * @param symbol such as {@code in} or {@code kg/m³}
    * @return the unit, or null, as JSR 385 asks, if there is none
    */
   @Override
   public @Nullable Unit<?> getUnit(String symbol) {
-    Objects.requireNonNull(symbol);
+    Objects.requireNonNull(symbol, "symbol");
     for (UnitScale<?> scale : ShopUnits.scales()) {
-      if (scale.symbol.equals(symbol)) {
+      if (scale.symbol.equals(symbol) || scale.unit.toString().equals(symbol)) {
         return scale.unit;
       }
     }
@@ -77,7 +78,7 @@ final class ShopSystem implements SystemOfUnits {
    */
   @Override
   public Set<? extends Unit<?>> getUnits(Dimension dimension) {
-    Objects.requireNonNull(dimension);
+    Objects.requireNonNull(dimension, "dimension");
     Set<Unit<?>> units = new LinkedHashSet<>();
     for (UnitScale<?> scale : ShopUnits.scales()) {
       if (scale.unit.getDimension().equals(dimension)) {

@@ -215,7 +215,10 @@ public final class ShopUnits {
   public static final Unit<Temperature> KELVIN =
       metric(Units.KELVIN, "K", Dimensions.TEMPERATURE, 1, 1, 0);
 
-  /** Degree Celsius; its zero is 273.15 K. */
+  /**
+   * Degree Celsius; its zero is 273.15 K. The unit is Indriya's, which prints {@code ℃} by itself;
+   * measures in it print {@code °C}.
+   */
   public static final Unit<Temperature> CELSIUS = temperature(Units.CELSIUS, "°C", 1, 1, 27_315);
 
   /** Degree Fahrenheit, 5/9 K; its zero lies 459.67 °F above absolute zero. */

@@ -2,7 +2,6 @@ package org.hammerscale.units;
 
 import java.util.Objects;
 import javax.measure.Quantity;
-import javax.measure.Unit;
 
 /**
  * How far an actual value may lie from an expected one, for tests of any tool in any test
@@ -43,11 +42,12 @@ public final class Tolerance<Q extends Quantity<Q>> {
    * @throws IllegalArgumentException if the allowance is negative
    */
   public static <Q extends Quantity<Q>> Tolerance<Q> absolute(Quantity<Q> allowance) {
-    Measure<Q> measure = Measure.from(allowance);
+    Measure<Q> measure = Measure.from("allowance", allowance);
     if (measure.amount() < 0) {
-      throw new IllegalArgumentException("allowance must not be negative, was " + measure);
+      throw new IllegalArgumentException(
+          "allowance must not be negative, was " + measure + "; give the greatest difference");
     }
-    return new Tolerance<>("± " + measure, expected -> measure.to(expected.getUnit()));
+    return new Tolerance<>("± " + measure, expected -> expected.like("expected", measure));
   }
 
   /**
@@ -62,11 +62,12 @@ public final class Tolerance<Q extends Quantity<Q>> {
   public static <Q extends Quantity<Q>> Tolerance<Q> relative(double fraction) {
     if (!(fraction >= 0 && fraction <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException(
-          "fraction must be a number of zero or more, was " + fraction);
+          "fraction must be a number of zero or more, was " + fraction + "; give 0.01 for 1 %");
     }
     return new Tolerance<>(
         "± " + Decimals.text(fraction * 100, 0) + " %",
-        expected -> expected.withValue(Math.abs(expected.amount()) * fraction));
+        expected ->
+            Measure.folded(Math.abs(expected.amount()) * fraction, expected.scale(), "expected"));
   }
 
   /**
@@ -77,7 +78,7 @@ public final class Tolerance<Q extends Quantity<Q>> {
    * @return the tolerance
    */
   public static <Q extends Quantity<Q>> Tolerance<Q> graduation(Graduation<Q> graduation) {
-    return absolute(graduation.step().divide(2));
+    return absolute(Objects.requireNonNull(graduation, "graduation").step().divide(2));
   }
 
   /**
@@ -89,13 +90,13 @@ public final class Tolerance<Q extends Quantity<Q>> {
    * @throws UnsupportedOperationException for temperatures
    */
   public Verdict check(Quantity<Q> expected, Quantity<Q> actual) {
-    Measure<Q> wanted = Measure.from(expected);
-    Measure<Q> found = Measure.from(actual);
-    Unit<Q> unit = wanted.getUnit();
+    Measure<Q> wanted = Measure.from("expected", expected);
+    Measure<Q> found = Measure.from("actual", actual);
+    Measure<Q> measured = wanted.like("actual", found);
     Measure<Q> allowance = rule.allowance(wanted);
-    Measure<Q> difference = found.to(unit).subtract(wanted);
-    boolean met = found.isWithin(wanted, allowance);
-    double off = difference.in(unit);
+    Measure<Q> difference = measured.plus("actual", wanted.negate());
+    boolean met = measured.isWithin(wanted, allowance);
+    double off = difference.getValue();
     String size =
         off == 0 ? "no difference" : told(difference.withValue(Math.abs(off))) + side(off);
     return new Verdict(
@@ -128,7 +129,7 @@ public final class Tolerance<Q extends Quantity<Q>> {
 
     private Verdict(boolean met, String message) {
       this.met = met;
-      this.message = Objects.requireNonNull(message);
+      this.message = Objects.requireNonNull(message, "message");
     }
 
     /** {@return whether the actual value lies within the tolerance} */

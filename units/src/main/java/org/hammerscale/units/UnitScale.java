@@ -82,37 +82,51 @@ final class UnitScale<Q extends Quantity<Q>> {
     return scale;
   }
 
-  /** Reads a value on this scale as one on {@code to}. */
-  double convert(double value, UnitScale<?> to) {
+  /** Reads a value on this scale as one on {@code to}; a refusal names the argument to blame. */
+  double convert(double value, UnitScale<?> to, String name) {
     if (this == to) {
       return value;
     }
     if (dimension != to.dimension) {
-      throw mismatch(value, to);
+      throw mismatch(value, to, name);
     }
     double up = numerator * to.denominator;
     double down = denominator * to.numerator;
     if (zero == to.zero) {
       return up == down ? value : value * up / down;
     }
-    return ((value * 100 + zero) * up / down - to.zero) / 100;
+    return ((hundredths(value) + zero) * up / down - to.zero) / 100;
   }
 
   /** The same where the product on the way may overflow though the result does not. */
   double convertLarge(double value, UnitScale<?> to) {
-    double result = convert(value, to);
+    double result = convert(value, to, "unit");
     return Math.abs(result) <= Double.MAX_VALUE
         ? result
-        : to.finite(value / (denominator * to.numerator) * (numerator * to.denominator));
+        : to.finite(value / (denominator * to.numerator) * (numerator * to.denominator), "unit");
   }
 
-  /** Gives a value of this unit back if it is a number. */
-  double finite(double value) {
+  /** Gives a value of this unit back if it is a number; a refusal names the argument to blame. */
+  double finite(double value, String name) {
     if (!(Math.abs(value) <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException(
-          "value must be a finite number, was " + label(Double.toString(value)));
+          name
+              + " must give a finite number, was "
+              + label(Double.toString(value))
+              + "; keep to sizes that can be measured");
     }
     return value;
+  }
+
+  /** Hundredths of a degree; whole where the value was written with two decimals. */
+  private static double hundredths(double value) {
+    double near = Math.rint(value * 100);
+    return near / 100 == value ? near : value * 100;
+  }
+
+  /** Whether a value lies below absolute zero. */
+  boolean isTooCold(double value) {
+    return points && hundredths(value) + zero < 0;
   }
 
   double toSi(double value) {
@@ -121,16 +135,17 @@ final class UnitScale<Q extends Quantity<Q>> {
     }
     return zero == 0
         ? value * numerator / denominator
-        : (value * 100 + zero) * numerator / denominator / 100;
+        : (hundredths(value) + zero) * numerator / denominator / 100;
   }
 
-  IllegalArgumentException mismatch(double value, UnitScale<?> to) {
+  IllegalArgumentException mismatch(double value, UnitScale<?> to, String name) {
     return new IllegalArgumentException(
-        "a value of "
+        name
+            + " must measure the same kind: a value of "
             + label(Decimals.text(value, decimals))
             + " cannot be read in "
             + to.symbol
-            + ": "
+            + "; "
             + Dimensions.name(dimension)
             + " is not "
             + Dimensions.name(to.dimension));
@@ -141,10 +156,11 @@ final class UnitScale<Q extends Quantity<Q>> {
     return symbol.isEmpty() || symbol.equals("°") ? number + symbol : number + " " + symbol;
   }
 
-  /** For a unit of length: the unit of area that goes with it. */
-  UnitScale<Area> square() {
+  /** For a unit of length: the unit of area that goes with it. The argument so named is in it. */
+  UnitScale<Area> square(String name) {
     UnitScale<Area> found = square;
     if (found == null) {
+      checkLength(name);
       found = UnitScales.of(unit.multiply(unit).asType(Area.class));
       square = found;
     }
@@ -152,13 +168,26 @@ final class UnitScale<Q extends Quantity<Q>> {
   }
 
   /** For a unit of length: the unit of volume that goes with it. */
-  UnitScale<Volume> cube() {
+  UnitScale<Volume> cube(String name) {
     UnitScale<Volume> found = cube;
     if (found == null) {
+      checkLength(name);
       found = UnitScales.of(unit.multiply(unit).multiply(unit).asType(Volume.class));
       cube = found;
     }
     return found;
+  }
+
+  private void checkLength(String name) {
+    if (dimension != Dimensions.LENGTH) {
+      throw new IllegalArgumentException(
+          name
+              + " must be a length, was "
+              + Dimensions.name(dimension)
+              + " in "
+              + symbol
+              + "; give it in inches or millimetres");
+    }
   }
 
   /** For the shop's areas and volumes: the length they are made from; for all others the metre. */

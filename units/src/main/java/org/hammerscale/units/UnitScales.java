@@ -1,6 +1,7 @@
 package org.hammerscale.units;
 
 import java.lang.ref.WeakReference;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -44,6 +45,7 @@ final class UnitScales {
   }
 
   private static <Q extends Quantity<Q>> UnitScale<Q> foreign(Unit<Q> unit, int slot) {
+    Objects.requireNonNull(unit, "unit");
     WeakReference<UnitScale<?>> seat = FOREIGN.getPlain(slot);
     UnitScale<?> seated = seat == null ? null : seat.get();
     if (seated != null && seated.unit == unit) {
@@ -86,8 +88,19 @@ final class UnitScales {
         return known.under(unit);
       }
     }
+    // A nanometre is 1/10⁹ m: as a fraction of whole numbers it stays exact.
+    double inverse = zero == 0 ? toSi.inverse().convert(1.0) : 0;
+    boolean isPart =
+        inverse > 1 && inverse == Math.rint(inverse) && Math.abs(inverse * factor - 1) <= SAME;
     return new UnitScale<>(
-        unit, unit.toString(), dimension, factor, 1, hundredths, UnitScale.Family.METRIC, 0);
+        unit,
+        unit.toString(),
+        dimension,
+        isPart ? 1 : factor,
+        isPart ? inverse : 1,
+        hundredths,
+        UnitScale.Family.METRIC,
+        0);
   }
 
   private static boolean isPlain(UnitConverter converter, double zero, double factor) {

@@ -49,10 +49,10 @@ class EstimateTest {
   @Test
   void refusesValuesOutOfOrder() {
     assertEquals(
-        "estimate must have low ≤ likely ≤ high, was 3 in, 2 in, 4 in",
+        "estimate must have low ≤ likely ≤ high, was 3 in, 2 in, 4 in; name them in this order",
         assertThrows(IllegalArgumentException.class, () -> inchesOf(3, 2, 4)).getMessage());
     assertEquals(
-        "estimate must have low ≤ likely ≤ high, was 1 in, 2 in, 1 1/2 in",
+        "estimate must have low ≤ likely ≤ high, was 1 in, 2 in, 1 1/2 in; name them in this order",
         assertThrows(IllegalArgumentException.class, () -> inchesOf(1, 2, 1.5)).getMessage());
     assertThrows(
         IllegalArgumentException.class, () -> Estimate.of(millimetres(25.5), inches(1), inches(2)));
@@ -63,7 +63,7 @@ class EstimateTest {
   void refusesAMassAsALength() {
     Quantity<Length> mass = (Quantity<Length>) (Quantity<?>) pounds(1);
     assertEquals(
-        "a value of 1 lb cannot be read in in: a mass is not a length",
+        "low must measure the same kind: a value of 1 lb cannot be read in in; a mass is not a length",
         assertThrows(IllegalArgumentException.class, () -> Estimate.of(mass, inches(1), inches(2)))
             .getMessage());
   }
@@ -137,7 +137,7 @@ class EstimateTest {
   @Test
   void refusesAFactorThatWouldTurnItOver() {
     assertEquals(
-        "factor must not be negative, was -1.0",
+        "factor must not be negative, was -1.0; use negate() to change the sign",
         assertThrows(IllegalArgumentException.class, () -> inchesOf(1, 2, 3).multiply(-1))
             .getMessage());
     for (double factor : new double[] {Double.NaN, Double.POSITIVE_INFINITY}) {

@@ -84,7 +84,7 @@ class GaugeTest {
     String expected = "number must be one of the Imperial standard wire gauge, 7/0 to 50, was ";
     for (String number : List.of("51", "8/0", "-1", "", "16 ", "2/1", "x")) {
       assertEquals(
-          expected + number,
+          expected + number + "; write 3/0 for 000",
           assertThrows(IllegalArgumentException.class, () -> Gauge.IMPERIAL_WIRE.size(number))
               .getMessage());
     }
@@ -96,7 +96,7 @@ class GaugeTest {
   void refusesAThicknessOutsideTheSeries() {
     assertEquals(
         "thickness must lie in the Birmingham (Stubs' iron) wire gauge, 0.004 in to 0.454 in,"
-            + " was 1/2 in",
+            + " was 1/2 in; give the thickness itself",
         assertThrows(
                 IllegalArgumentException.class, () -> Gauge.BIRMINGHAM_WIRE.nearest(inches(0.5)))
             .getMessage());

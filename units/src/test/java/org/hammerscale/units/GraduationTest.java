@@ -170,10 +170,10 @@ class GraduationTest {
   @Test
   void refusesAStepThatIsNotMoreThanZero() {
     assertEquals(
-        "step must be more than zero, was 0 in",
+        "step must be more than zero, was 0 in; give the distance from mark to mark",
         assertThrows(IllegalArgumentException.class, () -> Graduation.of(inches(0))).getMessage());
     assertEquals(
-        "step must be more than zero, was -1/16 in",
+        "step must be more than zero, was -1/16 in; give the distance from mark to mark",
         assertThrows(IllegalArgumentException.class, () -> Graduation.of(inches(-0.0625)))
             .getMessage());
   }

@@ -133,7 +133,7 @@ class LengthFormatTest {
   @Test
   void refusesToPrintAMassAsALength() {
     assertEquals(
-        "quantity must be a length, was 1 kg",
+        "quantity must be a length, was 1 kg; print it by its toString",
         assertThrows(
                 IllegalArgumentException.class,
                 () -> LengthFormat.to(SIXTEENTH).format(kilograms(1)))

@@ -63,7 +63,7 @@ class LengthReadingTest {
   void refusesToReadFromOutsideTheText() {
     for (int index : new int[] {-1, 5}) {
       assertEquals(
-          "position must lie in the text of 4 characters, was " + index,
+          "position must lie in the text of 4 characters, was " + index + "; begin with 0",
           assertThrows(
                   IllegalArgumentException.class,
                   () -> LengthFormat.standard().parse("1 in", new ParsePosition(index)))

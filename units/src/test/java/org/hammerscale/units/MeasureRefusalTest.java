@@ -17,6 +17,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.Quantity.Scale;
@@ -53,13 +54,20 @@ class MeasureRefusalTest {
   @ParameterizedTest
   @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
   void refusesWhatIsNoNumber(double value) {
-    String expected = "value must be a finite number, was " + value + " in";
+    assertEquals(notFinite("value", value + " in"), refusal(() -> Measure.of(value, INCH)));
+    assertEquals(notFinite("value", value + " in"), refusal(() -> inches(value)));
+    assertEquals(notFinite("newValue", value + " in"), refusal(() -> inches(1).withValue(value)));
+    assertEquals(notFinite("factor", value + " in"), refusal(() -> inches(1).multiply(value)));
+    assertEquals(
+        notFinite("factor", value + " in"),
+        refusal(() -> inches(1).multiply(Double.valueOf(value))));
+  }
 
-    assertEquals(expected, refusal(() -> Measure.of(value, INCH)));
-    assertEquals(expected, refusal(() -> inches(value)));
-    assertEquals(expected, refusal(() -> inches(1).withValue(value)));
-    assertEquals(expected, refusal(() -> inches(1).multiply(value)));
-    assertEquals(expected, refusal(() -> inches(1).multiply(Double.valueOf(value))));
+  private static String notFinite(String name, String value) {
+    return name
+        + " must give a finite number, was "
+        + value
+        + "; keep to sizes that can be measured";
   }
 
   @ParameterizedTest
@@ -71,21 +79,21 @@ class MeasureRefusalTest {
   @Test
   void refusesOverflow() {
     Measure<Length> largest = inches(Double.MAX_VALUE);
-    String expected = "value must be a finite number, was Infinity in";
+    String infinite = "Infinity in";
 
-    assertEquals(expected, refusal(() -> largest.add(largest)));
+    assertEquals(notFinite("addend", infinite), refusal(() -> largest.add(largest)));
     assertEquals(
-        "value must be a finite number, was -Infinity in",
-        refusal(() -> largest.negate().subtract(largest)));
-    assertEquals(expected, refusal(() -> largest.multiply(2)));
-    assertEquals(expected, refusal(() -> largest.divide(0.5)));
-    assertEquals(
-        "value must be a finite number, was Infinity mm", refusal(() -> largest.to(MILLIMETRE)));
-    assertTrue(refusal(() -> largest.multiply(largest)).contains("finite"));
+        notFinite("subtrahend", "-Infinity in"), refusal(() -> largest.negate().subtract(largest)));
+    assertEquals(notFinite("factor", infinite), refusal(() -> largest.multiply(2)));
+    assertEquals(notFinite("divisor", infinite), refusal(() -> largest.divide(0.5)));
+    assertEquals(notFinite("unit", "Infinity mm"), refusal(() -> largest.to(MILLIMETRE)));
+    assertTrue(refusal(() -> largest.multiply(largest)).startsWith("factor must give a finite"));
     assertTrue(refusal(() -> inches(Double.MIN_VALUE).inverse()).contains("finite"));
     BigDecimal beyond = new BigDecimal("1e400");
-    assertEquals(expected, refusal(() -> inches(1).multiply(beyond)));
-    assertEquals(expected, refusal(() -> Measure.from(Quantities.getQuantity(beyond, INCH))));
+    assertEquals(notFinite("factor", infinite), refusal(() -> inches(1).multiply(beyond)));
+    assertEquals(
+        notFinite("quantity", infinite),
+        refusal(() -> Measure.from(Quantities.getQuantity(beyond, INCH))));
   }
 
   @Test
@@ -111,50 +119,74 @@ class MeasureRefusalTest {
 
   @Test
   void refusesDivisionByZero() {
-    assertEquals("divisor must not be zero", refusal(() -> inches(1).divide(0)));
-    assertEquals("divisor must not be zero", refusal(() -> inches(1).divide(Integer.valueOf(0))));
+    String advice = "; divide by what there is";
+    assertEquals("divisor must not be zero" + advice, refusal(() -> inches(1).divide(0)));
     assertEquals(
-        "divisor must not be zero, was 0 mm", refusal(() -> inches(1).divide(millimetres(0))));
+        "divisor must not be zero" + advice, refusal(() -> inches(1).divide(Integer.valueOf(0))));
     assertEquals(
-        "divisor must not be zero, was 0 mm", refusal(() -> inches(1).ratio(millimetres(0))));
-    assertEquals("cannot take the inverse of zero, was 0 in", refusal(() -> inches(0).inverse()));
+        "divisor must not be zero, was 0 mm" + advice,
+        refusal(() -> inches(1).divide(millimetres(0))));
+    assertEquals(
+        "other must not be zero, was 0 mm; compare with what there is",
+        refusal(() -> inches(1).ratio(millimetres(0))));
+    assertEquals(
+        "cannot take the inverse of zero, was 0 in; invert what there is",
+        refusal(() -> inches(0).inverse()));
   }
 
   @Test
   void refusesAMassSmuggledInAsALength() {
     Quantity<Length> mass = smuggledAsLength(kilograms(2));
     Quantity<Length> foreign = smuggledAsLength(Quantities.getQuantity(2, ShopUnits.KILOGRAM));
-    List<Executable> calls =
-        List.of(
-            () -> inches(1).add(mass),
-            () -> inches(1).add(foreign),
-            () -> inches(1).subtract(mass),
-            () -> inches(1).ratio(mass),
-            () -> inches(1).compareTo(mass),
-            () -> inches(1).isGreaterThan(mass),
-            () -> inches(1).isEquivalentTo(foreign),
-            () -> inches(1).isWithin(mass, inches(1)),
-            () -> inches(1).isWithin(inches(1), mass),
-            () -> Measure.from(mass).in(INCH),
-            () -> Measure.from(foreign).to(INCH),
-            () -> Graduation.SIXTEENTH.upTo(mass),
-            () -> area(inches(1), mass));
-    for (Executable call : calls) {
-      assertEquals("a value of 2 kg cannot be read in in: a mass is not a length", refusal(call));
-    }
+    Map<Executable, String> calls =
+        Map.ofEntries(
+            Map.entry(() -> inches(1).add(mass), "addend"),
+            Map.entry(() -> inches(1).add(foreign), "addend"),
+            Map.entry(() -> inches(1).subtract(mass), "subtrahend"),
+            Map.entry(() -> inches(1).ratio(mass), "other"),
+            Map.entry(() -> inches(1).compareTo(mass), "that"),
+            Map.entry(() -> inches(1).isGreaterThan(mass), "that"),
+            Map.entry(() -> inches(1).isEquivalentTo(foreign), "that"),
+            Map.entry(() -> inches(1).isWithin(mass, inches(1)), "other"),
+            Map.entry(() -> inches(1).isWithin(inches(1), mass), "tolerance"),
+            Map.entry(() -> Measure.from(mass).in(INCH), "unit"),
+            Map.entry(() -> Measure.from(foreign).to(INCH), "unit"),
+            Map.entry(() -> Graduation.SIXTEENTH.upTo(mass), "value"),
+            Map.entry(() -> area(inches(1), mass), "second"));
+    calls.forEach(
+        (call, name) -> assertEquals(name + unlike("2 kg", "in", "mass", "length"), refusal(call)));
+  }
+
+  private static String unlike(String value, String unit, String kind, String asked) {
+    return " must measure the same kind: a value of "
+        + value
+        + " cannot be read in "
+        + unit
+        + "; a "
+        + kind
+        + " is not "
+        + (asked.startsWith("a") ? "an " : "a ")
+        + asked;
   }
 
   @Test
   void namesBothKindsWhenAUnitIsSmuggledIn() {
     assertEquals(
-        "a value of 1 in cannot be read in kg: a length is not a mass",
+        "unit" + unlike("1 in", "kg", "length", "mass"),
         refusal(() -> inches(1).in(smuggledAsLength(ShopUnits.KILOGRAM))));
     assertEquals(
-        "a value of 1 in cannot be read in in²: a length is not an area",
+        "unit" + unlike("1 in", "in²", "length", "area"),
         refusal(() -> inches(1).to(smuggledAsLength(ShopUnits.SQUARE_INCH))));
     assertEquals(
-        "a value of 1 in cannot be read in °C: a length is not a temperature",
+        "unit" + unlike("1 in", "°C", "length", "temperature"),
         refusal(() -> inches(1).in(smuggledAsLength(CELSIUS))));
+  }
+
+  @Test
+  void refusesAProductOfWhatIsNoLength() {
+    assertEquals(
+        "first must be a length, was a mass in kg; give it in inches or millimetres",
+        refusal(() -> area(smuggledAsLength(kilograms(2)), smuggledAsLength(kilograms(2)))));
   }
 
   @Test
@@ -162,16 +194,18 @@ class MeasureRefusalTest {
     Quantity<Length> difference = Quantities.getQuantity(2.5, INCH, Scale.RELATIVE);
     Quantity<Temperature> rise = Quantities.getQuantity(10, CELSIUS, Scale.RELATIVE);
 
-    for (Executable call :
-        List.<Executable>of(
-            () -> Measure.from(difference),
-            () -> inches(1).add(difference),
-            () -> inches(1).compareTo(difference),
-            () -> inches(1).isWithin(difference, inches(1)),
-            () -> Measure.from(rise))) {
-      String message = refusal(call);
-      assertTrue(message.startsWith("quantity must be on the absolute scale, was "), message);
-    }
+    Map<Executable, String> calls =
+        Map.of(
+            () -> Measure.from(difference), "quantity",
+            () -> inches(1).add(difference), "addend",
+            () -> inches(1).compareTo(difference), "that",
+            () -> inches(1).isWithin(difference, inches(1)), "other",
+            () -> Measure.from(rise), "quantity");
+    calls.forEach(
+        (call, name) -> {
+          String message = refusal(call);
+          assertTrue(message.startsWith(name + " must be on the absolute scale, was "), message);
+        });
   }
 
   static Stream<Arguments> oddUnits() {
@@ -222,7 +256,7 @@ class MeasureRefusalTest {
   @Test
   void refusesANegativeTolerance() {
     assertEquals(
-        "tolerance must not be negative, was -1/2 in",
+        "tolerance must not be negative, was -1/2 in; give zero or more",
         refusal(() -> inches(1).isWithin(inches(1), inches(-0.5))));
     assertFalse(inches(1).isWithin(inches(2), inches(0)));
   }

@@ -22,7 +22,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import javax.measure.MetricPrefix;
 import javax.measure.Quantity.Scale;
+import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Energy;
 import javax.measure.quantity.Length;
@@ -198,5 +200,20 @@ class MeasureTest {
     assertTrue(metres(1e6).isWithin(metres(1e6 + 1e-7), metres(0)));
     assertFalse(metres(1e6).isWithin(metres(1e6 + 1e-5), metres(0)));
     assertFalse(metres(1e-6).isWithin(metres(1e-6 + 1e-17), metres(0)));
+  }
+
+  /** A power of ten up to 10²² is a whole double; beyond that it is a rounding off by itself. */
+  @Test
+  void convertsByEveryPrefixBothWays() {
+    for (MetricPrefix prefix : MetricPrefix.values()) {
+      Unit<Length> prefixed = METRE.prefix(prefix);
+      double size = Double.parseDouble("1e" + prefix.getExponent());
+      double count = Double.parseDouble("1e" + -prefix.getExponent());
+      double slack = Math.abs(prefix.getExponent()) <= 22 ? 0 : 1;
+
+      assertEquals(count, metres(1).in(prefixed), slack * Math.ulp(count), prefix.getName());
+      assertEquals(
+          size, Measure.of(1, prefixed).in(METRE), slack * Math.ulp(size), prefix.getName());
+    }
   }
 }

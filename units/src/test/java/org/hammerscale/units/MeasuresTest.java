@@ -166,7 +166,7 @@ class MeasuresTest {
   void refusesAnAreaOfZero() {
     Measure<Volume> block = volume(inches(4), area(inches(2), inches(3)));
     assertEquals(
-        "area must not be zero",
+        "area must not be zero; give one that can hold the volume",
         assertThrows(
                 IllegalArgumentException.class, () -> length(block, area(inches(0), inches(1))))
             .getMessage());

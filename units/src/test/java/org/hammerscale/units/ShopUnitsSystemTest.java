@@ -69,6 +69,7 @@ class ShopUnitsSystemTest {
     assertSame(ShopUnits.INCH, SYSTEM.getUnit("in"));
     assertSame(ShopUnits.POUND_PER_CUBIC_FOOT, SYSTEM.getUnit("lb/ft³"));
     assertSame(ShopUnits.CELSIUS, SYSTEM.getUnit("°C"));
+    assertSame(ShopUnits.CELSIUS, SYSTEM.getUnit("℃"));
     assertSame(ShopUnits.DEGREE, SYSTEM.getUnit("°"));
     assertSame(ShopUnits.PSI, SYSTEM.getUnit("psi"));
   }

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.measure.quantity.Temperature;
@@ -47,6 +48,19 @@ class TemperatureTest {
     assertEquals(kelvin, fahrenheit(fahrenheit).in(KELVIN), slack);
     assertEquals(celsius, Measure.of(kelvin, KELVIN).in(CELSIUS), slack);
     assertEquals(fahrenheit, Measure.of(kelvin, KELVIN).in(FAHRENHEIT), 2 * slack);
+  }
+
+  /** Decimal numbers, shifted and scaled in decimal arithmetic, which loses nothing. */
+  @Test
+  void convertTwoDecimalsToTheNearestDouble() {
+    for (int hundredths = 0; hundredths < 200_000; hundredths++) {
+      BigDecimal kelvin = BigDecimal.valueOf(hundredths, 2);
+      BigDecimal celsius = kelvin.subtract(BigDecimal.valueOf(27_315, 2));
+      Measure<Temperature> point = Measure.of(kelvin.doubleValue(), KELVIN);
+
+      assertEquals(celsius.doubleValue(), point.in(CELSIUS), kelvin + " K");
+      assertEquals(kelvin.doubleValue(), celsius(celsius.doubleValue()).in(KELVIN), kelvin + " K");
+    }
   }
 
   @Test
@@ -116,11 +130,10 @@ class TemperatureTest {
   void refuseToLieBelowAbsoluteZero() {
     for (Executable call : List.<Executable>of(() -> celsius(-273.16), () -> fahrenheit(-459.68))) {
       String message = assertThrows(IllegalArgumentException.class, call).getMessage();
-      assertTrue(
-          message.startsWith("temperature must not lie below absolute zero, was -"), message);
+      assertTrue(message.startsWith("value must not lie below absolute zero, was -"), message);
     }
     assertEquals(
-        "temperature must not lie below absolute zero, was -300 °C",
+        "value must not lie below absolute zero, was -300 °C; give a temperature that there can be",
         assertThrows(IllegalArgumentException.class, () -> celsius(-300)).getMessage());
   }
 

@@ -88,12 +88,12 @@ class ToleranceTest {
   @Test
   void refusesAnAllowanceThatIsNone() {
     assertEquals(
-        "allowance must not be negative, was -1/2 in",
+        "allowance must not be negative, was -1/2 in; give the greatest difference",
         assertThrows(IllegalArgumentException.class, () -> Tolerance.absolute(inches(-0.5)))
             .getMessage());
     for (double fraction : new double[] {-0.01, Double.NaN, Double.POSITIVE_INFINITY}) {
       assertEquals(
-          "fraction must be a number of zero or more, was " + fraction,
+          "fraction must be a number of zero or more, was " + fraction + "; give 0.01 for 1 %",
           assertThrows(IllegalArgumentException.class, () -> Tolerance.relative(fraction))
               .getMessage());
     }

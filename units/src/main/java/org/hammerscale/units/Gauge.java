@@ -9,7 +9,7 @@ import javax.measure.quantity.Length;
 
 /**
  * A numbered series of thicknesses or diameters. The same number means another size in each, so the
- * series is always named.
+ * series is always named. Also written {@index gage}.
  *
  * <pre>{@code
  * Gauge.MANUFACTURERS_STANDARD.size(16)             // 0.0598 in

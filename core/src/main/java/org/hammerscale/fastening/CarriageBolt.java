@@ -16,9 +16,9 @@ import org.hammerscale.working.Working;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A carriage bolt (US), {@index "coach bolt"} (GB): a round head on a square neck that keeps it
- * from turning, through iron, board and ledge to a nut. Its length under the head is the grip, the
- * washer, the nut and two threads that stand out: L = G + W + 7/8 D + 2 P.
+ * A {@index "carriage bolt"} (US), {@index "coach bolt"} (GB): a round head on a square neck that
+ * keeps it from turning, through iron, board and ledge to a nut. Its length under the head is the
+ * grip, the washer, the nut and two threads that stand out: L = G + W + 7/8 D + 2 P.
  *
  * <pre>{@code
  * CarriageBolt bolt = CarriageBolt.of(inches("3/8"));

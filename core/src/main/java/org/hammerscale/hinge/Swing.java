@@ -16,7 +16,7 @@ import org.hammerscale.working.Working;
 
 /**
  * How far a hinge opens: the turn of two leaves about one pin until iron meets iron, or wood wood.
- * Other names: opening angle, swing, throw; past flat, throw-back.
+ * Other names: {@index "opening angle"}, {@index throw}; past flat, {@index throw-back}.
  *
  * <pre>{@code
  * LeafProfile leaf = LeafProfile.tangent(Barrel.around(inches("1/2"), Section.flat(inches("1 1/2"), inches("1/4"))));

@@ -14,7 +14,8 @@ import org.hammerscale.units.ShopUnits;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Bar stock: a section of a material, in any length.
+ * Bar stock: a section of a material, in any length. What is left of a bar when its pieces are cut
+ * off is the {@index offcut}, or {@index drop}.
  *
  * <pre>{@code
  * Bar strap = Bar.of(Section.flat(inches("1 1/2"), inches("1/4")), Material.MILD_STEEL);

@@ -5,9 +5,9 @@ import org.hammerscale.internal.Arguments;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the smith must know before trusting or using an answer: a danger at the work, or a rule that
- * was stretched beyond where it holds. A thing with a caution is possible; what is impossible is
- * refused instead.
+ * What the smith must know before trusting or using an answer (a {@index warning}): a danger at the
+ * work, or a rule that was stretched beyond where it holds. A thing with a caution is possible;
+ * what is impossible is refused instead.
  */
 public final class Caution {
   private final String text;

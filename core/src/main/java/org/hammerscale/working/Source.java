@@ -5,7 +5,7 @@ import org.hammerscale.internal.Arguments;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where a rule or a value comes from, and how sure that is.
+ * Where a rule or a value comes from (its {@index citation}), and how sure that is.
  *
  * <pre>{@code
  * Source.read("Ilgen, Forge Work, 1912", "sec. 111")   // Ilgen, Forge Work, 1912, sec. 111 (read)

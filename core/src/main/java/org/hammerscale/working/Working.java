@@ -10,7 +10,8 @@ import org.hammerscale.units.Measure;
 
 /**
  * How one answer was found, ready to print: the steps from what was given to the result, the
- * sources and the cautions. Its numbers are those of the answer itself, to the last bit.
+ * sources and the cautions. Its numbers are those of the answer itself, to the last bit. Other
+ * name: {@index derivation}.
  *
  * <p>A caller's own {@code Feature} gets its working from {@link Notes#taken}.
  */

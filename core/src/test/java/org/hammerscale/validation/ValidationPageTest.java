@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -22,6 +24,10 @@ class ValidationPageTest {
   private static final int ROWS_READ_WITH_PATIENCE = 90;
 
   private static final int ROWS_SHOWN_OF_MORE = 40;
+
+  /** How a value can be known, in the order of the columns. */
+  private static final List<String> KINDS =
+      List.of("read", "standard, from memory", "computed", "common practice");
 
   @Test
   void pageIsUpToDate() throws IOException {
@@ -40,7 +46,8 @@ class ValidationPageTest {
         .append(" fails when it is stale; the\nrows are in")
         .append(" `src/test/resources/org/hammerscale/validation`. *Kind* says how the value is")
         .append(" known: read in the\npublished page, a standard quoted from memory, computed by")
-        .append(" another formula, or common practice.\n");
+        .append(" another formula, or common practice.\n")
+        .append(contents());
     for (ValidationTopic topic : ValidationTopic.all()) {
       page.append("\n## ").append(topic.title()).append("\n\n");
       for (String remark : ValidationFile.remarks(topic.file())) {
@@ -73,6 +80,52 @@ class ValidationPageTest {
     return page.toString();
   }
 
+  /** The topics, how many rows of which kind each has, and the row nearest to its limit. */
+  private static String contents() {
+    StringBuilder table = new StringBuilder();
+    table
+        .append(
+            "\nA row may differ from its source by what is *allowed*, as a rule one unit of the")
+        .append(" last printed digit. *Most used* is\nthe greatest part of it that any row of the")
+        .append(" topic takes up, rounded up.\n\n")
+        .append("| topic | rows | read | from memory | computed | common practice | most used |\n")
+        .append("|---|--:|--:|--:|--:|--:|--:|\n");
+    List<ValidationTopic> topics = ValidationTopic.all();
+    for (ValidationTopic topic : topics) {
+      String link = "[" + topic.title() + "](#" + anchor(topic.title()) + ")";
+      table.append(line(link, topic.cases(), mostUsed(topic)));
+    }
+    return table
+        .append(
+            line(
+                "all",
+                topics.stream().flatMap(topic -> topic.cases().stream()).toList(),
+                topics.stream().mapToDouble(ValidationPageTest::mostUsed).max().orElseThrow()))
+        .toString();
+  }
+
+  private static String line(String name, List<ValidationCase> cases, double mostUsed) {
+    StringBuilder line = new StringBuilder("| " + name + " | " + cases.size());
+    int counted = 0;
+    for (String kind : KINDS) {
+      int rows = (int) cases.stream().filter(c -> c.text("kind").equals(kind)).count();
+      line.append(" | ").append(rows == 0 ? "" : rows);
+      counted += rows;
+    }
+    assertEquals(cases.size(), counted, name + ": a row of another kind");
+    BigDecimal percent = new BigDecimal(mostUsed * 100).setScale(1, RoundingMode.CEILING);
+    return line + " | " + (mostUsed == 0 ? "0" : percent.toPlainString()) + " % |\n";
+  }
+
+  private static double mostUsed(ValidationTopic topic) {
+    return topic.cases().stream().mapToDouble(c -> shareOfAllowed(topic, c)).max().orElseThrow();
+  }
+
+  /** What a heading is linked by: its words in small letters, with hyphens between. */
+  private static String anchor(String title) {
+    return title.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N} -]", "").replace(' ', '-');
+  }
+
   private static List<ValidationCase> shown(ValidationTopic topic) {
     List<ValidationCase> cases = topic.cases();
     return cases.size() <= ROWS_READ_WITH_PATIENCE
@@ -84,7 +137,8 @@ class ValidationPageTest {
   }
 
   private static double shareOfAllowed(ValidationTopic topic, ValidationCase c) {
-    return Math.abs(topic.answer().applyAsDouble(c) - c.expected()) / c.tolerance();
+    double difference = Math.abs(topic.answer().applyAsDouble(c) - c.expected());
+    return difference == 0 ? 0 : difference / c.tolerance(); // nothing of nothing is nothing
   }
 
   private static String row(ValidationTopic topic, ValidationCase c) {

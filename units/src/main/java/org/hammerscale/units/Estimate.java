@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What cannot be known exactly before the fire is lit: a low, a likely and a high value. Nine of
  * ten outcomes lie between low and high. What geometry alone decides is an {@linkplain #isExact()
- * exact} estimate, with all three the same.
+ * exact} estimate, with all three the same. Other names: {@index range}, {@index "prediction
+ * interval"}.
  *
  * <pre>{@code
  * Estimate<Length> taper = Estimate.of(inches(3), inches("3 1/4"), inches("3 3/4"));

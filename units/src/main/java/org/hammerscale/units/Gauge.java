@@ -10,8 +10,8 @@ import javax.measure.quantity.Length;
 
 /**
  * A numbered series of thicknesses or diameters: {@index "sheet gauge"}, {@index "wire gauge"},
- * {@index "screw gauge"}. The same number means another size in each, so the series is always
- * named.
+ * {@index "screw gauge"}, also written {@index gage}. The same number means another size in each,
+ * so the series is always named.
  *
  * <pre>{@code
  * Gauge.MANUFACTURERS_STANDARD.size(16)          // 0.0598 in  16 gauge sheet

@@ -5,7 +5,8 @@ import javax.measure.Unit;
 import javax.measure.quantity.Length;
 
 /**
- * The marks of a rule: a step, counted from zero, that measures are rounded to.
+ * The marks of a rule (a {@index ruler}, a {@index "rounding grid"}): a step, counted from zero,
+ * that measures are rounded to.
  *
  * <p>A value that lies on a mark but for floating-point noise stays on it: up to a billionth of a
  * step, or eight units in the last place of the count of steps if that is more, is taken for noise.

@@ -6,7 +6,8 @@ import javax.measure.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A measured amount: a number and its unit, such as {@code 1 1/2 in} or {@code 7850 kg/m³}.
+ * A measured amount, or {@index quantity}: a number and its unit, such as {@code 1 1/2 in} or
+ * {@code 7850 kg/m³}.
  *
  * <p>This is the fast {@link Quantity} of this library. It never changes, never holds NaN or an
  * infinity, and costs one small object. Every method that takes a quantity takes anybody's; every

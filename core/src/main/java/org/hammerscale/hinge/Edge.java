@@ -13,6 +13,9 @@ import org.hammerscale.working.Notes;
  * that its end begins where that circle ends.
  */
 final class Edge implements Stop {
+  /** Relative rounding of a square that was put together in two ways. */
+  private static final double ROUNDING = 1e-12;
+
   private final double end;
   private final double corner;
   private final boolean onFace;
@@ -70,11 +73,18 @@ final class Edge implements Stop {
       return;
     }
     for (double corner : new double[] {moving.high, moving.low}) {
-      if (square(moving.end, corner, met.high) >= met.end * met.end) {
+      // Corners on the let-out circle meet just where a leaf leaves its barrel: equal but for
+      // noise.
+      double noise = ROUNDING * (moving.end * moving.end + corner * corner);
+      double along = square(moving.end, corner, met.high);
+      if (along >= met.end * met.end - noise) {
         all.add(new Edge(moving.end, corner, true, met.high));
       }
-      double height = Math.sqrt(Math.max(square(corner, moving.end, met.end), 0));
-      if (met.isBoard && height >= met.low && height <= met.high && height > 0) {
+      double up = square(corner, moving.end, met.end);
+      double least = Math.max(met.low, 0);
+      boolean onEnd =
+          up > noise && up >= least * least - noise && up <= met.high * met.high + noise;
+      if (met.isBoard && met.high > 0 && onEnd) {
         all.add(new Edge(moving.end, corner, false, met.end));
       }
     }

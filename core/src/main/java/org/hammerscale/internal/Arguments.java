@@ -32,6 +32,13 @@ public final class Arguments {
 
   private static final double LEAST = 1e-18;
 
+  /**
+   * Numbers between these are no matter of bounds in any unit of a shop: no need to convert them.
+   */
+  private static final double PLAIN_LEAST = 1e-6;
+
+  private static final double PLAIN_MOST = 1e4;
+
   /** Less is none: a part, a share, a number of turns. */
   private static final double LEAST_NUMBER = 1e-15;
 
@@ -380,14 +387,10 @@ public final class Arguments {
     if (!(measure.getValue() > 0)) {
       throw new IllegalArgumentException(
           name + " must be more than zero, was " + measure + "; " + advice);
-    } else if (size(measure, kind) < (kind.equals(ShopUnits.METRE) ? LEAST_LENGTH : LEAST)) {
-      throw new IllegalArgumentException(
-          name
-              + " must be more than next to nothing, was "
-              + measure.getValue()
-              + " "
-              + measure.getUnit()
-              + "; look at the number and its unit");
+    }
+    double number = measure.getValue();
+    if (number < PLAIN_LEAST && size(measure, kind) < (isLength(kind) ? LEAST_LENGTH : LEAST)) {
+      throw outOfBounds(name, "more than next to nothing", measure);
     }
     return measure;
   }
@@ -409,19 +412,28 @@ public final class Arguments {
       throw new IllegalArgumentException(
           name + " must be " + what + ", was " + measure + "; give it in " + units);
     }
-    double most = kind.equals(ShopUnits.METRE) ? MOST_LENGTH : MOST;
-    if (!(size(measure, kind) <= most)) {
-      throw new IllegalArgumentException(
-          name
-              + " must be at most "
-              + Measure.of(most, kind)
-              + ", was "
-              + measure.getValue()
-              + " "
-              + measure.getUnit()
-              + "; look at the number and its unit");
+    double number = Math.abs(measure.getValue());
+    if (number > PLAIN_MOST && !(size(measure, kind) <= (isLength(kind) ? MOST_LENGTH : MOST))) {
+      throw outOfBounds(name, "at most " + (isLength(kind) ? "100 km" : "10¹⁵ in SI"), measure);
     }
     return measure;
+  }
+
+  private static boolean isLength(Unit<?> kind) {
+    return kind.equals(ShopUnits.METRE);
+  }
+
+  private static IllegalArgumentException outOfBounds(
+      String name, String rule, Measure<?> measure) {
+    return new IllegalArgumentException(
+        name
+            + " must be "
+            + rule
+            + ", was "
+            + measure.getValue()
+            + " "
+            + measure.getUnit()
+            + "; look at the number and its unit");
   }
 
   /** How large it is in SI, infinite where SI cannot count it. */

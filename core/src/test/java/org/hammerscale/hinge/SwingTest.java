@@ -252,4 +252,28 @@ class SwingTest {
         Swing.of(CENTRED).withGap(inches("1/32")).toString());
     assertEquals("in the joint", Hanging.JOINT.toString());
   }
+
+  /**
+   * The board is let out round the larger barrel, so that its lower corner and the corner where the
+   * bare leaf leaves its barrel lie on one circle: they meet at atan2(w, s) + atan2(p, f) with w =
+   * 0.059, s² = R² − w² and p² = R² − f², by hand 80.23°.
+   */
+  @Test
+  void boardAndLeafMeetOnTheCircleThatTheBoardIsLetOutBy() {
+    Barrel small =
+        Barrel.around(millimetres(5.68), Section.flat(millimetres(20), millimetres(7.555)));
+    Barrel large =
+        Barrel.around(millimetres(17.126), Section.flat(millimetres(20), millimetres(4.577)));
+    LeafProfile fixed =
+        LeafProfile.tangent(small)
+            .notchedBehindPin(millimetres(27.71))
+            .onBoard(Board.of(millimetres(5)).edgeFromPin(millimetres(0.059)));
+    LeafProfile moving = LeafProfile.centred(large).notchedBehindPin(millimetres(24.37));
+    double r = 17.126 / 2 + 4.577;
+    double f = 4.577 / 2;
+    double w = 0.059;
+    double meet = Math.atan2(w, Math.sqrt(r * r - w * w)) + Math.atan2(Math.sqrt(r * r - f * f), f);
+    assertEquals(
+        Math.toDegrees(meet), Swing.between(fixed, moving).opening().in(ShopUnits.DEGREE), 1e-9);
+  }
 }

@@ -141,9 +141,9 @@ public final class Estimate<Q extends Quantity<Q>> {
     double above =
         Math.hypot(high.in(unit) - likely.in(unit), other.high.in(unit) - other.likely.in(unit));
     return new Estimate<>(
-        middle.withValue(middle.in(unit) - below),
+        Measure.folded(middle.in(unit) - below, middle.scale(), "other"),
         middle,
-        middle.withValue(middle.in(unit) + above));
+        Measure.folded(middle.in(unit) + above, middle.scale(), "other"));
   }
 
   /**

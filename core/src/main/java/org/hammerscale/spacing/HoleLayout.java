@@ -154,7 +154,7 @@ public final class HoleLayout {
     }
     if (chain != null) {
       String from = RowNames.of(plan, chain.from());
-      return chain.spacing(n, plan.apart, from, RowNames.of(plan, chain.to()));
+      return chain.spacing(n, plan.apart, plan.slack(), from, RowNames.of(plan, chain.to()));
     }
     int closest = 0;
     int step = 1;

@@ -141,7 +141,7 @@ public final class HoleRow {
 
   private HoleRow using(Quantity<Length> place, boolean anyway) {
     double fixed = read(Arguments.notNegative("fixed hole", place));
-    if (fixed > plan.length) {
+    if (fixed > plan.length + plan.slack()) {
       throw new IllegalArgumentException(
           "fixed hole must lie on the leaf of "
               + plan.measure(plan.length)
@@ -231,7 +231,7 @@ public final class HoleRow {
     double[] wanted =
         places.stream().mapToDouble(q -> read(Arguments.notNegative("wanted place", q))).toArray();
     for (int i = 1; i < wanted.length; i++) {
-      if (wanted[i] < wanted[i - 1]) {
+      if (wanted[i] < wanted[i - 1] - plan.slack()) {
         throw new IllegalArgumentException(
             "wanted places must rise, was "
                 + plan.measure(wanted[i])
@@ -311,7 +311,7 @@ public final class HoleRow {
       throw new IllegalArgumentException("holes must be at least 2 to have a spacing, was 1");
     }
     Chain widest = new RowSolver(plan).widest();
-    return plan.measure(widest == null ? 0 : widest.spacing(plan.apart));
+    return plan.measure(widest == null ? 0 : plan.spacing(widest));
   }
 
   /**
@@ -328,12 +328,12 @@ public final class HoleRow {
   public HoleLayout layout() {
     RowSolver solver = new RowSolver(plan);
     Chain widest = plan.nearest || plan.holes == 1 ? null : solver.widest();
-    double spacing = widest == null ? plan.least : widest.spacing(plan.apart);
     boolean none = widest == null && !plan.nearest && plan.holes > 1;
-    if (none || !solver.fits(Math.max(spacing, plan.least))) {
+    if (none || !solver.fits(plan.least)) {
       throw new IllegalArgumentException(RowNames.advice(plan, solver));
     }
-    return HoleLayout.of(plan, solver.layout(spacing), widest);
+    double[] places = widest == null ? solver.layout(plan.least) : solver.layout(widest);
+    return HoleLayout.of(plan, places, widest);
   }
 
   /** What is asked for, in short. */

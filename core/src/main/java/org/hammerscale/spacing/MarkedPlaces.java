@@ -33,9 +33,10 @@ final class MarkedPlaces {
     double spacing = plan.least;
     if (!plan.nearest && places.length > 1) {
       Chain widest = new WidestSpacing(strip).solve();
-      spacing = widest == null ? spacing : Math.max(spacing, widest.spacing(plan.apart));
+      spacing = widest == null ? spacing : Math.max(spacing, plan.spacing(widest));
     }
-    NearestPlaces nearest = new NearestPlaces(strip, Targets.of(places), spacing);
+    NearestPlaces nearest =
+        new NearestPlaces(strip, Targets.of(places), Pace.of(spacing, plan.apart, plan.slack()));
     double reach = nearest.leastReach();
     if (Double.isNaN(reach)) {
       throw new IllegalArgumentException(

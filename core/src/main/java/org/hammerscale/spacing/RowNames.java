@@ -96,7 +96,7 @@ final class RowNames {
     if (widest != null) {
       help.add(
           "ask for a least spacing of at most "
-              + plan.measure(widest.spacing(plan.apart))
+              + plan.measure(plan.spacing(widest))
               + " ("
               + of(plan, widest)
               + ")");

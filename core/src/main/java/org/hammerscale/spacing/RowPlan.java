@@ -65,6 +65,11 @@ final class RowPlan {
     return Measure.of(value, unit);
   }
 
+  /** The spacing at which a chain just fits. */
+  double spacing(Chain chain) {
+    return chain.pace(apart, slack()).straight();
+  }
+
   static <T> List<T> joined(List<T> some, List<? extends T> more) {
     List<T> all = new ArrayList<>(some);
     all.addAll(more);

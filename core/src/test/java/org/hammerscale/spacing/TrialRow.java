@@ -1,15 +1,11 @@
 package org.hammerscale.spacing;
 
-import static org.hammerscale.units.Measures.millimetres;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.function.DoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import javax.measure.quantity.Length;
-import org.hammerscale.units.Measure;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A small row in whole millimetres, from which the library's row is made, and which can be answered
@@ -41,6 +37,9 @@ record TrialRow(
     for (int i = 0; i < length; i++) {
       boolean forbidden = i > 0 && random.nextInt(length) >= points;
       keepOuts.add(forbidden ? new int[] {i - 1, i + 1} : new int[] {i, i + 1});
+    }
+    if (random.nextInt(4) == 0) {
+      keepOuts.addAll(keepOuts.stream().map(k -> image(k, length)).toList());
     }
     return filled(random, length, 0, length, keepOuts, 1 + random.nextInt(5), centre, 1);
   }
@@ -89,9 +88,14 @@ record TrialRow(
             .sorted()
             .boxed()
             .toList();
-    int apart = step == 1 && random.nextInt(2) == 0 ? 1 + random.nextInt(6) : 0;
-    int least = 2 * (1 + random.nextInt(step + 2));
+    int apart = step == 1 && random.nextInt(2) == 0 ? 1 + random.nextInt(9) : 0;
+    boolean abreast = apart > 0 && random.nextInt(2) == 0;
+    int least = abreast ? apart : 2 * (1 + random.nextInt(step + 2));
     return new TrialRow(length, start, end, keepOuts, holes, fixed, apart, centre, wanted, least);
+  }
+
+  private static int[] image(int[] keepOut, int length) {
+    return new int[] {length - keepOut[1], length - keepOut[0]};
   }
 
   TrialRow mirrored() {
@@ -99,7 +103,7 @@ record TrialRow(
         length,
         length - end,
         length - start,
-        keepOuts.stream().map(k -> new int[] {length - k[1], length - k[0]}).toList(),
+        keepOuts.stream().map(k -> image(k, length)).toList(),
         holes,
         fixed.stream().map(f -> length - f).toList(),
         apart,
@@ -108,35 +112,38 @@ record TrialRow(
         least);
   }
 
-  /** The row without its aim, in millimetres. */
-  HoleRow row() {
-    return row(x -> millimetres(x));
-  }
-
-  HoleRow row(DoubleFunction<Measure<Length>> unit) {
+  /** The row without its aim. */
+  HoleRow row(TrialUnit unit) {
     HoleRow row =
-        HoleRow.along(unit.apply(length))
+        HoleRow.along(unit.of(length))
             .holes(holes)
-            .startingFrom(unit.apply(start))
-            .endingBefore(unit.apply(length - end));
+            .startingFrom(unit.of(start))
+            .endingBefore(unit.of(length - end));
     for (int[] k : keepOuts) {
-      row = row.missing(KeepOut.between(unit.apply(k[0]), unit.apply(k[1])));
+      row = row.missing(KeepOut.between(unit.of(k[0]), unit.of(k[1])));
     }
     for (int f : fixed) {
-      row = row.usingAnyway(unit.apply(f));
+      row = row.usingAnyway(unit.of(f));
     }
-    row = Double.isNaN(centre) ? row : row.symmetricAbout(unit.apply(centre));
-    return apart == 0 ? row : row.inTwoRows(unit.apply(apart));
+    row = Double.isNaN(centre) ? row : row.symmetricAbout(unit.of(centre));
+    return apart == 0 ? row : row.inTwoRows(unit.of(apart));
   }
 
-  HoleRow nearest(DoubleFunction<Measure<Length>> unit) {
-    return row(unit)
-        .leastSpacing(unit.apply(least))
-        .nearestTo(wanted.stream().map(t -> unit.apply(t)).toList());
+  HoleRow nearest(TrialUnit unit) {
+    return row(unit).leastSpacing(unit.of(least)).nearestTo(wanted.stream().map(unit::of).toList());
+  }
+
+  HoleRow row() {
+    return row(TrialUnit.whole());
   }
 
   HoleRow nearest() {
-    return nearest(x -> millimetres(x));
+    return nearest(TrialUnit.whole());
+  }
+
+  /** Whether no hole may lie between two of the grid's points. */
+  boolean onPoints() {
+    return IntStream.range(0, length).noneMatch(i -> allows(i + 0.5));
   }
 
   /** Whether a hole may lie there, the fixed ones apart. */
@@ -154,10 +161,24 @@ record TrialRow(
     return least;
   }
 
+  /** The even row from end to end, or about the mirror line. */
+  double[] even() {
+    double half = Math.min(centre - start, end - centre);
+    double from = Double.isNaN(centre) ? start : centre - half;
+    double to = Double.isNaN(centre) ? end : centre + half;
+    return IntStream.range(0, holes)
+        .mapToDouble(i -> from + i * (to - from) / (holes - 1))
+        .toArray();
+  }
+
   double move(double[] x) {
+    return move(x, wanted.stream().mapToDouble(t -> t).toArray());
+  }
+
+  static double move(double[] x, double[] from) {
     double most = 0;
     for (int i = 0; i < x.length; i++) {
-      most = Math.max(most, Math.abs(x[i] - wanted.get(i)));
+      most = Math.max(most, Math.abs(x[i] - from[i]));
     }
     return most;
   }
@@ -165,15 +186,26 @@ record TrialRow(
   /** Tries all layouts on the grid with a number of holes: the widest spacing and least move. */
   Best best(int number) {
     Best best = new Best();
-    double[] points =
-        DoubleStream.concat(
-                IntStream.rangeClosed(0, length).mapToDouble(i -> i).filter(this::allows),
-                fixed.stream().mapToDouble(f -> f))
-            .sorted()
-            .distinct()
-            .toArray();
-    extend(new double[number], 0, points, 0, best);
+    extend(new double[number], 0, points(), 0, best);
     return best;
+  }
+
+  private double[] points() {
+    return DoubleStream.concat(
+            IntStream.rangeClosed(0, length).mapToDouble(i -> i).filter(this::allows),
+            fixed.stream().mapToDouble(f -> f))
+        .sorted()
+        .distinct()
+        .toArray();
+  }
+
+  /** Tries all layouts on the grid of at least a spacing: the least move from some places. */
+  double leastMove(double spacing, double[] from) {
+    Best best = new Best();
+    best.from = from;
+    best.atLeast = spacing;
+    extend(new double[holes], 0, points(), 0, best);
+    return best.move;
   }
 
   private void extend(double[] x, int placed, double[] points, int from, Best best) {
@@ -212,8 +244,8 @@ record TrialRow(
     if (x.length > 1 && spacing > best.spacing) {
       best.spacing = spacing;
     }
-    if (x.length == holes && spacing >= least && move(x) < best.move) {
-      best.move = move(x);
+    if (x.length == holes && spacing >= (best.from == null ? least : best.atLeast)) {
+      best.move = Math.min(best.move, best.from == null ? move(x) : move(x, best.from));
     }
   }
 
@@ -221,5 +253,7 @@ record TrialRow(
     boolean found;
     double spacing;
     double move = Double.POSITIVE_INFINITY;
+    double atLeast;
+    double @Nullable [] from;
   }
 }

@@ -66,9 +66,9 @@ public final class HoleRow {
   /**
    * The same with so many holes.
    *
-   * @param count fixed ones included, at least 1
+   * @param count fixed ones included, 1 to 1,000, which no shop reaches
    * @return the row
-   * @throws IllegalArgumentException if there are none
+   * @throws IllegalArgumentException if there are none, or more than 1,000
    */
   public HoleRow holes(int count) {
     if (count < 1) {
@@ -76,6 +76,14 @@ public final class HoleRow {
           "count of holes must be at least 1, was "
               + count
               + "; leave the row out if there are none");
+    }
+    if (count > RowPlan.MOST_HOLES) {
+      throw new IllegalArgumentException(
+          "count of holes must be at most "
+              + RowPlan.MOST_HOLES
+              + ", was "
+              + count
+              + "; divide the leaf into several rows");
     }
     return with(p -> p.holes = count);
   }
@@ -250,8 +258,9 @@ public final class HoleRow {
   /**
    * One row that suits this leaf and others: it misses what any of them misses, uses what any of
    * them uses, keeps the widest of their least spacings, and lies where all of them may have holes.
-   * Number of holes, aim, symmetry and rows are this one's. {@link #isFeasible} tells whether there
-   * is such a row.
+   * A hole that two of them use, told in whatever units, is one hole; one beyond the tip of any of
+   * them suits none. Number of holes, aim, symmetry and rows are this one's. {@link #isFeasible}
+   * tells whether there is such a row.
    *
    * @param others rows of the other leaves, each with both ends told
    * @return the row, along this leaf
@@ -283,7 +292,8 @@ public final class HoleRow {
    * The most holes that fit at the least spacing, whatever number was asked for.
    *
    * @return their number; 0 if there is no place, or fixed holes crowd one another
-   * @throws IllegalArgumentException if fixed holes contradict the rest, see {@link #layout}
+   * @throws IllegalArgumentException if fixed holes contradict the rest, see {@link #layout}, or if
+   *     the spacing is so small that more than 1,000 holes fit
    * @throws IllegalStateException if the least spacing or an end has not been told
    */
   public int mostHoles() {
@@ -295,7 +305,16 @@ public final class HoleRow {
     any.holes = Math.max(Math.max(1, plan.holes), plan.fixed.size());
     any.nearest = false;
     any.places = null;
-    return new RowSolver(any).most(plan.least);
+    int most = new RowSolver(any).most(plan.least);
+    if (most > RowPlan.MOST_HOLES) {
+      throw new IllegalArgumentException(
+          "least spacing must be wide enough for no more than "
+              + RowPlan.MOST_HOLES
+              + " holes in a row, was "
+              + plan.measure(plan.least)
+              + "; ask for a wider one");
+    }
+    return most;
   }
 
   /**
@@ -327,12 +346,11 @@ public final class HoleRow {
    */
   public HoleLayout layout() {
     RowSolver solver = new RowSolver(plan);
-    Chain widest = plan.nearest || plan.holes == 1 ? null : solver.widest();
-    boolean none = widest == null && !plan.nearest && plan.holes > 1;
-    if (none || !solver.fits(plan.least)) {
+    Chain widest = plan.isForWidest() ? solver.widest() : null;
+    double[] places = solver.layout(widest);
+    if (places == null) {
       throw new IllegalArgumentException(RowNames.advice(plan, solver));
     }
-    double[] places = widest == null ? solver.layout(plan.least) : solver.layout(widest);
     return HoleLayout.of(plan, places, widest);
   }
 

@@ -232,7 +232,7 @@ final class NearestPlaces {
 
   private void noteFree(@Nullable List<Double> reaches, Spot spot, Spot landed, int i) {
     if (reaches != null) {
-      note(reaches, spot.sign(), steps(spot) - strip.places().end(landed.stretch()));
+      note(reaches, spot.sign(), steps(spot) - strip.places().last(landed));
       note(reaches, landed.sign() - 1, steps(landed) - targets.early(i));
     }
   }

@@ -26,7 +26,7 @@ final class RowSolver {
   /** Whether the holes fit as asked; without a least spacing, no two in the same place. */
   boolean isFeasible() {
     boolean spaced = plan.least > 0 || plan.holes == 1;
-    return spaced ? fits(plan.least) : widest() != null;
+    return spaced ? fits(plan.least) : strip != null && new WidestSpacing(strip).fitsApart();
   }
 
   /** Whether the holes fit at a spacing that was told. */
@@ -69,14 +69,13 @@ final class RowSolver {
     return odd == null ? most : Math.max(most, 2 * new WidestSpacing(odd).most(pace) - 1);
   }
 
-  /** The layout at a spacing that was told and fits. */
-  double[] layout(double spacing) {
-    return layout(told(spacing));
-  }
-
-  /** The layout at the widest spacing. */
-  double[] layout(Chain widest) {
-    return layout(widest.pace(plan.apart, plan.slack()));
+  /** The layout as asked for, given what decides the widest spacing; null if there is none. */
+  double @Nullable [] layout(@Nullable Chain widest) {
+    boolean none = plan.isForWidest() && widest == null;
+    if (none || !fits(plan.least)) {
+      return null;
+    }
+    return layout(widest == null ? told(plan.least) : widest.pace(plan.apart, plan.slack()));
   }
 
   private double[] layout(Pace pace) {

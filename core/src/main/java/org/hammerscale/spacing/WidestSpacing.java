@@ -35,9 +35,14 @@ final class WidestSpacing {
     return most(pace, strip.holes(), null) >= strip.holes();
   }
 
-  /** How many holes fit at a spacing of more than zero, the mirror images not counted. */
+  /** Whether the holes fit at all, no two of a row in one place. */
+  boolean fitsApart() {
+    return fits(Pace.of(5 * slack, strip.apart(), slack));
+  }
+
+  /** How many holes fit at a pace, mirror images not counted; no more than one too many. */
   int most(Pace pace) {
-    return most(pace, Integer.MAX_VALUE, null);
+    return most(pace, RowPlan.MOST_HOLES + 1, null);
   }
 
   /** The chain that decides the widest spacing; null if there is no room, or only one hole. */
@@ -126,7 +131,7 @@ final class WidestSpacing {
         break;
       }
       if (chains != null && earliest.steps() > 0) {
-        add(chains, earliest, strip.places().end(spot.stretch()), 0, 0);
+        add(chains, earliest, strip.places().last(spot), 0, 0);
       }
       if (next < fixed.length) {
         if (!leavesRoom(spot, next, pace, chains)) {

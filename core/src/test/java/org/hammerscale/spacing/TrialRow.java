@@ -1,6 +1,7 @@
 package org.hammerscale.spacing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.DoubleStream;
@@ -22,7 +23,8 @@ record TrialRow(
     int apart,
     double centre,
     List<Integer> wanted,
-    int least) {
+    int least,
+    int mark) {
 
   /** Holes may lie on a few whole millimetres only: single points between touching keep-outs. */
   static TrialRow ofPoints(Random random) {
@@ -61,6 +63,33 @@ record TrialRow(
     return filled(random, length, start, end, keepOuts, 1 + random.nextInt(4), centre, 6);
   }
 
+  /** Edges on whole numbers, holes on every second or later one only; mostly one row. */
+  static TrialRow ofMarks(Random random) {
+    int length = 10 + random.nextInt(21);
+    double centre = random.nextInt(3) == 0 ? (length + random.nextInt(5) - 2) / 2.0 : Double.NaN;
+    List<int[]> keepOuts = new ArrayList<>();
+    for (int i = random.nextInt(4); i > 0; i--) {
+      int from = random.nextInt(length);
+      keepOuts.add(new int[] {from, from + random.nextInt(9)});
+    }
+    int start = random.nextInt(4);
+    int end = length - random.nextInt(4);
+    int step = 1 + random.nextInt(2);
+    TrialRow row =
+        filled(random, length, start, end, keepOuts, 1 + random.nextInt(4), centre, step);
+    return row.onMarks(2 + random.nextInt(4));
+  }
+
+  TrialRow onMarks(int newMark) {
+    return new TrialRow(
+        length, start, end, keepOuts, holes, fixed, apart, centre, wanted, least, newMark);
+  }
+
+  TrialRow unsymmetric() {
+    return new TrialRow(
+        length, start, end, keepOuts, holes, fixed, apart, Double.NaN, wanted, least, mark);
+  }
+
   private static TrialRow filled(
       Random random,
       int length,
@@ -91,7 +120,34 @@ record TrialRow(
     int apart = step == 1 && random.nextInt(2) == 0 ? 1 + random.nextInt(9) : 0;
     boolean abreast = apart > 0 && random.nextInt(2) == 0;
     int least = abreast ? apart : 2 * (1 + random.nextInt(step + 2));
-    return new TrialRow(length, start, end, keepOuts, holes, fixed, apart, centre, wanted, least);
+    return new TrialRow(
+        length, start, end, keepOuts, holes, fixed, apart, centre, wanted, least, 1);
+  }
+
+  /** What it is, told whole. */
+  @Override
+  public String toString() {
+    return holes
+        + " holes along "
+        + length
+        + " from "
+        + start
+        + " to "
+        + end
+        + ", closed "
+        + keepOuts.stream().map(Arrays::toString).toList()
+        + ", fixed "
+        + fixed
+        + ", rows "
+        + apart
+        + " apart, mirrored about "
+        + centre
+        + ", wanted "
+        + wanted
+        + ", least "
+        + least
+        + ", marks every "
+        + mark;
   }
 
   private static int[] image(int[] keepOut, int length) {
@@ -109,7 +165,8 @@ record TrialRow(
         apart,
         length - centre,
         IntStream.range(0, holes).mapToObj(i -> length - wanted.get(holes - 1 - i)).toList(),
-        least);
+        least,
+        mark);
   }
 
   /** The row without its aim. */
@@ -146,6 +203,10 @@ record TrialRow(
     return IntStream.range(0, length).noneMatch(i -> allows(i + 0.5));
   }
 
+  private boolean isPlace(double x) {
+    return x % mark == 0 && allows(x);
+  }
+
   /** Whether a hole may lie there, the fixed ones apart. */
   boolean allows(double x) {
     return x >= start && x <= end && keepOuts.stream().noneMatch(k -> k[0] < x && x < k[1]);
@@ -161,8 +222,11 @@ record TrialRow(
     return least;
   }
 
-  /** The even row from end to end, or about the mirror line. */
+  /** The even row from end to end, or about the mirror line; one hole in the middle. */
   double[] even() {
+    if (holes == 1) {
+      return new double[] {Double.isNaN(centre) ? length / 2.0 : centre};
+    }
     double half = Math.min(centre - start, end - centre);
     double from = Double.isNaN(centre) ? start : centre - half;
     double to = Double.isNaN(centre) ? end : centre + half;
@@ -192,7 +256,7 @@ record TrialRow(
 
   private double[] points() {
     return DoubleStream.concat(
-            IntStream.rangeClosed(0, length).mapToDouble(i -> i).filter(this::allows),
+            IntStream.rangeClosed(0, length).mapToDouble(i -> i).filter(this::isPlace),
             fixed.stream().mapToDouble(f -> f))
         .sorted()
         .distinct()
@@ -230,7 +294,7 @@ record TrialRow(
   private void consider(double[] x, Best best) {
     for (int f : fixed) {
       long here = DoubleStream.of(x).filter(y -> y == f).count();
-      if (here == 0 || (here > 1 && !allows(f))) {
+      if (here == 0 || (here > 1 && !isPlace(f))) {
         return;
       }
     }

@@ -12,49 +12,67 @@ import org.hammerscale.working.Notes;
  * @param straights steps from a hole to the next but one, in the same row
  */
 record Chain(double from, double to, int diagonals, int straights) {
-  /** The spacing at which the chain just fits, in rows so far apart. */
-  double spacing(double apart) {
-    return apart == 0
-        ? (to - from) / (diagonals + straights)
-        : staggered(Notes.NONE, to - from, apart);
+  private static final String NAME = "widest least spacing";
+  private static final String STEP = "step from row to row, along the leaf";
+
+  /** The pace at which the chain just fits, in rows so far apart. */
+  Pace pace(double apart, double slack) {
+    return paced(Notes.NONE, Math.max(0, to - from), apart, slack);
   }
 
-  /** The same with notes; the names are those of the two ends. */
-  double spacing(Notes n, double apart, String fromName, String toName) {
+  /** By how much more than the chain's length its steps take at a pace. */
+  double excess(Pace pace) {
+    return pace.length(diagonals, straights) - Math.max(0, to - from);
+  }
+
+  /** The spacing with notes; the names are those of the two ends. */
+  double spacing(Notes n, double apart, double slack, String fromName, String toName) {
     n.given("a", fromName, from);
     n.given("e", toName, to);
-    if (apart == 0) {
-      n.number("n", "spacings between the two", "", diagonals);
-      return n.length("d", "widest least spacing", "(e − a) / n", spacing(apart));
+    double l = n.length("l", "from one to the other", "e − a", to - from);
+    if (apart > 0) {
+      n.given("b", "distance between the rows", apart);
     }
-    double length = n.length("l", "from one to the other", "e − a", to - from);
-    n.given("b", "distance between the rows", apart);
-    return staggered(n, length, apart);
+    return paced(n, l, apart, slack).straight();
   }
 
   /**
-   * Solves m √(d² − b²) + n d = l for d; as long as d is less than b, neighbours do not mind one
-   * another, and n d = l.
+   * In one row l / n. In two, solves m t + n √(t² + b²) = l for the step t from row to row, unless
+   * the steps within a row alone decide: then neighbours may lie abreast, and n d = l.
    */
-  private double staggered(Notes notes, double l, double b) {
+  private Pace paced(Notes notes, double l, double b, double slack) {
+    if (b == 0) {
+      double steps = diagonals + straights;
+      notes.number("n", "spacings between the two", "", steps);
+      return Pace.ofDiagonal(notes.length("d", NAME, "l / n", l / steps), b);
+    }
     double m = diagonals;
     double n = straights;
-    if (straights > 0 && l / n <= b) {
+    if (straights > 0 && l / n - b <= slack) {
       notes.number("n", "steps within a row", "", n);
-      return notes.length("d", "widest least spacing", "l / n", l / n);
+      return Pace.of(notes.length("d", NAME, "l / n", l / n), b, slack);
     }
     notes.number("m", "steps from row to row", "", m);
-    notes.number("n", "steps within a row", "", n);
-    double w =
-        notes.length(
-            "w",
-            "root of √(d² − b²) m + n d = l",
-            "√(l² + b² (m² − n²))",
-            Math.sqrt(l * l + b * b * (m * m - n * n)));
-    return notes.length(
-        "d",
-        "widest least spacing",
-        "(l² + m² b²) / (n l + m w)",
-        (l * l + m * m * (b * b)) / (n * l + m * w));
+    double t;
+    if (straights == 0) {
+      t = notes.length("t", STEP, "l / m", l / m);
+    } else {
+      notes.number("n", "steps within a row", "", n);
+      double w =
+          notes.length(
+              "w",
+              "root of m t + n √(t² + b²) = l",
+              "√(l² + b² (m² − n²))",
+              Math.sqrt(l * l + b * b * (m * m - n * n)));
+      t =
+          notes.length(
+              "t",
+              STEP,
+              "(l − n b) (l + n b) / (l m + n w)",
+              (l - n * b) * (l + n * b) / (l * m + n * w));
+    }
+    Pace pace = Pace.ofDiagonal(t, b);
+    notes.length("d", NAME, "√(t² + b²)", pace.straight());
+    return pace;
   }
 }

@@ -42,16 +42,28 @@ public final class HoleLayout {
   private final @Nullable Chain chain;
   private final @Nullable Graduation<Length> rule;
 
+  /** What the layout on a rule was made from. */
+  private final @Nullable HoleLayout exact;
+
   private HoleLayout(
-      RowPlan plan, double[] places, @Nullable Chain chain, @Nullable Graduation<Length> rule) {
+      RowPlan plan,
+      double[] places,
+      @Nullable Chain chain,
+      @Nullable Graduation<Length> rule,
+      @Nullable HoleLayout exact) {
     this.plan = plan;
     this.places = places;
     this.chain = chain;
     this.rule = rule;
+    this.exact = exact;
   }
 
   static HoleLayout of(RowPlan plan, double[] places, @Nullable Chain chain) {
-    return new HoleLayout(plan, places, chain, null);
+    return new HoleLayout(plan, places, chain, null, null);
+  }
+
+  static HoleLayout on(Graduation<Length> rule, RowPlan plan, double[] places, HoleLayout exact) {
+    return new HoleLayout(plan, places, null, rule, exact);
   }
 
   /** {@return the places of the holes, from the pin centre, in rising order} */
@@ -153,7 +165,7 @@ public final class HoleLayout {
     }
     if (chain != null) {
       String from = RowNames.of(plan, chain.from());
-      return chain.spacing(n, plan.apart, from, RowNames.of(plan, chain.to()));
+      return chain.spacing(n, plan.apart, plan.slack(), from, RowNames.of(plan, chain.to()));
     }
     int closest = 0;
     int step = 1;
@@ -214,16 +226,56 @@ public final class HoleLayout {
   }
 
   /**
-   * The layout on the marks of a rule: each hole on the mark nearest to its place, such that none
-   * enters a keep-out and the least spacing that was asked for is kept. Among the marks near the
-   * places, the widest spacing is kept if that was the aim. Fixed holes stay where they are.
+   * The layout on the marks of a rule: the row's aim met anew, with every hole on a mark. All marks
+   * outside the keep-outs are weighed. If the widest spacing was the aim, the holes get the widest
+   * that the marks allow, and lie nearest to an even row; if they were to lie near wanted places,
+   * the greatest move is as small as the marks allow. The least spacing that was asked for is kept,
+   * no two holes of a row go to one mark, and fixed holes stay where they are. A symmetric row
+   * stays so if the marks allow it, and has a caution if not. {@link #lostToRule} tells the cost.
    *
    * @param newRule the rule, laid with its zero on the pin centre
-   * @return the layout, checked anew
-   * @throws IllegalArgumentException if no marks near the places will do
+   * @return the layout, as good as any on these marks
+   * @throws IllegalArgumentException if there is none, or if a stretch between keep-outs where a
+   *     hole goes holds no mark and letting the hole go elsewhere costs more than a step of the
+   *     rule; the message names the stretch, and the coarsest rule that would do
    */
   public HoleLayout on(Graduation<Length> newRule) {
-    return new HoleLayout(plan, new MarkedPlaces(plan, newRule).nearestTo(places), null, newRule);
+    HoleLayout from = exact();
+    return new MarkedRow(from, plan, from.places).on(newRule);
+  }
+
+  private HoleLayout exact() {
+    return exact == null ? this : exact;
+  }
+
+  /**
+   * What the rule costs the row's aim: how much less the {@linkplain #leastSpacing least spacing}
+   * is than that of the exact layout or, where holes were to lie near wanted places, how much more
+   * the {@linkplain #largestMove largest move}.
+   *
+   * @return the loss, exact; zero if the layout is on no rule, less only where a symmetric row had
+   *     to give up its symmetry
+   */
+  public Measure<Length> lostToRule() {
+    return plan.measure(lost(Notes.NONE));
+  }
+
+  /** {@return how the loss was found} */
+  public Working lostToRuleWorking() {
+    return Notes.taken("what the rule costs", plan.unit, this::lost)
+        .withSource(DISTANCE)
+        .withCautions(cautions());
+  }
+
+  private double lost(Notes n) {
+    if (plan.isForWidest()) {
+      double e = n.given("e", "least spacing of the exact layout", exact().spacing(Notes.NONE));
+      double d = n.given("d", "least spacing on the rule", spacing(Notes.NONE));
+      return n.length("c", "lost to the rule", "e − d", e - d);
+    }
+    double e = n.given("e", "largest move in the exact layout", exact().move(Notes.NONE));
+    double r = n.given("r", "largest move on the rule", move(Notes.NONE));
+    return n.length("c", "lost to the rule", "r − e", r - e);
   }
 
   /** {@return what to know before drilling} */

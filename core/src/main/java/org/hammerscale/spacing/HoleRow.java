@@ -65,9 +65,9 @@ public final class HoleRow {
   /**
    * The same with so many holes.
    *
-   * @param count fixed ones included, at least 1
+   * @param count fixed ones included, 1 to 1,000, which no shop reaches
    * @return the row
-   * @throws IllegalArgumentException if there are none
+   * @throws IllegalArgumentException if there are none, or more than 1,000
    */
   public HoleRow holes(int count) {
     if (count < 1) {
@@ -75,6 +75,14 @@ public final class HoleRow {
           "count of holes must be at least 1, was "
               + count
               + "; leave the row out if there are none");
+    }
+    if (count > RowPlan.MOST_HOLES) {
+      throw new IllegalArgumentException(
+          "count of holes must be at most "
+              + RowPlan.MOST_HOLES
+              + ", was "
+              + count
+              + "; divide the leaf into several rows");
     }
     return with(p -> p.holes = count);
   }
@@ -140,7 +148,7 @@ public final class HoleRow {
 
   private HoleRow using(Quantity<Length> place, boolean anyway) {
     double fixed = read(Arguments.notNegative("fixed hole", place));
-    if (fixed > plan.length) {
+    if (fixed > plan.length + plan.slack()) {
       throw new IllegalArgumentException(
           "fixed hole must lie on the leaf of "
               + plan.measure(plan.length)
@@ -230,7 +238,7 @@ public final class HoleRow {
     double[] wanted =
         places.stream().mapToDouble(q -> read(Arguments.notNegative("wanted place", q))).toArray();
     for (int i = 1; i < wanted.length; i++) {
-      if (wanted[i] < wanted[i - 1]) {
+      if (wanted[i] < wanted[i - 1] - plan.slack()) {
         throw new IllegalArgumentException(
             "wanted places must rise, was "
                 + plan.measure(wanted[i])
@@ -249,8 +257,9 @@ public final class HoleRow {
   /**
    * One row that suits this leaf and others: it misses what any of them misses, uses what any of
    * them uses, keeps the widest of their least spacings, and lies where all of them may have holes.
-   * Number of holes, aim, symmetry and rows are this one's. {@link #isFeasible} tells whether there
-   * is such a row.
+   * A hole that two of them use, told in whatever units, is one hole; one beyond the tip of any of
+   * them suits none. Number of holes, aim, symmetry and rows are this one's. {@link #isFeasible}
+   * tells whether there is such a row.
    *
    * @param others rows of the other leaves, each with both ends told
    * @return the row, along this leaf
@@ -282,7 +291,8 @@ public final class HoleRow {
    * The most holes that fit at the least spacing, whatever number was asked for.
    *
    * @return their number; 0 if there is no place, or fixed holes crowd one another
-   * @throws IllegalArgumentException if fixed holes contradict the rest, see {@link #layout}
+   * @throws IllegalArgumentException if fixed holes contradict the rest, see {@link #layout}, or if
+   *     the spacing is so small that more than 1,000 holes fit
    * @throws IllegalStateException if the least spacing or an end has not been told
    */
   public int mostHoles() {
@@ -294,7 +304,16 @@ public final class HoleRow {
     any.holes = Math.max(Math.max(1, plan.holes), plan.fixed.size());
     any.nearest = false;
     any.places = null;
-    return new RowSolver(any).most(plan.least);
+    int most = new RowSolver(any).most(plan.least);
+    if (most > RowPlan.MOST_HOLES) {
+      throw new IllegalArgumentException(
+          "least spacing must be wide enough for no more than "
+              + RowPlan.MOST_HOLES
+              + " holes in a row, was "
+              + plan.measure(plan.least)
+              + "; ask for a wider one");
+    }
+    return most;
   }
 
   /**
@@ -310,7 +329,7 @@ public final class HoleRow {
       throw new IllegalArgumentException("holes must be at least 2 to have a spacing, was 1");
     }
     Chain widest = new RowSolver(plan).widest();
-    return plan.measure(widest == null ? 0 : widest.spacing(plan.apart));
+    return plan.measure(widest == null ? 0 : plan.spacing(widest));
   }
 
   /**
@@ -326,13 +345,12 @@ public final class HoleRow {
    */
   public HoleLayout layout() {
     RowSolver solver = new RowSolver(plan);
-    Chain widest = plan.nearest || plan.holes == 1 ? null : solver.widest();
-    double spacing = widest == null ? plan.least : widest.spacing(plan.apart);
-    boolean none = widest == null && !plan.nearest && plan.holes > 1;
-    if (none || !solver.fits(Math.max(spacing, plan.least))) {
+    Chain widest = plan.isForWidest() ? solver.widest() : null;
+    double[] places = solver.layout(widest);
+    if (places == null) {
       throw new IllegalArgumentException(RowNames.advice(plan, solver));
     }
-    return HoleLayout.of(plan, solver.layout(spacing), widest);
+    return HoleLayout.of(plan, places, widest);
   }
 
   /** What is asked for, in short. */

@@ -77,7 +77,7 @@ public final class KeepOut {
   public static KeepOut between(Quantity<Length> from, Quantity<Length> to) {
     Measure<Length> low = Arguments.length("from", from);
     Measure<Length> high = Arguments.length("to", to);
-    if (high.isLessThan(low)) {
+    if (high.isLessThan(low) && !high.isEquivalentTo(low)) {
       throw new IllegalArgumentException(
           "to must not lie before from at "
               + low

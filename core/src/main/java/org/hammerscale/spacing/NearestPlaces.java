@@ -2,7 +2,6 @@ package org.hammerscale.spacing;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hammerscale.spacing.Spot.Pace;
 import org.hammerscale.spacing.Strip.End;
 import org.jspecify.annotations.Nullable;
 
@@ -14,8 +13,9 @@ import org.jspecify.annotations.Nullable;
  * it, and fails if that is beyond wanted place + r. With fixed holes it does so from each fixed
  * hole and each number that this hole may have in the row, and notes at the next fixed hole which
  * numbers it can get and how early the hole before it can lie: earlier is never worse, so one note
- * for each number is enough. That is a step for each number of each fixed hole and each hole up to
- * the next fixed one: the square of the number of holes at most, beside the stretches.
+ * for each number is enough; of notes that noise alone parts, the first, lest noise choose. That is
+ * a step for each number of each fixed hole and each hole up to the next fixed one: the square of
+ * the number of holes at most, beside the stretches.
  *
  * <p>Halving finds the least reach. There, a chain of holes is tight between two edges, fixed holes
  * or ends of a reach, so the least reach is one of (place + steps − place), whole or half; the last
@@ -24,14 +24,14 @@ import org.jspecify.annotations.Nullable;
 final class NearestPlaces {
   private final Strip strip;
   private final Targets targets;
-  private final double spacing;
+  private final Pace pace;
   private final double slack;
   private final int holes;
 
-  NearestPlaces(Strip strip, Targets targets, double spacing) {
+  NearestPlaces(Strip strip, Targets targets, Pace pace) {
     this.strip = strip;
     this.targets = targets;
-    this.spacing = spacing;
+    this.pace = pace;
     this.slack = strip.slack();
     this.holes = strip.holes();
   }
@@ -110,7 +110,6 @@ final class NearestPlaces {
 
   /** From the last hole back, each as near as those behind it and the early ones before it let. */
   private double[] settled(Spot[] early, double reach) {
-    Pace pace = Pace.of(spacing, strip.apart(), reach);
     double[] x = new double[holes];
     for (int i = holes - 1; i >= 0; i--) {
       if (early[i].fixed()) {
@@ -124,7 +123,7 @@ final class NearestPlaces {
       if (i + 2 < holes) {
         limit = Math.min(limit, x[i + 2] - pace.straight());
       }
-      limit = Math.min(limit, mirrorLimit(i, early, x, pace));
+      limit = Math.min(limit, mirrorLimit(i, early, x));
       double from = early[i].x();
       x[i] = strip.places().nearest(targets.middle(i), from, Math.max(from, limit));
     }
@@ -132,7 +131,7 @@ final class NearestPlaces {
   }
 
   /** The last of a half may not come too close to its own image, and that of the one before. */
-  private double mirrorLimit(int i, Spot[] early, double[] x, Pace pace) {
+  private double mirrorLimit(int i, Spot[] early, double[] x) {
     double c = strip.centre();
     if (strip.end() == End.MIRROR && i == holes - 1) {
       double before = i > 0 ? early[i - 1].x() : Double.NEGATIVE_INFINITY;
@@ -148,14 +147,14 @@ final class NearestPlaces {
 
   /** The last hole of the earliest layout, or null; tells at which reaches a chain is tight. */
   private @Nullable Spot trial(double reach, @Nullable List<Double> reaches) {
-    Pace pace = Pace.of(spacing, strip.apart(), reach);
+    Pace moving = pace.within(reach);
     @Nullable Spot[] at = new @Nullable Spot[holes + 1];
     at[0] = Spot.NONE;
     for (int f = 0; f <= strip.fixed().length; f++) {
       @Nullable Spot[] next = new @Nullable Spot[holes + 1];
       for (int placed = 0; placed <= holes; placed++) {
         Spot from = at[placed];
-        Spot end = from == null ? null : extended(from, placed, f, pace, next, reaches);
+        Spot end = from == null ? null : extended(from, placed, f, moving, next, reaches);
         if (end != null) {
           return end;
         }
@@ -170,22 +169,22 @@ final class NearestPlaces {
       Spot from,
       int placed,
       int f,
-      Pace pace,
+      Pace moving,
       @Nullable Spot[] next,
       @Nullable List<Double> reaches) {
     boolean moreFixed = f < strip.fixed().length;
     double fixed = moreFixed ? strip.fixed()[f] : Double.POSITIVE_INFINITY;
-    double reach = pace.reach();
+    double reach = moving.reach();
     Spot last = from;
     for (int i = placed; i < holes; i++) {
-      Spot spot = pace.after(last);
+      Spot spot = moving.after(last);
       double latest = targets.early(i) + reach;
       double earliest = targets.late(i) - reach;
       if (moreFixed) {
-        noteFixed(reaches, spot, pace, fixed, i);
+        noteFixed(reaches, spot, fixed, i);
         if (fixed >= Math.max(spot.x(), earliest) - slack && fixed <= latest + slack) {
           Spot known = next[i + 1];
-          if (known == null || known.previous().x() > last.x()) {
+          if (known == null || known.previous().x() > last.x() + slack) {
             next[i + 1] = Spot.fixed(fixed, last);
           }
         }
@@ -197,51 +196,50 @@ final class NearestPlaces {
       if (landed == null) {
         return null;
       }
-      noteFree(reaches, spot, pace, landed, i);
+      noteFree(reaches, spot, landed, i);
       if (landed.x() > latest + slack || landed.x() + pace.diagonal() > fixed + slack) {
         return null;
       }
       last = landed;
     }
-    return !moreFixed && minds(last, pace, reaches) ? last : null;
+    return !moreFixed && minds(last, reaches) ? last : null;
   }
 
-  private boolean minds(Spot last, Pace pace, @Nullable List<Double> reaches) {
+  private boolean minds(Spot last, @Nullable List<Double> reaches) {
     if (strip.end() == End.OPEN) {
       return true;
     }
     Spot before = last.previous();
     double twice = 2 * strip.centre();
     if (strip.end() == End.MIRROR_HOLE) {
-      note(reaches, 2 * before.sign(), 2 * steps(before, pace) + pace.straight() - twice);
+      note(reaches, 2 * before.sign(), 2 * steps(before) + pace.straight() - twice);
       return twice - before.x() >= before.x() + pace.straight() - slack;
     }
-    double both = steps(last, pace) + steps(before, pace);
-    note(reaches, 2 * last.sign(), 2 * steps(last, pace) + pace.diagonal() - twice);
+    double both = steps(last) + steps(before);
+    note(reaches, 2 * last.sign(), 2 * steps(last) + pace.diagonal() - twice);
     note(reaches, last.sign() + before.sign(), both + pace.straight() - twice);
     return twice - last.x() >= last.x() + pace.diagonal() - slack
         && twice - last.x() >= before.x() + pace.straight() - slack;
   }
 
-  private void noteFixed(
-      @Nullable List<Double> reaches, Spot spot, Pace pace, double fixed, int i) {
+  private void noteFixed(@Nullable List<Double> reaches, Spot spot, double fixed, int i) {
     if (reaches != null) {
-      note(reaches, spot.sign(), steps(spot, pace) - fixed);
+      note(reaches, spot.sign(), steps(spot) - fixed);
       note(reaches, -1, targets.late(i) - fixed);
       note(reaches, -1, fixed - targets.early(i));
     }
   }
 
-  private void noteFree(@Nullable List<Double> reaches, Spot spot, Pace pace, Spot landed, int i) {
+  private void noteFree(@Nullable List<Double> reaches, Spot spot, Spot landed, int i) {
     if (reaches != null) {
-      note(reaches, spot.sign(), steps(spot, pace) - strip.places().end(landed.stretch()));
-      note(reaches, landed.sign() - 1, steps(landed, pace) - targets.early(i));
+      note(reaches, spot.sign(), steps(spot) - strip.places().last(landed));
+      note(reaches, landed.sign() - 1, steps(landed) - targets.early(i));
     }
   }
 
   /** A hole's place but for the reach. */
-  private static double steps(Spot spot, Pace pace) {
-    return spot.anchor() + spot.diagonals() * pace.diagonal() + spot.straights() * pace.straight();
+  private double steps(Spot spot) {
+    return spot.anchor() + pace.length(spot.diagonals(), spot.straights());
   }
 
   /** Notes the reach r at which sign r + rest is zero. */

@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
  * points. What is forbidden is open, so that a hole may lie on the edge of a keep-out, also on the
  * single point where two of them touch.
  *
+ * <p>On the marks of a rule a hole may lie on the marks only; then stretches begin and end on
+ * marks, and one without a mark is left out.
+ *
  * <p>Everything here is in bare numbers of one unit. Two values closer than the slack are the same
  * place: that is noise of the arithmetic, not a distance.
  */
@@ -17,11 +20,13 @@ final class Places {
   private final double[] low;
   private final double[] high;
   private final double slack;
+  private final @Nullable Marks marks;
 
-  private Places(double[] low, double[] high, int size, double slack) {
+  private Places(double[] low, double[] high, int size, double slack, @Nullable Marks marks) {
     this.low = Arrays.copyOf(low, size);
     this.high = Arrays.copyOf(high, size);
     this.slack = slack;
+    this.marks = marks;
   }
 
   /**
@@ -52,12 +57,20 @@ final class Places {
       low[size] = Math.min(from, end);
       high[size++] = end;
     }
-    return new Places(low, high, size, slack);
+    return new Places(low, high, size, slack, null);
   }
 
-  /** Single points, in rising order. */
-  static Places points(double[] points, double slack) {
-    return new Places(points, points, points.length, slack);
+  /** The places that lie on marks. */
+  Places on(Marks newMarks) {
+    double[] from = new double[low.length];
+    double[] to = new double[low.length];
+    int size = 0;
+    for (int i = 0; i < low.length; i++) {
+      from[size] = newMarks.up(low[i]);
+      to[size] = newMarks.down(high[i]);
+      size += from[size] <= to[size] + slack ? 1 : 0;
+    }
+    return new Places(from, to, size, slack, newMarks);
   }
 
   boolean isEmpty() {
@@ -76,13 +89,24 @@ final class Places {
     return slack;
   }
 
-  double end(int stretch) {
-    return high[stretch];
+  /** How far the hole that landed could have come without landing further on. */
+  double last(Spot landed) {
+    return marks == null ? high[landed.stretch()] : landed.x();
   }
 
   boolean contains(double x) {
+    return stretchWith(x) >= 0 && (marks == null || marks.has(x));
+  }
+
+  /** The number of the stretch that a place lies in, or −1. */
+  int stretchWith(double x) {
     int i = stretchEndingAt(x);
-    return i < low.length && low[i] <= x + slack;
+    return i < low.length && low[i] <= x + slack ? i : -1;
+  }
+
+  /** Both ends of a stretch. */
+  double[] stretch(int i) {
+    return new double[] {low[i], high[i]};
   }
 
   /** The first place not before an earliest one, or null if the line ends before. */
@@ -98,6 +122,9 @@ final class Places {
     if (x < low[i]) {
       return Spot.at(low[i], i, earliest.before());
     }
+    if (marks != null) {
+      return Spot.at(Math.min(marks.up(x), high[i]), i, earliest.before());
+    }
     return x > high[i] ? Spot.at(high[i], i, earliest.before()) : earliest.in(i);
   }
 
@@ -105,16 +132,28 @@ final class Places {
   double nearest(double wanted, double from, double to) {
     double x = Math.max(from, Math.min(wanted, to));
     int i = stretchEndingAt(x);
-    if (i < low.length && low[i] <= x) {
+    boolean within = i < low.length && low[i] <= x;
+    if (within && marks == null) {
       return Math.min(x, high[i]);
     }
-    double best = i > 0 && high[i - 1] >= from - slack ? high[i - 1] : from;
-    boolean after = i < low.length && low[i] <= to + slack;
-    return after && low[i] - wanted < wanted - best - slack ? low[i] : best;
+    double before = Double.NEGATIVE_INFINITY;
+    double after = Double.POSITIVE_INFINITY;
+    if (within && marks != null) {
+      before = Math.max(marks.down(x), low[i]);
+      after = Math.min(marks.up(x), high[i]);
+    } else {
+      before = i > 0 ? high[i - 1] : before;
+      after = i < low.length ? low[i] : after;
+    }
+    double best = before >= from - slack ? before : from;
+    return after <= to + slack && after - wanted < wanted - best - slack ? after : best;
   }
 
-  /** A value that noise has moved off the edge of a stretch, put back on it. */
+  /** A value that noise has moved off a mark or the edge of a stretch, put back on it. */
   double onEdge(double x) {
+    if (marks != null && marks.has(x)) {
+      return marks.up(x);
+    }
     int i = stretchEndingAt(x);
     if (i < low.length && Math.abs(high[i] - x) <= slack) {
       return high[i];
@@ -131,7 +170,7 @@ final class Places {
       from[i] = sum - high[size - 1 - i];
       to[i] = sum - low[size - 1 - i];
     }
-    return new Places(from, to, size, slack);
+    return new Places(from, to, size, slack, marks == null ? null : marks.mirrored(sum));
   }
 
   /** What both allow, as two fingers walk along them; an edge they share keeps this one's value. */
@@ -152,7 +191,8 @@ final class Places {
         j++;
       }
     }
-    return new Places(from, to, size, slack);
+    Places both = new Places(from, to, size, slack, null);
+    return marks == null ? both : both.on(marks);
   }
 
   /** What is not beyond a limit. */
@@ -161,11 +201,11 @@ final class Places {
     while (size < low.length && low[size] <= limit + slack) {
       size++;
     }
-    Places cut = new Places(low, high, size, slack);
+    Places cut = new Places(low, high, size, slack, null);
     if (size > 0) {
       cut.high[size - 1] = Math.max(low[size - 1], Math.min(high[size - 1], limit));
     }
-    return cut;
+    return marks == null ? cut : cut.on(marks);
   }
 
   /** Which of two lines comes first when read from the given ends; 0 if they are alike. */

@@ -96,7 +96,7 @@ final class RowNames {
     if (widest != null) {
       help.add(
           "ask for a least spacing of at most "
-              + plan.measure(widest.spacing(plan.apart))
+              + plan.measure(plan.spacing(widest))
               + " ("
               + of(plan, widest)
               + ")");
@@ -119,19 +119,24 @@ final class RowNames {
     longer = plan.copy();
     longer.end = plan.length;
     tryout(help, longer, "go nearer to the tip");
-    for (KeepOut keepOut : plan.keepOuts) {
+    for (KeepOut keepOut : firstOf(plan.keepOuts)) {
       RowPlan without = plan.copy();
       without.keepOuts = plan.keepOuts.stream().filter(other -> other != keepOut).toList();
       tryout(help, without, "give up the " + keepOut.name());
     }
     if (!plan.isMirrored()) {
-      for (Double fixed : plan.fixed) {
+      for (Double fixed : firstOf(plan.fixed)) {
         RowPlan without = plan.copy();
         without.fixed = plan.fixed.stream().filter(other -> !other.equals(fixed)).toList();
         tryout(help, without, "give up the fixed hole at " + plan.measure(fixed));
       }
     }
     return help.size() > 6 ? help.subList(0, 6) : help;
+  }
+
+  /** As many as can be tried in no time. */
+  private static <T> List<T> firstOf(List<T> all) {
+    return all.subList(0, Math.min(all.size(), 50));
   }
 
   private static void tryout(List<String> help, RowPlan without, String words) {

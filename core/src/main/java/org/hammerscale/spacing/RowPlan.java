@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
+import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 import org.jspecify.annotations.Nullable;
 
@@ -16,8 +17,15 @@ final class RowPlan {
   /** Two places closer than this part of the leaf are the same: noise of the arithmetic. */
   private static final double NOISE = 0x1p-40;
 
+  /** More holes than any shop drills in a row; what takes no more is answered at once. */
+  static final int MOST_HOLES = 1000;
+
   final Unit<Length> unit;
   final double length;
+
+  /** Length of the shortest leaf that shares the row. */
+  double shortest;
+
   double start = Double.NaN;
   double end = Double.NaN;
   int holes;
@@ -29,16 +37,21 @@ final class RowPlan {
   List<KeepOut> keepOuts = List.of();
   List<Double> fixed = List.of();
 
+  /** The rule whose marks the holes are to lie on, the fixed ones apart. */
+  @Nullable Graduation<Length> rule;
+
   /** Those of the fixed holes that may lie in a keep-out. */
   List<Double> anyway = List.of();
 
   RowPlan(Unit<Length> unit, double length) {
     this.unit = unit;
     this.length = length;
+    this.shortest = length;
   }
 
   RowPlan copy() {
     RowPlan copy = new RowPlan(unit, length);
+    copy.shortest = shortest;
     copy.start = start;
     copy.end = end;
     copy.holes = holes;
@@ -50,11 +63,17 @@ final class RowPlan {
     copy.keepOuts = keepOuts;
     copy.fixed = fixed;
     copy.anyway = anyway;
+    copy.rule = rule;
     return copy;
   }
 
   boolean isMirrored() {
     return !Double.isNaN(centre);
+  }
+
+  /** Whether the widest spacing is the aim; one hole has none. */
+  boolean isForWidest() {
+    return !nearest && holes > 1;
   }
 
   double slack() {
@@ -63,6 +82,11 @@ final class RowPlan {
 
   Measure<Length> measure(double value) {
     return Measure.of(value, unit);
+  }
+
+  /** The spacing at which a chain just fits. */
+  double spacing(Chain chain) {
+    return chain.pace(apart, slack()).straight();
   }
 
   static <T> List<T> joined(List<T> some, List<? extends T> more) {
@@ -98,7 +122,32 @@ final class RowPlan {
   Strip strip() {
     checkTold();
     Places free = free();
-    return Strip.of(free, holes, checkedFixed(free), apart);
+    double[] checked = checkedFixed(free);
+    return Strip.of(rule == null ? free : free.on(marks(rule)), holes, checked, apart);
+  }
+
+  Marks marks(Graduation<Length> ofRule) {
+    return Marks.of(ofRule, measure(slack()));
+  }
+
+  /** The same on the marks of a rule. */
+  RowPlan on(Graduation<Length> newRule) {
+    RowPlan marked = copy();
+    marked.rule = newRule;
+    return marked;
+  }
+
+  /** Whether the image of each mark in the mirror line is a mark. */
+  boolean hasImagesOn(Graduation<Length> ofRule) {
+    return marks(ofRule).has(2 * centre);
+  }
+
+  /** The same without its symmetry, its holes wanted where they were. */
+  RowPlan unsymmetric() {
+    RowPlan free = copy();
+    free.places = wanted();
+    free.centre = Double.NaN;
+    return free;
   }
 
   /** Refuses to answer before everything has been told. */
@@ -159,7 +208,14 @@ final class RowPlan {
       if (i > 0 && f - sorted[i - 1] <= slack()) {
         return "fixed hole at " + measure(f) + " is named twice";
       }
-      if (!free.contains(f) && !anyway.contains(f)) {
+      if (f > shortest + slack()) {
+        return "fixed hole must lie on every leaf of a shared row, the shortest "
+            + measure(shortest)
+            + " long, was at "
+            + measure(f)
+            + "; leave it out, or lengthen that leaf";
+      }
+      if (!free.contains(f) && anyway.stream().noneMatch(x -> Math.abs(x - f) <= slack())) {
         return "fixed hole must not lie in a keep-out, was at "
             + measure(f)
             + " in the "
@@ -180,6 +236,7 @@ final class RowPlan {
   /** This row, minding also what another minds. */
   RowPlan and(RowPlan other) {
     RowPlan both = copy();
+    both.shortest = Math.min(shortest, other.measure(other.shortest).in(unit));
     both.start = Math.max(start, other.measure(other.start).in(unit));
     both.end = Math.min(end, other.measure(other.end).in(unit));
     both.least = Math.max(least, other.measure(other.least).in(unit));

@@ -26,11 +26,30 @@ final class RowSolver {
   /** Whether the holes fit as asked; without a least spacing, no two in the same place. */
   boolean isFeasible() {
     boolean spaced = plan.least > 0 || plan.holes == 1;
-    return spaced ? fits(plan.least) : widest() != null;
+    return spaced ? fits(plan.least) : strip != null && new WidestSpacing(strip).fitsApart();
   }
 
+  /** Whether the holes fit at a spacing that was told. */
   boolean fits(double spacing) {
-    return strip != null && new WidestSpacing(strip).fits(spacing);
+    return fits(told(spacing));
+  }
+
+  private boolean fits(Pace pace) {
+    return strip != null && new WidestSpacing(strip).fits(pace);
+  }
+
+  /**
+   * The pace of a spacing that was told. In two rows the last bit of a spacing is more than noise
+   * along the strap, so the holes may come closer than told by noise.
+   */
+  private Pace told(double spacing) {
+    Pace pace = Pace.of(spacing, plan.apart, plan.slack());
+    return plan.apart == 0 || fits(pace) ? pace : allowingNoise(spacing);
+  }
+
+  private Pace allowingNoise(double spacing) {
+    double noise = plan.apart == 0 ? 0 : plan.slack();
+    return Pace.of(spacing - noise, plan.apart, plan.slack());
   }
 
   /** The chain that decides the widest spacing; null if there is no room. */
@@ -40,23 +59,32 @@ final class RowSolver {
 
   /** How many holes fit at a spacing of more than zero. */
   int most(double spacing) {
+    Pace pace = allowingNoise(spacing);
     if (!plan.isMirrored()) {
-      return new WidestSpacing(whole).most(spacing);
+      return new WidestSpacing(whole).most(pace);
     }
     Strip even = whole.half(plan.centre, 2);
     Strip odd = whole.half(plan.centre, 1);
-    int most = even == null ? 0 : 2 * new WidestSpacing(even).most(spacing);
-    return odd == null ? most : Math.max(most, 2 * new WidestSpacing(odd).most(spacing) - 1);
+    int most = even == null ? 0 : 2 * new WidestSpacing(even).most(pace);
+    return odd == null ? most : Math.max(most, 2 * new WidestSpacing(odd).most(pace) - 1);
   }
 
-  /** The layout at a spacing that fits. */
-  double[] layout(double spacing) {
+  /** The layout as asked for, given what decides the widest spacing; null if there is none. */
+  double @Nullable [] layout(@Nullable Chain widest) {
+    boolean none = plan.isForWidest() && widest == null;
+    if (none || !fits(plan.least)) {
+      return null;
+    }
+    return layout(widest == null ? told(plan.least) : widest.pace(plan.apart, plan.slack()));
+  }
+
+  private double[] layout(Pace pace) {
     double[] wanted = plan.wanted();
     if (strip == null) {
       throw new IllegalArgumentException("no layout without a half");
     }
     if (plan.isMirrored()) {
-      return onEdges(strip.unfolded(nearest(strip, wanted, spacing), plan.holes));
+      return onEdges(strip.unfolded(nearest(strip, wanted, pace), plan.holes));
     }
     double sum = whole.sum();
     Strip image = whole.mirrored(sum);
@@ -66,34 +94,34 @@ final class RowSolver {
       order = whole.places().compare(wanted[i], wantedImage[i]);
     }
     if (order == 0) {
-      double[] mirrored = mirrored(wanted, spacing, sum / 2);
+      double[] mirrored = mirrored(wanted, pace, sum / 2);
       if (mirrored != null) {
         return mirrored;
       }
     }
     return order <= 0
-        ? nearest(whole, wanted, spacing)
-        : onEdges(Strip.reversed(nearest(image, wantedImage, spacing), sum));
+        ? nearest(whole, wanted, pace)
+        : onEdges(Strip.reversed(nearest(image, wantedImage, pace), sum));
   }
 
   /** A mirrored layout of a line that is its own image, if it is as good as any. */
-  private double @Nullable [] mirrored(double[] wanted, double spacing, double centre) {
+  private double @Nullable [] mirrored(double[] wanted, Pace pace, double centre) {
     Strip half = whole.half(centre, plan.holes);
-    if (half == null || !new WidestSpacing(half).fits(spacing)) {
+    if (half == null || !new WidestSpacing(half).fits(pace)) {
       return null;
     }
     if (plan.nearest) {
-      double best = new NearestPlaces(whole, Targets.of(wanted), spacing).leastReach();
-      double own = new NearestPlaces(half, Targets.on(half, wanted), spacing).leastReach();
+      double best = new NearestPlaces(whole, Targets.of(wanted), pace).leastReach();
+      double own = new NearestPlaces(half, Targets.on(half, wanted), pace).leastReach();
       if (!(own <= best + 4 * whole.slack())) {
         return null;
       }
     }
-    return onEdges(half.unfolded(nearest(half, wanted, spacing), plan.holes));
+    return onEdges(half.unfolded(nearest(half, wanted, pace), plan.holes));
   }
 
-  private static double[] nearest(Strip strip, double[] wanted, double spacing) {
-    NearestPlaces nearest = new NearestPlaces(strip, Targets.on(strip, wanted), spacing);
+  private static double[] nearest(Strip strip, double[] wanted, Pace pace) {
+    NearestPlaces nearest = new NearestPlaces(strip, Targets.on(strip, wanted), pace);
     return nearest.within(nearest.leastReach());
   }
 

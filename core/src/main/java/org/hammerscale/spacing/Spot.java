@@ -47,40 +47,4 @@ record Spot(
   int steps() {
     return diagonals + straights;
   }
-
-  /**
-   * How far holes stay apart along the strap in a trial, and how far they may lie from the wanted
-   * place.
-   *
-   * @param straight from a hole to the next but one, which is in the same row
-   * @param diagonal from a hole to the next, which is in the other row if there are two
-   * @param reach how far a hole may lie from its wanted place
-   */
-  record Pace(double straight, double diagonal, double reach) {
-    static Pace of(double spacing, double apart, double reach) {
-      return new Pace(spacing, diagonal(spacing, apart), reach);
-    }
-
-    private static double diagonal(double spacing, double apart) {
-      if (apart == 0) {
-        return spacing;
-      }
-      return spacing <= apart ? 0 : Math.sqrt((spacing - apart) * (spacing + apart));
-    }
-
-    /** The earliest place for the hole after a last one. */
-    Spot after(Spot last) {
-      Spot other = last.previous();
-      return last.x + diagonal >= other.x + straight
-          ? step(last, 1, 0, last)
-          : step(other, 0, 1, last);
-    }
-
-    private Spot step(Spot from, int diagonals, int straights, Spot last) {
-      int m = from.diagonals + diagonals;
-      int n = from.straights + straights;
-      double x = from.anchor + from.sign * reach + m * diagonal + n * straight;
-      return new Spot(x, from.anchor, from.sign, m, n, last.stretch, false, last);
-    }
-  }
 }

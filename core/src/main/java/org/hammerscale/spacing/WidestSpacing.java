@@ -2,7 +2,6 @@ package org.hammerscale.spacing;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hammerscale.spacing.Spot.Pace;
 import org.hammerscale.spacing.Strip.End;
 import org.jspecify.annotations.Nullable;
 
@@ -18,7 +17,9 @@ import org.jspecify.annotations.Nullable;
  * <p>What fits at a spacing fits at every smaller one, so halving finds the widest. There, the
  * holes of some chain have no room left: it runs in m steps from an edge or fixed hole p to an edge
  * or fixed hole q, and the spacing is (q − p) / m to the last bit. So the halving stops at the
- * noise of the arithmetic, and the last trial tells the chains that it could be.
+ * noise of the arithmetic, and the last trial tells the chains that it could be: those that take up
+ * their length but for that noise. It halves the advance of a {@link Pace}, which tells apart what
+ * the spacings of two rows do not.
  */
 final class WidestSpacing {
   private final Strip strip;
@@ -29,14 +30,19 @@ final class WidestSpacing {
     this.slack = strip.slack();
   }
 
-  /** Whether the holes fit at a spacing. */
-  boolean fits(double spacing) {
-    return most(spacing, strip.holes(), null) >= strip.holes();
+  /** Whether the holes fit at a pace. */
+  boolean fits(Pace pace) {
+    return most(pace, strip.holes(), null) >= strip.holes();
   }
 
-  /** How many holes fit at a spacing of more than zero, the mirror images not counted. */
-  int most(double spacing) {
-    return most(spacing, Integer.MAX_VALUE, null);
+  /** Whether the holes fit at all, no two of a row in one place. */
+  boolean fitsApart() {
+    return fits(Pace.of(5 * slack, strip.apart(), slack));
+  }
+
+  /** How many holes fit at a pace, mirror images not counted; no more than one too many. */
+  int most(Pace pace) {
+    return most(pace, RowPlan.MOST_HOLES + 1, null);
   }
 
   /** The chain that decides the widest spacing; null if there is no room, or only one hole. */
@@ -45,11 +51,12 @@ final class WidestSpacing {
     if (widest == null) {
       return null;
     }
-    double hi = widest.spacing(strip.apart());
-    double lo = 0;
-    if (fits(hi)) {
+    double apart = strip.apart();
+    double hi = widest.pace(apart, slack).advance(apart);
+    double lo = -apart;
+    if (fits(Pace.atAdvance(hi, apart))) {
       lo = hi;
-    } else if (!fits(0)) {
+    } else if (!fits(Pace.atAdvance(lo, apart))) {
       return null;
     }
     while (hi - lo > slack / 8) {
@@ -57,31 +64,36 @@ final class WidestSpacing {
       if (middle <= lo || middle >= hi) {
         break;
       }
-      if (fits(middle)) {
+      if (fits(Pace.atAdvance(middle, apart))) {
         lo = middle;
       } else {
         hi = middle;
       }
     }
-    return lo <= 4 * slack ? null : snapped(lo, widest);
+    Pace found = Pace.atAdvance(lo, apart);
+    return found.straight() <= 4 * slack ? null : snapped(found, widest);
   }
 
-  /** The widest of the chains near a spacing that fits. */
-  private Chain snapped(double near, Chain bound) {
+  /** The widest of the chains that are tight, but for noise, at a pace that fits. */
+  private Chain snapped(Pace near, Chain bound) {
+    double apart = strip.apart();
     List<Chain> chains = new ArrayList<>();
     chains.add(bound);
     most(near, strip.holes(), chains);
     Chain best = null;
-    double widest = 0;
+    double widest = Double.NEGATIVE_INFINITY;
     for (Chain chain : chains) {
-      double spacing = chain.spacing(strip.apart());
-      if (Math.abs(spacing - near) <= 4 * slack && spacing > widest && fits(spacing)) {
-        best = chain;
-        widest = spacing;
+      double noise = (2 + (chain.diagonals() + chain.straights()) / 4d) * slack;
+      if (Math.abs(chain.excess(near)) <= noise) {
+        Pace pace = chain.pace(apart, slack);
+        if (pace.advance(apart) > widest && fits(pace)) {
+          best = chain;
+          widest = pace.advance(apart);
+        }
       }
     }
     if (best == null) {
-      throw new IllegalStateException("no chain of holes is tight at a spacing of " + near);
+      throw new IllegalStateException("no chain of holes is tight at " + near);
     }
     return best;
   }
@@ -100,12 +112,11 @@ final class WidestSpacing {
       last = 2 * strip.centre() - first;
       steps = 2 * strip.holes() - 1;
     }
-    return steps < 1 || last < first ? null : new Chain(first, last, steps, 0);
+    return steps < 1 || last < first - slack ? null : new Chain(first, last, steps, 0);
   }
 
   /** Places up to so many holes and gives their number; 0 if the fixed ones crowd one another. */
-  private int most(double spacing, int wanted, @Nullable List<Chain> chains) {
-    Pace pace = Pace.of(spacing, strip.apart(), 0);
+  private int most(Pace pace, int wanted, @Nullable List<Chain> chains) {
     if (!fixedHolesFit(pace, chains)) {
       return 0;
     }
@@ -120,7 +131,7 @@ final class WidestSpacing {
         break;
       }
       if (chains != null && earliest.steps() > 0) {
-        add(chains, earliest, strip.places().end(spot.stretch()), 0, 0);
+        add(chains, earliest, strip.places().last(spot), 0, 0);
       }
       if (next < fixed.length) {
         if (!leavesRoom(spot, next, pace, chains)) {

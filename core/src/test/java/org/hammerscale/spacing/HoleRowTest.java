@@ -8,7 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import javax.measure.quantity.Length;
 import org.hammerscale.units.Graduation;
+import org.hammerscale.units.Measure;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 
@@ -227,6 +229,60 @@ class HoleRowTest {
   }
 
   @Test
+  void aHoleBeyondThisLeafCannotBeShared() {
+    HoleRow here = row(100, 2).leastSpacing(millimetres(10));
+    HoleRow longer = row(300, 4).usingAnyway(millimetres(250));
+    assertFalse(here.sharedWith(longer).isFeasible());
+    assertEquals(
+        "fixed hole must lie on every leaf of a shared row, the shortest 100 mm long, was at 250 mm;"
+            + " leave it out, or lengthen that leaf",
+        refused(() -> here.sharedWith(longer).layout()));
+    assertTrue(
+        refused(() -> here.sharedWith(longer).mostHoles()).startsWith("fixed hole must lie"));
+    assertFalse(longer.sharedWith(here).isFeasible());
+    assertTrue(longer.sharedWith(row(250, 2)).isFeasible());
+  }
+
+  @Test
+  void oneHoleToldInTwoUnitsIsOneHole() {
+    for (int sixteenths = 16; sixteenths <= 160; sixteenths++) {
+      Measure<Length> inch = inches(sixteenths / 16d);
+      Measure<Length> metric = millimetres(sixteenths * 25.4 / 16);
+      HoleRow ours = row(300, 3).usingAnyway(inch).missing(keep(20, 280));
+      HoleRow theirs =
+          HoleRow.along(inches(12))
+              .holes(3)
+              .startingFrom(inches("1/2"))
+              .endingBefore(inches("1/2"))
+              .usingAnyway(metric);
+      for (HoleRow shared : List.of(ours.sharedWith(theirs), theirs.sharedWith(ours))) {
+        assertTrue(shared.isFeasible(), shared::toString);
+        assertEquals(1, shared.layout().cautions().size(), shared::toString);
+      }
+      HoleRow strict = row(300, 3).using(inch);
+      assertTrue(strict.sharedWith(theirs).isFeasible());
+      assertTrue(theirs.sharedWith(strict).isFeasible());
+      assertTrue(strict.sharedWith(theirs).missing(keep(21, 279)).isFeasible());
+    }
+  }
+
+  @Test
+  void moreHolesThanAnyShopDrillsAreRefused() {
+    assertEquals(
+        "count of holes must be at most 1000, was 2147483647; divide the leaf into several rows",
+        refused(() -> row(240, 3).holes(Integer.MAX_VALUE)));
+    assertTrue(row(240, 3).holes(1000).isFeasible());
+    HoleRow close = row(10_000, 3).leastSpacing(millimetres(1e-4));
+    assertEquals(
+        "least spacing must be wide enough for no more than 1000 holes in a row, was 0.0001 mm;"
+            + " ask for a wider one",
+        refused(close::mostHoles));
+    assertEquals(1000, row(1039, 3).leastSpacing(millimetres(1)).mostHoles());
+    assertTrue(
+        refused(row(1040, 3).leastSpacing(millimetres(1))::mostHoles).startsWith("least spacing"));
+  }
+
+  @Test
   void holesOnARuleAreCheckedAnew() {
     HoleRow row = row(240, 4).missing(keep(86.4, 120)).leastSpacing(millimetres(60));
     HoleLayout layout = row.layout();
@@ -236,9 +292,8 @@ class HoleRowTest {
         "4 holes at 20 mm, 86 mm, 153 mm, 220 mm from the pin centre, at least 66 mm apart",
         ruled.toString());
     assertEquals(
-        "rule must have marks fine enough for these holes, was one of 50 mm steps: no marks near"
-            + " the places keep the holes out of the keep-outs and 60 mm apart; take a finer rule,"
-            + " or a smaller least spacing",
+        "rule must have marks for these holes, was one of 50 mm steps: none keep the holes out of"
+            + " the keep-outs and 60 mm apart; take 1 mm steps, or a smaller least spacing",
         refused(() -> layout.on(Graduation.of(millimetres(50)))));
     HoleLayout uneven = row(242, 4).symmetric().layout().on(Graduation.MILLIMETRE);
     assertEquals(List.of(), uneven.cautions());

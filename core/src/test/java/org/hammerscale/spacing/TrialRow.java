@@ -1,15 +1,12 @@
 package org.hammerscale.spacing;
 
-import static org.hammerscale.units.Measures.millimetres;
-
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
-import java.util.function.DoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import javax.measure.quantity.Length;
-import org.hammerscale.units.Measure;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A small row in whole millimetres, from which the library's row is made, and which can be answered
@@ -26,7 +23,8 @@ record TrialRow(
     int apart,
     double centre,
     List<Integer> wanted,
-    int least) {
+    int least,
+    int mark) {
 
   /** Holes may lie on a few whole millimetres only: single points between touching keep-outs. */
   static TrialRow ofPoints(Random random) {
@@ -41,6 +39,9 @@ record TrialRow(
     for (int i = 0; i < length; i++) {
       boolean forbidden = i > 0 && random.nextInt(length) >= points;
       keepOuts.add(forbidden ? new int[] {i - 1, i + 1} : new int[] {i, i + 1});
+    }
+    if (random.nextInt(4) == 0) {
+      keepOuts.addAll(keepOuts.stream().map(k -> image(k, length)).toList());
     }
     return filled(random, length, 0, length, keepOuts, 1 + random.nextInt(5), centre, 1);
   }
@@ -60,6 +61,33 @@ record TrialRow(
     int start = 6 * random.nextInt(2);
     int end = length - 6 * random.nextInt(2);
     return filled(random, length, start, end, keepOuts, 1 + random.nextInt(4), centre, 6);
+  }
+
+  /** Edges on whole numbers, holes on every second or later one only; mostly one row. */
+  static TrialRow ofMarks(Random random) {
+    int length = 10 + random.nextInt(21);
+    double centre = random.nextInt(3) == 0 ? (length + random.nextInt(5) - 2) / 2.0 : Double.NaN;
+    List<int[]> keepOuts = new ArrayList<>();
+    for (int i = random.nextInt(4); i > 0; i--) {
+      int from = random.nextInt(length);
+      keepOuts.add(new int[] {from, from + random.nextInt(9)});
+    }
+    int start = random.nextInt(4);
+    int end = length - random.nextInt(4);
+    int step = 1 + random.nextInt(2);
+    TrialRow row =
+        filled(random, length, start, end, keepOuts, 1 + random.nextInt(4), centre, step);
+    return row.onMarks(2 + random.nextInt(4));
+  }
+
+  TrialRow onMarks(int newMark) {
+    return new TrialRow(
+        length, start, end, keepOuts, holes, fixed, apart, centre, wanted, least, newMark);
+  }
+
+  TrialRow unsymmetric() {
+    return new TrialRow(
+        length, start, end, keepOuts, holes, fixed, apart, Double.NaN, wanted, least, mark);
   }
 
   private static TrialRow filled(
@@ -89,9 +117,41 @@ record TrialRow(
             .sorted()
             .boxed()
             .toList();
-    int apart = step == 1 && random.nextInt(2) == 0 ? 1 + random.nextInt(6) : 0;
-    int least = 2 * (1 + random.nextInt(step + 2));
-    return new TrialRow(length, start, end, keepOuts, holes, fixed, apart, centre, wanted, least);
+    int apart = step == 1 && random.nextInt(2) == 0 ? 1 + random.nextInt(9) : 0;
+    boolean abreast = apart > 0 && random.nextInt(2) == 0;
+    int least = abreast ? apart : 2 * (1 + random.nextInt(step + 2));
+    return new TrialRow(
+        length, start, end, keepOuts, holes, fixed, apart, centre, wanted, least, 1);
+  }
+
+  /** What it is, told whole. */
+  @Override
+  public String toString() {
+    return holes
+        + " holes along "
+        + length
+        + " from "
+        + start
+        + " to "
+        + end
+        + ", closed "
+        + keepOuts.stream().map(Arrays::toString).toList()
+        + ", fixed "
+        + fixed
+        + ", rows "
+        + apart
+        + " apart, mirrored about "
+        + centre
+        + ", wanted "
+        + wanted
+        + ", least "
+        + least
+        + ", marks every "
+        + mark;
+  }
+
+  private static int[] image(int[] keepOut, int length) {
+    return new int[] {length - keepOut[1], length - keepOut[0]};
   }
 
   TrialRow mirrored() {
@@ -99,44 +159,52 @@ record TrialRow(
         length,
         length - end,
         length - start,
-        keepOuts.stream().map(k -> new int[] {length - k[1], length - k[0]}).toList(),
+        keepOuts.stream().map(k -> image(k, length)).toList(),
         holes,
         fixed.stream().map(f -> length - f).toList(),
         apart,
         length - centre,
         IntStream.range(0, holes).mapToObj(i -> length - wanted.get(holes - 1 - i)).toList(),
-        least);
+        least,
+        mark);
   }
 
-  /** The row without its aim, in millimetres. */
-  HoleRow row() {
-    return row(x -> millimetres(x));
-  }
-
-  HoleRow row(DoubleFunction<Measure<Length>> unit) {
+  /** The row without its aim. */
+  HoleRow row(TrialUnit unit) {
     HoleRow row =
-        HoleRow.along(unit.apply(length))
+        HoleRow.along(unit.of(length))
             .holes(holes)
-            .startingFrom(unit.apply(start))
-            .endingBefore(unit.apply(length - end));
+            .startingFrom(unit.of(start))
+            .endingBefore(unit.of(length - end));
     for (int[] k : keepOuts) {
-      row = row.missing(KeepOut.between(unit.apply(k[0]), unit.apply(k[1])));
+      row = row.missing(KeepOut.between(unit.of(k[0]), unit.of(k[1])));
     }
     for (int f : fixed) {
-      row = row.usingAnyway(unit.apply(f));
+      row = row.usingAnyway(unit.of(f));
     }
-    row = Double.isNaN(centre) ? row : row.symmetricAbout(unit.apply(centre));
-    return apart == 0 ? row : row.inTwoRows(unit.apply(apart));
+    row = Double.isNaN(centre) ? row : row.symmetricAbout(unit.of(centre));
+    return apart == 0 ? row : row.inTwoRows(unit.of(apart));
   }
 
-  HoleRow nearest(DoubleFunction<Measure<Length>> unit) {
-    return row(unit)
-        .leastSpacing(unit.apply(least))
-        .nearestTo(wanted.stream().map(t -> unit.apply(t)).toList());
+  HoleRow nearest(TrialUnit unit) {
+    return row(unit).leastSpacing(unit.of(least)).nearestTo(wanted.stream().map(unit::of).toList());
+  }
+
+  HoleRow row() {
+    return row(TrialUnit.whole());
   }
 
   HoleRow nearest() {
-    return nearest(x -> millimetres(x));
+    return nearest(TrialUnit.whole());
+  }
+
+  /** Whether no hole may lie between two of the grid's points. */
+  boolean onPoints() {
+    return IntStream.range(0, length).noneMatch(i -> allows(i + 0.5));
+  }
+
+  private boolean isPlace(double x) {
+    return x % mark == 0 && allows(x);
   }
 
   /** Whether a hole may lie there, the fixed ones apart. */
@@ -154,10 +222,27 @@ record TrialRow(
     return least;
   }
 
+  /** The even row from end to end, or about the mirror line; one hole in the middle. */
+  double[] even() {
+    if (holes == 1) {
+      return new double[] {Double.isNaN(centre) ? length / 2.0 : centre};
+    }
+    double half = Math.min(centre - start, end - centre);
+    double from = Double.isNaN(centre) ? start : centre - half;
+    double to = Double.isNaN(centre) ? end : centre + half;
+    return IntStream.range(0, holes)
+        .mapToDouble(i -> from + i * (to - from) / (holes - 1))
+        .toArray();
+  }
+
   double move(double[] x) {
+    return move(x, wanted.stream().mapToDouble(t -> t).toArray());
+  }
+
+  static double move(double[] x, double[] from) {
     double most = 0;
     for (int i = 0; i < x.length; i++) {
-      most = Math.max(most, Math.abs(x[i] - wanted.get(i)));
+      most = Math.max(most, Math.abs(x[i] - from[i]));
     }
     return most;
   }
@@ -165,15 +250,26 @@ record TrialRow(
   /** Tries all layouts on the grid with a number of holes: the widest spacing and least move. */
   Best best(int number) {
     Best best = new Best();
-    double[] points =
-        DoubleStream.concat(
-                IntStream.rangeClosed(0, length).mapToDouble(i -> i).filter(this::allows),
-                fixed.stream().mapToDouble(f -> f))
-            .sorted()
-            .distinct()
-            .toArray();
-    extend(new double[number], 0, points, 0, best);
+    extend(new double[number], 0, points(), 0, best);
     return best;
+  }
+
+  private double[] points() {
+    return DoubleStream.concat(
+            IntStream.rangeClosed(0, length).mapToDouble(i -> i).filter(this::isPlace),
+            fixed.stream().mapToDouble(f -> f))
+        .sorted()
+        .distinct()
+        .toArray();
+  }
+
+  /** Tries all layouts on the grid of at least a spacing: the least move from some places. */
+  double leastMove(double spacing, double[] from) {
+    Best best = new Best();
+    best.from = from;
+    best.atLeast = spacing;
+    extend(new double[holes], 0, points(), 0, best);
+    return best.move;
   }
 
   private void extend(double[] x, int placed, double[] points, int from, Best best) {
@@ -198,7 +294,7 @@ record TrialRow(
   private void consider(double[] x, Best best) {
     for (int f : fixed) {
       long here = DoubleStream.of(x).filter(y -> y == f).count();
-      if (here == 0 || (here > 1 && !allows(f))) {
+      if (here == 0 || (here > 1 && !isPlace(f))) {
         return;
       }
     }
@@ -212,8 +308,8 @@ record TrialRow(
     if (x.length > 1 && spacing > best.spacing) {
       best.spacing = spacing;
     }
-    if (x.length == holes && spacing >= least && move(x) < best.move) {
-      best.move = move(x);
+    if (x.length == holes && spacing >= (best.from == null ? least : best.atLeast)) {
+      best.move = Math.min(best.move, best.from == null ? move(x) : move(x, best.from));
     }
   }
 
@@ -221,5 +317,7 @@ record TrialRow(
     boolean found;
     double spacing;
     double move = Double.POSITIVE_INFINITY;
+    double atLeast;
+    double @Nullable [] from;
   }
 }

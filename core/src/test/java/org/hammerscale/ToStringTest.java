@@ -37,7 +37,7 @@ import org.hammerscale.fastening.OldBritishWoodScrew;
 import org.hammerscale.fastening.OvenDryGravity;
 import org.hammerscale.fastening.PilotHole;
 import org.hammerscale.fastening.Rivet;
-import org.hammerscale.fastening.SeamKeepOut;
+import org.hammerscale.fastening.SeamClearance;
 import org.hammerscale.fastening.SpacingRule;
 import org.hammerscale.fastening.Wood;
 import org.hammerscale.fastening.WoodFastener;
@@ -95,8 +95,8 @@ import org.hammerscale.scale.HeatPlan;
 import org.hammerscale.scale.ScaleLaw;
 import org.hammerscale.scale.ScaleLoss;
 import org.hammerscale.scale.ScaleRule;
+import org.hammerscale.spacing.ClosedStretch;
 import org.hammerscale.spacing.HoleRow;
-import org.hammerscale.spacing.KeepOut;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.BarSizes;
 import org.hammerscale.stock.Losses;
@@ -256,7 +256,7 @@ class ToStringTest {
             oak,
             SpacingRule.EC5_PRE_DRILLED,
             WoodSpacing.by(SpacingRule.EC5_PRE_DRILLED, inches("1/4")),
-            SeamKeepOut.around(
+            SeamClearance.around(
                 inches("1/4"), WoodSpacing.by(SpacingRule.EC5_UP_TO_420, inches("1/4"))),
             PilotHole.acrossLoad(screw, oak),
             PilotHole.Density.DENSE,
@@ -266,7 +266,7 @@ class ToStringTest {
             AllowableLateral.of(screw, AllowableLateral.Group.II),
             AllowableLateral.Group.II,
             FastenerRow.pulledOut(3),
-            KeepOut.seamAt(inches(6)),
+            ClosedStretch.seamAt(inches(6)),
             HOLES,
             HOLES.layout(),
             WoodScrew.number(8),

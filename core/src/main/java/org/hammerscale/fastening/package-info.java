@@ -19,7 +19,7 @@
  * org.hammerscale.fastening.WoodFastener} or a {@link org.hammerscale.fastening.CountersunkHead}.
  * The distances are those of an {@link org.hammerscale.fastening.IronHoleRule} in the iron and a
  * {@link org.hammerscale.fastening.SpacingRule} in the wood; {@link
- * org.hammerscale.fastening.SeamKeepOut} is that of a joint between boards. {@link
+ * org.hammerscale.fastening.SeamClearance} is that of a joint between boards. {@link
  * org.hammerscale.fastening.Wood} has a gravity on two bases, {@link
  * org.hammerscale.fastening.OvenDryGravity} and {@link
  * org.hammerscale.fastening.TwelvePercentGravity}, which are two types so that no rule gets the

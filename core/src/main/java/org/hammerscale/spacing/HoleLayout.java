@@ -19,10 +19,10 @@ import org.jspecify.annotations.Nullable;
  * centre.
  *
  * <pre>{@code
- * KeepOut seam = KeepOut.seamAt(inches(6)).wide(inches("1/8")).clear(inches("3/4"));
+ * ClosedStretch seam = ClosedStretch.seamAt(inches(6)).wide(inches("1/8")).clear(inches("3/4"));
  * HoleRow row = HoleRow.along(inches(14)).holes(4).startingFrom(inches("1 1/2")).endingBefore(inches("3/4"));
  * HoleLayout holes = row.missing(seam).layout();
- * holes.leastSpacing()  // 3 11/16 in  to compare with what the wood asks for
+ * holes.closestSpacing()  // 3 11/16 in  to compare with what the wood asks for
  * holes.largestMove()  // 0.2292 in  how far the seam pushes a hole from an even row
  * holes.on(SIXTEENTH).positions().get(2)  // 9 5/16 in  where to punch the third, by the rule
  * holes.governedBy()  // "holes 1 to 2, 1 spacing from the start of the row at 1 1/2 in to the edge of the seam at 6 in at 5 3/16 in"
@@ -91,7 +91,7 @@ public final class HoleLayout {
    * @return the distance, exact
    * @throws IllegalStateException if there is only one hole
    */
-  public Measure<Length> leastSpacing() {
+  public Measure<Length> closestSpacing() {
     return plan.measure(spacing(Notes.NONE));
   }
 
@@ -227,17 +227,18 @@ public final class HoleLayout {
 
   /**
    * The layout on the marks of a rule: the row's aim met anew, with every hole on a mark. All marks
-   * outside the keep-outs are weighed. If the widest spacing was the aim, the holes get the widest
-   * that the marks allow, and lie nearest to an even row; if they were to lie near wanted places,
-   * the greatest move is as small as the marks allow. The least spacing that was asked for is kept,
-   * no two holes of a row go to one mark, and fixed holes stay where they are. A symmetric row
-   * stays so if the marks allow it, and has a caution if not. {@link #lostToRule} tells the cost.
+   * outside the closed stretches are weighed. If the widest spacing was the aim, the holes get the
+   * widest that the marks allow, and lie nearest to an even row; if they were to lie near wanted
+   * places, the greatest move is as small as the marks allow. The least spacing that was asked for
+   * is kept, no two holes of a row go to one mark, and fixed holes stay where they are. A symmetric
+   * row stays so if the marks allow it, and has a caution if not. {@link #lostToRule} tells the
+   * cost.
    *
    * @param newRule the rule, laid with its zero on the pin centre
    * @return the layout, as good as any on these marks
-   * @throws IllegalArgumentException if there is none, or if a stretch between keep-outs where a
-   *     hole goes holds no mark and letting the hole go elsewhere costs more than a step of the
-   *     rule; the message names the stretch, and the coarsest rule that would do
+   * @throws IllegalArgumentException if there is none, or if a stretch between closed stretches
+   *     where a hole goes holds no mark and letting the hole go elsewhere costs more than a step of
+   *     the rule; the message names the stretch, and the coarsest rule that would do
    */
   public HoleLayout on(Graduation<Length> newRule) {
     HoleLayout from = exact();
@@ -249,7 +250,7 @@ public final class HoleLayout {
   }
 
   /**
-   * What the rule costs the row's aim: how much less the {@linkplain #leastSpacing least spacing}
+   * What the rule costs the row's aim: how much less the {@linkplain #closestSpacing least spacing}
    * is than that of the exact layout or, where holes were to lie near wanted places, how much more
    * the {@linkplain #largestMove largest move}.
    *
@@ -335,6 +336,6 @@ public final class HoleLayout {
         + (plan.apart > 0 ? " in two rows by turns" : "")
         + list
         + " from the pin centre"
-        + (places.length == 1 ? "" : ", at least " + leastSpacing() + " apart");
+        + (places.length == 1 ? "" : ", at least " + closestSpacing() + " apart");
   }
 }

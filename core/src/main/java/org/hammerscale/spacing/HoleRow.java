@@ -1,6 +1,7 @@
 package org.hammerscale.spacing;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -21,7 +22,7 @@ import org.hammerscale.units.Measure;
  * <pre>{@code
  * HoleRow row = HoleRow.along(millimetres(240)).holes(5).startingFrom(millimetres(20)).endingBefore(millimetres(20));
  * row.layout()  // 5 holes at 20 mm, 70 mm, 120 mm, 170 mm, 220 mm from the pin centre, at least 50 mm apart  evenly
- * HoleRow board = row.missing(KeepOut.seamAt(millimetres(120)).clear(millimetres(15)));
+ * HoleRow board = row.missing(ClosedStretch.seamAt(millimetres(120)).clear(millimetres(15)));
  * board.widestSpacing()  // 42.5 mm  with a seam where the third would lie
  * HoleRow wide = board.leastSpacing(millimetres(60));
  * wide.isFeasible()  // false  if the wood asks for 60 mm,
@@ -29,8 +30,8 @@ import org.hammerscale.units.Measure;
  * }</pre>
  *
  * <p>Answers are exact, in the leaf's unit: every layout is compared by reasoning, none is drawn by
- * lot. The work grows with the number of holes and keep-outs, with the square of the number of
- * holes if some are fixed. Source: geometry of intervals, computed; checked against trying all
+ * lot. The work grows with the number of holes and closed stretches, with the square of the number
+ * of holes if some are fixed. Source: geometry of intervals, computed; checked against trying all
  * layouts of small rows.
  */
 public final class HoleRow {
@@ -48,6 +49,7 @@ public final class HoleRow {
    * @throws IllegalArgumentException if the length is not more than zero
    */
   public static HoleRow along(Quantity<Length> leafLength) {
+    Objects.requireNonNull(leafLength, "leafLength");
     Measure<Length> length = Arguments.positive("leaf length", leafLength);
     return new HoleRow(new RowPlan(length.getUnit(), length.getValue()));
   }
@@ -90,26 +92,28 @@ public final class HoleRow {
   /**
    * The same with its first possible place.
    *
-   * @param fromPin from the pin centre to the first place where a hole may lie: beyond the barrel,
+   * @param start from the pin centre to the first place where a hole may lie: beyond the barrel,
    *     with the iron's end distance; not negative
    * @return the row
    * @throws IllegalArgumentException if the distance is negative
    */
-  public HoleRow startingFrom(Quantity<Length> fromPin) {
-    double start = read(Arguments.notNegative("start", fromPin));
-    return with(p -> p.start = start);
+  public HoleRow startingFrom(Quantity<Length> start) {
+    Objects.requireNonNull(start, "start");
+    double from = read(Arguments.notNegative("start", start));
+    return with(p -> p.start = from);
   }
 
   /**
    * The same with its last possible place.
    *
-   * @param beforeTip from the last place where a hole may lie to the tip: the iron's end distance;
-   *     not negative
+   * @param endDistance from the last place where a hole may lie to the tip: the iron's end
+   *     distance; not negative
    * @return the row
    * @throws IllegalArgumentException if the distance is negative
    */
-  public HoleRow endingBefore(Quantity<Length> beforeTip) {
-    double end = plan.length - read(Arguments.notNegative("end distance", beforeTip));
+  public HoleRow endingBefore(Quantity<Length> endDistance) {
+    Objects.requireNonNull(endDistance, "endDistance");
+    double end = plan.length - read(Arguments.notNegative("end distance", endDistance));
     return with(p -> p.end = end);
   }
 
@@ -121,6 +125,7 @@ public final class HoleRow {
    * @throws IllegalArgumentException if the spacing is negative
    */
   public HoleRow leastSpacing(Quantity<Length> spacing) {
+    Objects.requireNonNull(spacing, "spacing");
     double least = read(Arguments.notNegative("least spacing", spacing));
     return with(p -> p.least = least);
   }
@@ -128,22 +133,24 @@ public final class HoleRow {
   /**
    * The same missing more seams, bosses and the like.
    *
-   * @param keepOuts what no hole may lie in
+   * @param closed what no hole may lie in
    * @return the row
    */
-  public HoleRow missing(KeepOut... keepOuts) {
-    return with(p -> p.keepOuts = RowPlan.joined(p.keepOuts, List.of(keepOuts)));
+  public HoleRow missing(ClosedStretch... closed) {
+    Objects.requireNonNull(closed, "closed");
+    return with(p -> p.closed = RowPlan.joined(p.closed, List.of(closed)));
   }
 
   /**
    * The same with one more fixed hole: there already, or wanted just there.
    *
-   * @param place from the pin centre, not in a keep-out, not negative
+   * @param fixedHole from the pin centre, not in a closed stretch, not negative
    * @return the row
-   * @throws IllegalArgumentException if the place is negative
+   * @throws IllegalArgumentException if the fixedHole is negative
    */
-  public HoleRow using(Quantity<Length> place) {
-    return using(place, false);
+  public HoleRow using(Quantity<Length> fixedHole) {
+    Objects.requireNonNull(fixedHole, "fixedHole");
+    return using(fixedHole, false);
   }
 
   private HoleRow using(Quantity<Length> place, boolean anyway) {
@@ -165,14 +172,16 @@ public final class HoleRow {
   }
 
   /**
-   * The same with one more fixed hole, in a keep-out or not; the layout has a caution if it is.
+   * The same with one more fixed hole, in a closed stretch or not; the layout has a caution if it
+   * is.
    *
-   * @param place from the pin centre, not negative
+   * @param fixedHole from the pin centre, not negative
    * @return the row
-   * @throws IllegalArgumentException if the place is negative
+   * @throws IllegalArgumentException if the fixedHole is negative
    */
-  public HoleRow usingAnyway(Quantity<Length> place) {
-    return using(place, true);
+  public HoleRow usingAnyway(Quantity<Length> fixedHole) {
+    Objects.requireNonNull(fixedHole, "fixedHole");
+    return using(fixedHole, true);
   }
 
   /**
@@ -188,12 +197,13 @@ public final class HoleRow {
    * The same, to be its own mirror image. An odd row has a hole on the mirror line. Fixed holes
    * must be images of one another.
    *
-   * @param place the mirror line, from the pin centre, more than zero
+   * @param mirrorLine the mirror line, from the pin centre, more than zero
    * @return the row
-   * @throws IllegalArgumentException if the place is not more than zero
+   * @throws IllegalArgumentException if the mirrorLine is not more than zero
    */
-  public HoleRow symmetricAbout(Quantity<Length> place) {
-    double centre = read(Arguments.positive("mirror line", place));
+  public HoleRow symmetricAbout(Quantity<Length> mirrorLine) {
+    Objects.requireNonNull(mirrorLine, "mirrorLine");
+    double centre = read(Arguments.positive("mirror line", mirrorLine));
     return with(p -> p.centre = centre);
   }
 
@@ -203,12 +213,13 @@ public final class HoleRow {
    * b²) along the leaf, nothing if the rows lie b ≥ p apart. Wood has one limit along the grain and
    * another across it: take the greater, or see that each is kept.
    *
-   * @param apart the distance b between the two rows, more than zero
+   * @param distanceBetweenRows the distance b between the two rows, more than zero
    * @return the row
    * @throws IllegalArgumentException if the distance is not more than zero
    */
-  public HoleRow inTwoRows(Quantity<Length> apart) {
-    double b = read(Arguments.positive("distance between the rows", apart));
+  public HoleRow inTwoRows(Quantity<Length> distanceBetweenRows) {
+    Objects.requireNonNull(distanceBetweenRows, "distanceBetweenRows");
+    double b = read(Arguments.positive("distance between rows", distanceBetweenRows));
     return with(p -> p.apart = b);
   }
 
@@ -235,6 +246,7 @@ public final class HoleRow {
    * @throws IllegalArgumentException if a place is negative, or they do not rise
    */
   public HoleRow nearestTo(List<? extends Quantity<Length>> places) {
+    Objects.requireNonNull(places, "places");
     double[] wanted =
         places.stream().mapToDouble(q -> read(Arguments.notNegative("wanted place", q))).toArray();
     for (int i = 1; i < wanted.length; i++) {
@@ -266,6 +278,7 @@ public final class HoleRow {
    * @throws IllegalStateException if an end of another row has not been told
    */
   public HoleRow sharedWith(HoleRow... others) {
+    Objects.requireNonNull(others, "others");
     RowPlan shared = plan;
     for (HoleRow other : others) {
       other.plan.checkEndsTold();
@@ -326,7 +339,8 @@ public final class HoleRow {
    */
   public Measure<Length> widestSpacing() {
     if (plan.holes == 1) {
-      throw new IllegalArgumentException("holes must be at least 2 to have a spacing, was 1");
+      throw new IllegalArgumentException(
+          "holes must be at least 2 to have a spacing, was 1; ask for more, or for the layout");
     }
     Chain widest = new RowSolver(plan).widest();
     return plan.measure(widest == null ? 0 : plan.spacing(widest));
@@ -337,9 +351,9 @@ public final class HoleRow {
    *
    * @return the layout
    * @throws IllegalArgumentException if there is none: the message says how many holes or what
-   *     spacing would fit and what stands in the way; or if a fixed hole lies in a keep-out, is
-   *     named twice, or has no image in a symmetric row, or if there are more fixed holes or wanted
-   *     places than holes
+   *     spacing would fit and what stands in the way; or if a fixed hole lies in a closed stretch,
+   *     is named twice, or has no image in a symmetric row, or if there are more fixed holes or
+   *     wanted places than holes
    * @throws IllegalStateException if the number of holes, an end, or for the second aim the least
    *     spacing has not been told
    */
@@ -359,7 +373,7 @@ public final class HoleRow {
     StringBuilder text = new StringBuilder();
     text.append(plan.holes == 1 ? "1 hole" : plan.holes + " holes");
     text.append(" along ").append(plan.measure(plan.length));
-    plan.keepOuts.forEach(k -> text.append(", missing the ").append(k.name()));
+    plan.closed.forEach(k -> text.append(", missing the ").append(k.name()));
     return text.toString();
   }
 }

@@ -45,7 +45,7 @@ final class MarkedRow {
     int lost = withoutMark(free, plan.marks(rule));
     String why =
         lost < 0
-            ? "none keep the holes out of the keep-outs"
+            ? "none keep the holes out of the closed stretches"
                 + (plan.least > 0 ? " and " + plan.measure(plan.least) : "")
                 + " apart"
             : stretch(free, places[lost]) + ", where hole " + (lost + 1) + " goes, holds none";
@@ -72,7 +72,7 @@ final class MarkedRow {
         return "take " + finer + (spaced ? ", or a smaller least spacing" : "");
       }
     }
-    return "no finer rule of the shop has them: measure these holes off, or move a keep-out";
+    return "no finer rule of the shop has them: measure these holes off, or move a closed stretch";
   }
 
   private @Nullable HoleLayout tried(Graduation<Length> rule) {

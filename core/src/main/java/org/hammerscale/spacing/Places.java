@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Where holes may lie on a line: closed stretches in rising order, of which some may be single
- * points. What is forbidden is open, so that a hole may lie on the edge of a keep-out, also on the
- * single point where two of them touch.
+ * points. What is forbidden is open, so that a hole may lie on the edge of a closed stretch, also
+ * on the single point where two of them touch.
  *
  * <p>On the marks of a rule a hole may lie on the marks only; then stretches begin and end on
  * marks, and one without a mark is left out.

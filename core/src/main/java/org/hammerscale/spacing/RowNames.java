@@ -24,10 +24,10 @@ final class RowNames {
     if (plan.fixed.stream().anyMatch(f -> Math.abs(f - place) <= slack)) {
       return "fixed hole";
     }
-    for (KeepOut keepOut : plan.keepOuts) {
-      if (Math.abs(keepOut.from().in(plan.unit) - place) <= slack
-          || Math.abs(keepOut.to().in(plan.unit) - place) <= slack) {
-        return "edge of the " + keepOut.name();
+    for (ClosedStretch stretch : plan.closed) {
+      if (Math.abs(stretch.from().in(plan.unit) - place) <= slack
+          || Math.abs(stretch.to().in(plan.unit) - place) <= slack) {
+        return "edge of the " + stretch.name();
       }
     }
     if (Math.abs(plan.start - place) <= slack) {
@@ -41,9 +41,9 @@ final class RowNames {
 
   /** What forbids a place. */
   static String inTheWay(RowPlan plan, double place) {
-    for (KeepOut keepOut : plan.keepOuts) {
-      if (keepOut.from().in(plan.unit) < place && place < keepOut.to().in(plan.unit)) {
-        return keepOut.name();
+    for (ClosedStretch stretch : plan.closed) {
+      if (stretch.from().in(plan.unit) < place && place < stretch.to().in(plan.unit)) {
+        return stretch.name();
       }
     }
     return place < plan.start ? "stretch before the start" : "stretch behind the end";
@@ -119,10 +119,10 @@ final class RowNames {
     longer = plan.copy();
     longer.end = plan.length;
     tryout(help, longer, "go nearer to the tip");
-    for (KeepOut keepOut : firstOf(plan.keepOuts)) {
+    for (ClosedStretch stretch : firstOf(plan.closed)) {
       RowPlan without = plan.copy();
-      without.keepOuts = plan.keepOuts.stream().filter(other -> other != keepOut).toList();
-      tryout(help, without, "give up the " + keepOut.name());
+      without.closed = plan.closed.stream().filter(other -> other != stretch).toList();
+      tryout(help, without, "give up the " + stretch.name());
     }
     if (!plan.isMirrored()) {
       for (Double fixed : firstOf(plan.fixed)) {

@@ -34,13 +34,13 @@ final class RowPlan {
   double centre = Double.NaN;
   boolean nearest;
   double @Nullable [] places;
-  List<KeepOut> keepOuts = List.of();
+  List<ClosedStretch> closed = List.of();
   List<Double> fixed = List.of();
 
   /** The rule whose marks the holes are to lie on, the fixed ones apart. */
   @Nullable Graduation<Length> rule;
 
-  /** Those of the fixed holes that may lie in a keep-out. */
+  /** Those of the fixed holes that may lie in a closed stretch. */
   List<Double> anyway = List.of();
 
   RowPlan(Unit<Length> unit, double length) {
@@ -60,7 +60,7 @@ final class RowPlan {
     copy.centre = centre;
     copy.nearest = nearest;
     copy.places = places;
-    copy.keepOuts = keepOuts;
+    copy.closed = closed;
     copy.fixed = fixed;
     copy.anyway = anyway;
     copy.rule = rule;
@@ -111,9 +111,9 @@ final class RowPlan {
   }
 
   Places free() {
-    List<double[]> forbidden = new ArrayList<>(keepOuts.size());
-    for (KeepOut keepOut : keepOuts) {
-      forbidden.add(new double[] {keepOut.from().in(unit), keepOut.to().in(unit)});
+    List<double[]> forbidden = new ArrayList<>(closed.size());
+    for (ClosedStretch stretch : closed) {
+      forbidden.add(new double[] {stretch.from().in(unit), stretch.to().in(unit)});
     }
     return Places.between(start, end, forbidden, slack());
   }
@@ -206,7 +206,7 @@ final class RowPlan {
     for (int i = 0; i < sorted.length; i++) {
       double f = sorted[i];
       if (i > 0 && f - sorted[i - 1] <= slack()) {
-        return "fixed hole at " + measure(f) + " is named twice";
+        return "fixed hole at " + measure(f) + " is named twice; name it once";
       }
       if (f > shortest + slack()) {
         return "fixed hole must lie on every leaf of a shared row, the shortest "
@@ -216,7 +216,7 @@ final class RowPlan {
             + "; leave it out, or lengthen that leaf";
       }
       if (!free.contains(f) && anyway.stream().noneMatch(x -> Math.abs(x - f) <= slack())) {
-        return "fixed hole must not lie in a keep-out, was at "
+        return "fixed hole must not lie in a closed stretch, was at "
             + measure(f)
             + " in the "
             + RowNames.inTheWay(this, f)
@@ -240,7 +240,7 @@ final class RowPlan {
     both.start = Math.max(start, other.measure(other.start).in(unit));
     both.end = Math.min(end, other.measure(other.end).in(unit));
     both.least = Math.max(least, other.measure(other.least).in(unit));
-    both.keepOuts = joined(keepOuts, other.keepOuts);
+    both.closed = joined(closed, other.closed);
     both.fixed = merged(fixed, other, other.fixed);
     both.anyway = merged(anyway, other, other.anyway);
     return both;

@@ -3,9 +3,9 @@
  *
  * <p>Where to begin: {@link org.hammerscale.spacing.HoleRow}: where do the holes of this leaf go,
  * how far apart can they lie, and how many fit? It is told what to miss by {@link
- * org.hammerscale.spacing.KeepOut}s, and answers with a {@link org.hammerscale.spacing.HoleLayout},
- * the places and what decided them. How far apart the wood wants them is in {@link
- * org.hammerscale.fastening}.
+ * org.hammerscale.spacing.ClosedStretch}s, and answers with a {@link
+ * org.hammerscale.spacing.HoleLayout}, the places and what decided them. How far apart the wood
+ * wants them is in {@link org.hammerscale.fastening}.
  *
  * <p>Policies are those of {@linkplain org.hammerscale.working the whole library}: {@code null} is
  * refused with a {@link NullPointerException}, any other bad argument with an {@link

@@ -52,7 +52,7 @@ class WoodPropertyTest {
     assertTrue(inch.loadedEdge().isLessThanOrEqualTo(worst.loadedEdge()));
     assertTrue(inch.unloadedEnd().isLessThanOrEqualTo(worst.loadedEnd()));
     assertTrue(inch.unloadedEdge().isLessThanOrEqualTo(inch.loadedEdge()));
-    SeamKeepOut seam = SeamKeepOut.around(inches(diameter), inch);
+    SeamClearance seam = SeamClearance.around(inches(diameter), inch);
     assertTrue(seam.pulledTowards().isGreaterThanOrEqualTo(seam.pulledAway()));
     assertTrue(seam.withMargin(inches(1)).pulledAway().isGreaterThanOrEqualTo(seam.pulledAway()));
   }

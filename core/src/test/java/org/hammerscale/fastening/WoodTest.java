@@ -183,13 +183,13 @@ class WoodTest {
 
   @Test
   void seamsKeepTheWiderOfEdgeAndRim() {
-    SeamKeepOut seam = SeamKeepOut.around(inches("1/4"), DRILLED.pulledAt(degrees(90)));
+    SeamClearance seam = SeamClearance.around(inches("1/4"), DRILLED.pulledAt(degrees(90)));
     assertEquals(millimetres(35), seam.pulledTowards());
     assertEquals(millimetres(15), seam.pulledAway());
-    SeamKeepOut wide = seam.withMargin(inches("1/2"));
+    SeamClearance wide = seam.withMargin(inches("1/2"));
     assertEquals(15.875, wide.pulledAway().getValue(), 1e-14);
     assertEquals("mm", wide.pulledAway().getUnit().toString());
-    for (SeamKeepOut each : new SeamKeepOut[] {seam, wide}) {
+    for (SeamClearance each : new SeamClearance[] {seam, wide}) {
       Workings.check(each.pulledTowardsWorking(), each.pulledTowards());
       Workings.check(each.pulledAwayWorking(), each.pulledAway());
     }
@@ -198,7 +198,8 @@ class WoodTest {
     assertEquals(
         "margin must not be negative, was -1 mm; give zero if there is none",
         refused(() -> seam.withMargin(millimetres(-1))));
-    assertTrue(refused(() -> SeamKeepOut.around(millimetres(0), DRILLED)).startsWith("hole must"));
+    assertTrue(
+        refused(() -> SeamClearance.around(millimetres(0), DRILLED)).startsWith("hole must"));
   }
 
   @Test
@@ -262,7 +263,7 @@ class WoodTest {
   void refusesNull() {
     assertThrows(NullPointerException.class, () -> Wood.named(null));
     assertThrows(NullPointerException.class, () -> WoodSpacing.by(null, millimetres(5)));
-    assertThrows(NullPointerException.class, () -> SeamKeepOut.around(millimetres(5), null));
+    assertThrows(NullPointerException.class, () -> SeamClearance.around(millimetres(5), null));
     assertThrows(NullPointerException.class, () -> PilotHole.pulledOut(null, dry(0.5)));
     assertThrows(NullPointerException.class, () -> PilotHole.acrossLoad(SCREW, null));
   }

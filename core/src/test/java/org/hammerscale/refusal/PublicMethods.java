@@ -26,13 +26,9 @@ final class PublicMethods {
               .filter(PublicMethods::isSeen)
               .toList();
 
-  /** The room where calls are known to hang: nothing in it is called. */
-  private static final String UNDER_REPAIR = "org.hammerscale.spacing";
-
   /** Methods and constructors, but for those that every object has. */
   static final List<Executable> ALL =
       CLASSES.stream()
-          .filter(each -> !each.getPackageName().equals(UNDER_REPAIR))
           .flatMap(PublicMethods::of)
           .filter(each -> !isOfEveryObject(each))
           .filter(Executable::trySetAccessible) // some are inherited from what is not public itself

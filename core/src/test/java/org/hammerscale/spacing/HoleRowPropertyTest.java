@@ -41,8 +41,8 @@ class HoleRowPropertyTest {
         double[] x = unit.positions(layout);
         isValid(trial, x);
         assertEquals(best.spacing, trial.spacing(x), NEAR, trial::toString);
-        assertEquals(widest, layout.leastSpacing(), trial::toString);
-        Workings.check(layout.working(), layout.leastSpacing());
+        assertEquals(widest, layout.closestSpacing(), trial::toString);
+        Workings.check(layout.working(), layout.closestSpacing());
         if (trial.onPoints()) {
           double move = trial.leastMove(best.spacing, trial.even());
           assertEquals(move, TrialRow.move(x, trial.even()), NEAR, trial::toString);
@@ -65,7 +65,7 @@ class HoleRowPropertyTest {
     assertEquals(best.move, trial.move(x), NEAR, trial::toString);
     Workings.check(layout.moveWorking(), layout.largestMove());
     if (x.length > 1) {
-      Workings.check(layout.working(), layout.leastSpacing());
+      Workings.check(layout.working(), layout.closestSpacing());
     }
   }
 
@@ -76,7 +76,7 @@ class HoleRowPropertyTest {
       boolean fixed = trial.fixed().stream().anyMatch(f -> f == near);
       boolean marked = Math.abs(near - place) <= NEAR;
       assertTrue(
-          marked && fixed || trial.allows(marked ? near : place), () -> place + trial.toString());
+          (marked && fixed) || trial.allows(marked ? near : place), () -> place + trial.toString());
     }
     for (int f : trial.fixed()) {
       assertTrue(
@@ -149,7 +149,7 @@ class HoleRowPropertyTest {
     TrialRow trial = TrialRow.ofStretches(random);
     if (trial.holes() > 1) {
       HoleRow row = trial.row();
-      KeepOut seam = KeepOut.seamAt(millimetres(at)).clear(millimetres(2.5));
+      ClosedStretch seam = ClosedStretch.seamAt(millimetres(at)).clear(millimetres(2.5));
       double with = row.missing(seam).widestSpacing().getValue();
       assertTrue(with <= row.widestSpacing().getValue() + NEAR);
     }
@@ -185,10 +185,10 @@ class HoleRowPropertyTest {
     assertTrue(row.leastSpacing(millimetres(widest)).isFeasible(), row::toString);
     assertFalse(row.leastSpacing(millimetres(widest + 1e-7)).isFeasible(), row::toString);
     HoleLayout layout = row.leastSpacing(millimetres(widest)).layout();
-    assertEquals(widest, layout.leastSpacing().getValue());
+    assertEquals(widest, layout.closestSpacing().getValue());
     HoleLayout near = row.leastSpacing(millimetres(0.9 * widest)).nearestToEven().layout();
     assertTrue(near.largestMove().getValue() <= layout.largestMove().getValue() + 1e-8);
-    assertTrue(near.leastSpacing().getValue() >= 0.9 * widest - 1e-8, near::toString);
+    assertTrue(near.closestSpacing().getValue() >= 0.9 * widest - 1e-8, near::toString);
   }
 
   /** Any row, its places no round numbers. */
@@ -200,7 +200,7 @@ class HoleRowPropertyTest {
             .startingFrom(millimetres(length * random.nextDouble() / 5))
             .endingBefore(millimetres(length * random.nextDouble() / 5));
     for (int i = 0; i < seams; i++) {
-      KeepOut seam = KeepOut.seamAt(millimetres(length * random.nextDouble()));
+      ClosedStretch seam = ClosedStretch.seamAt(millimetres(length * random.nextDouble()));
       row = row.missing(seam.clear(millimetres(length / (seams + 1) * random.nextDouble())));
     }
     boolean mirrored = random.nextInt(3) == 0;

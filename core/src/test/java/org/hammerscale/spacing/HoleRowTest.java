@@ -22,8 +22,8 @@ class HoleRowTest {
         .endingBefore(millimetres(20));
   }
 
-  private static KeepOut keep(double from, double to) {
-    return KeepOut.between(millimetres(from), millimetres(to));
+  private static ClosedStretch keep(double from, double to) {
+    return ClosedStretch.between(millimetres(from), millimetres(to));
   }
 
   private static String refused(Executable what) {
@@ -46,7 +46,7 @@ class HoleRowTest {
             .startingFrom(inches("1 1/8"))
             .endingBefore(inches("3/4"))
             .layout();
-    assertEquals(inches("3 3/8"), inch.leastSpacing());
+    assertEquals(inches("3 3/8"), inch.closestSpacing());
     assertEquals(
         List.of(inches("1 1/8"), inches("4 1/2"), inches("7 7/8"), inches("11 1/4")),
         inch.positions());
@@ -72,8 +72,10 @@ class HoleRowTest {
         "holes 1 to 2, 1 spacing from the start of the row at 20 mm to the fixed hole at 100 mm",
         row(300, 4).missing(keep(140, 160)).using(millimetres(100)).layout().governedBy());
     HoleRow mirrored = row(320, 6).missing(keep(70, 90), keep(150, 170)).symmetric();
-    assertTrue(mirrored.layout().governedBy().contains("edge of the keep-out from 70 mm to 90 mm"));
-    HoleRow seam = row(320, 4).missing(KeepOut.seamAt(millimetres(250)).clear(millimetres(65)));
+    assertTrue(
+        mirrored.layout().governedBy().contains("edge of the closed stretch from 70 mm to 90 mm"));
+    HoleRow seam =
+        row(320, 4).missing(ClosedStretch.seamAt(millimetres(250)).clear(millimetres(65)));
     assertTrue(
         seam.symmetricAbout(millimetres(170)).layout().governedBy().contains("mirror image of the"),
         seam.symmetricAbout(millimetres(170)).layout()::governedBy);
@@ -83,7 +85,7 @@ class HoleRowTest {
   }
 
   @Test
-  void keepOutsMayTouchOverlapAndReachBeyondTheLeaf() {
+  void closedStretchesMayTouchOverlapAndReachBeyondTheLeaf() {
     HoleRow row = row(200, 3).missing(keep(-10, 5), keep(15, 20), keep(20, 90), keep(30, 40));
     HoleRow point = row.missing(keep(90, 180), keep(180, 400));
     assertEquals(millimetres(70), point.widestSpacing());
@@ -107,17 +109,17 @@ class HoleRowTest {
             .positions()
             .contains(millimetres(100)));
     assertEquals(
-        "fixed hole must not lie in a keep-out, was at 100 mm in the boss; move it, or keep it with"
+        "fixed hole must not lie in a closed stretch, was at 100 mm in the boss; move it, or keep it with"
             + " usingAnyway",
         refused(() -> row.missing(keep(90, 120).named("boss")).layout()));
     assertEquals(
-        "fixed hole must not lie in a keep-out, was at 10 mm in the stretch before the start; move"
+        "fixed hole must not lie in a closed stretch, was at 10 mm in the stretch before the start; move"
             + " it, or keep it with usingAnyway",
         refused(() -> row.using(millimetres(10)).layout()));
     assertTrue(
         refused(() -> row.using(millimetres(295)).layout()).contains("stretch behind the end"));
     assertEquals(
-        "fixed hole at 100 mm is named twice",
+        "fixed hole at 100 mm is named twice; name it once",
         refused(() -> row.using(millimetres(100)).widestSpacing()));
     assertTrue(refused(() -> row.using(millimetres(400))).startsWith("fixed hole must lie on the"));
     assertEquals(
@@ -130,7 +132,7 @@ class HoleRowTest {
   }
 
   @Test
-  void aFixedHoleInAKeepOutIsToldWhenAllowed() {
+  void aFixedHoleInAClosedStretchIsToldWhenAllowed() {
     HoleLayout layout =
         row(300, 4).usingAnyway(millimetres(100)).missing(keep(90, 120).named("boss")).layout();
     assertTrue(layout.positions().contains(millimetres(100)));
@@ -176,7 +178,7 @@ class HoleRowTest {
     assertEquals(millimetres(10), off.largestMove());
     assertEquals("hole 1, 10 mm from 120 mm", off.governedBy());
     assertEquals(List.of(), off.spacings());
-    assertTrue(untold(off::leastSpacing).startsWith("one hole has no spacing"));
+    assertTrue(untold(off::closestSpacing).startsWith("one hole has no spacing"));
     assertTrue(refused(() -> row(240, 1).widestSpacing()).startsWith("holes must be at least 2"));
     assertEquals(
         millimetres(100), row(240, 1).symmetricAbout(millimetres(100)).layout().positions().get(0));
@@ -191,7 +193,7 @@ class HoleRowTest {
             .startingFrom(inches(1))
             .endingBefore(inches(1))
             .leastSpacing(inches("1 1/2"))
-            .missing(KeepOut.between(inches(3), inches(5)))
+            .missing(ClosedStretch.between(inches(3), inches(5)))
             .using(inches("2 1/2"));
     HoleLayout shared = front.sharedWith(back).layout();
     assertTrue(shared.positions().contains(millimetres(63.5)));
@@ -201,7 +203,7 @@ class HoleRowTest {
       assertFalse((x > 100 && x < 120) || (x > 76.2 && x < 127), shared::toString);
     }
     // 63.5 is fixed; then 127 behind both seams, and two more up to 228.6.
-    assertEquals(millimetres(50.8), shared.leastSpacing());
+    assertEquals(millimetres(50.8), shared.closestSpacing());
     assertFalse(front.sharedWith(back.missing(keep(0, 220))).isFeasible());
   }
 
@@ -225,7 +227,7 @@ class HoleRowTest {
   void aRowNamesWhatItMisses() {
     HoleRow row = row(300, 4).missing(keep(140, 160));
     assertEquals(
-        "4 holes along 300 mm, missing the keep-out from 140 mm to 160 mm", row.toString());
+        "4 holes along 300 mm, missing the closed stretch from 140 mm to 160 mm", row.toString());
   }
 
   @Test
@@ -293,7 +295,7 @@ class HoleRowTest {
         ruled.toString());
     assertEquals(
         "rule must have marks for these holes, was one of 50 mm steps: none keep the holes out of"
-            + " the keep-outs and 60 mm apart; take 1 mm steps, or a smaller least spacing",
+            + " the closed stretches and 60 mm apart; take 1 mm steps, or a smaller least spacing",
         refused(() -> layout.on(Graduation.of(millimetres(50)))));
     HoleLayout uneven = row(242, 4).symmetric().layout().on(Graduation.MILLIMETRE);
     assertEquals(List.of(), uneven.cautions());
@@ -312,7 +314,7 @@ class HoleRowTest {
   void staggeredRowsKeepTheirDistanceSlantwise() {
     HoleRow row = row(140, 5).inTwoRows(millimetres(20));
     HoleLayout layout = row.layout();
-    assertEquals(Math.hypot(25, 20), layout.leastSpacing().getValue(), 1e-12);
+    assertEquals(Math.hypot(25, 20), layout.closestSpacing().getValue(), 1e-12);
     assertTrue(layout.cautions().get(0).text().startsWith("staggered rows 20 mm apart"));
     assertTrue(layout.toString().startsWith("5 holes in two rows by turns at 20 mm, 45 mm, 70 mm"));
     // Rows further apart than the spacing: neighbours may lie above one another.
@@ -344,7 +346,8 @@ class HoleRowTest {
   /** A seam at 120 mm with 15 mm on either side shuts out the middle of an even row of five. */
   @Test
   void aRowMovesAsideForASeam() {
-    HoleRow row = row(240, 5).missing(KeepOut.seamAt(millimetres(120)).clear(millimetres(15)));
+    HoleRow row =
+        row(240, 5).missing(ClosedStretch.seamAt(millimetres(120)).clear(millimetres(15)));
     assertEquals(
         "5 holes at 20 mm, 65 mm, 105 mm, 170 mm, 220 mm from the pin centre, at least 40 mm apart",
         row.leastSpacing(millimetres(40)).nearestToEven().layout().toString());
@@ -359,7 +362,7 @@ class HoleRowTest {
   /** From 5 3/16 in, beside the seam, two even spacings lead to the end at 13 1/4 in. */
   @Test
   void aLayoutTellsItsSpacings() {
-    KeepOut seam = KeepOut.seamAt(inches(6)).wide(inches("1/8")).clear(inches("3/4"));
+    ClosedStretch seam = ClosedStretch.seamAt(inches(6)).wide(inches("1/8")).clear(inches("3/4"));
     HoleLayout holes =
         HoleRow.along(inches(14))
             .holes(4)
@@ -395,22 +398,23 @@ class HoleRowTest {
   @Test
   void aSeamKeepsTheHolesOwnRimAndMargin() {
     // 120 − 1 − 6/2 − 2.
-    KeepOut seam = KeepOut.seamAt(millimetres(120)).wide(millimetres(2)).forHole(millimetres(6));
+    ClosedStretch seam =
+        ClosedStretch.seamAt(millimetres(120)).wide(millimetres(2)).forHole(millimetres(6));
     assertEquals(millimetres(114), seam.withMargin(millimetres(2)).from());
   }
 
   @Test
   void aSeamKeepsTheWoodsDistanceOrTheHolesOwn() {
-    KeepOut seam =
-        KeepOut.seamAt(millimetres(120))
+    ClosedStretch seam =
+        ClosedStretch.seamAt(millimetres(120))
             .wide(millimetres(2))
             .clearOnPinSide(millimetres(15))
             .clearOnTipSide(millimetres(35));
     assertEquals("seam at 120 mm, 104 mm to 156 mm", seam.toString());
-    KeepOut bored = seam.forHole(millimetres(36)).withMargin(millimetres(2));
+    ClosedStretch bored = seam.forHole(millimetres(36)).withMargin(millimetres(2));
     assertEquals(millimetres(99), bored.from());
     assertEquals(millimetres(156), bored.to());
-    assertEquals("keep-out from 3 mm to 4 mm", keep(3, 4).name());
+    assertEquals("closed stretch from 3 mm to 4 mm", keep(3, 4).name());
     assertTrue(refused(() -> keep(4, 3)).startsWith("to must not lie before from at 4 mm"));
     assertTrue(refused(() -> seam.wide(millimetres(-1))).startsWith("width"));
     assertTrue(refused(() -> seam.clear(millimetres(-1))).startsWith("distance"));

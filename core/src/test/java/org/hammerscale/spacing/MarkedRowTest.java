@@ -52,7 +52,7 @@ class MarkedRowTest {
         best == null
             ? Double.POSITIVE_INFINITY
             : spacing
-                ? unit.number(exact.leastSpacing()) - best[0]
+                ? unit.number(exact.closestSpacing()) - best[0]
                 : best[1] - unit.number(exact.largestMove());
     String what = seed + (widest ? ", widest: " : ", nearest: ") + trial + ", exact " + exact;
     if (best == null || (loss > trial.mark() + NEAR && movesOutOfItsStretch(trial, unit, exact))) {
@@ -114,7 +114,7 @@ class MarkedRowTest {
 
   /** Whether nothing is closed between two places. */
   private static boolean isOpen(TrialRow trial, double a, double b) {
-    return trial.keepOuts().stream()
+    return trial.closed().stream()
         .noneMatch(
             k -> k[0] < k[1] && Math.min(a, b) <= k[0] + NEAR && k[1] <= Math.max(a, b) + NEAR);
   }
@@ -134,7 +134,7 @@ class MarkedRowTest {
   void aStretchWithoutAMarkIsNamed() {
     HoleRow narrow = row(300, 4, 20, 10);
     for (double seam = 10.7; seam < 291; seam += 69.3) {
-      narrow = narrow.missing(KeepOut.seamAt(millimetres(seam)).clear(millimetres(34.5)));
+      narrow = narrow.missing(ClosedStretch.seamAt(millimetres(seam)).clear(millimetres(34.5)));
     }
     assertEquals(
         "rule must have marks for these holes, was one of 1 mm steps: the stretch from 45.2 mm to"
@@ -142,8 +142,8 @@ class MarkedRowTest {
         refused(narrow.layout(), Graduation.MILLIMETRE));
     HoleLayout middle =
         row(240, 3, 20, 20)
-            .missing(KeepOut.between(millimetres(30), millimetres(119.3)))
-            .missing(KeepOut.between(millimetres(119.7), millimetres(210)))
+            .missing(ClosedStretch.between(millimetres(30), millimetres(119.3)))
+            .missing(ClosedStretch.between(millimetres(119.7), millimetres(210)))
             .layout();
     assertTrue(
         refused(middle, Graduation.MILLIMETRE)
@@ -153,14 +153,14 @@ class MarkedRowTest {
     assertEquals(millimetres(0.2).getValue(), half.lostToRule().getValue(), NEAR);
     HoleLayout point =
         row(240, 3, 20, 20)
-            .missing(KeepOut.between(millimetres(20), millimetres(100.05)))
-            .missing(KeepOut.between(millimetres(100.05), millimetres(220)))
+            .missing(ClosedStretch.between(millimetres(20), millimetres(100.05)))
+            .missing(ClosedStretch.between(millimetres(100.05), millimetres(220)))
             .layout();
     assertTrue(
         refused(point, Graduation.MILLIMETRE)
             .endsWith(
                 "the one place at 100.05 mm, where hole 2 goes, holds none; no finer rule of the"
-                    + " shop has them: measure these holes off, or move a keep-out"));
+                    + " shop has them: measure these holes off, or move a closed stretch"));
   }
 
   @Test
@@ -168,9 +168,9 @@ class MarkedRowTest {
     // 99.3 to 99.7 lies nearest to the middle, 101 to 102 is nearly as good.
     HoleLayout exact =
         row(199, 3, 0, 0)
-            .missing(KeepOut.between(millimetres(0), millimetres(99.3)))
-            .missing(KeepOut.between(millimetres(99.7), millimetres(100)))
-            .missing(KeepOut.between(millimetres(101), millimetres(199)))
+            .missing(ClosedStretch.between(millimetres(0), millimetres(99.3)))
+            .missing(ClosedStretch.between(millimetres(99.7), millimetres(100)))
+            .missing(ClosedStretch.between(millimetres(101), millimetres(199)))
             .layout();
     assertEquals(millimetres(99.5), exact.positions().get(1));
     HoleLayout ruled = exact.on(Graduation.MILLIMETRE);
@@ -196,7 +196,7 @@ class MarkedRowTest {
   void aLongStrapOnAFineRuleTakesNoTime() {
     HoleRow row = row(10_000, 200, 20, 20);
     for (int i = 1; i <= 100; i++) {
-      KeepOut seam = KeepOut.seamAt(millimetres(97.31 * i));
+      ClosedStretch seam = ClosedStretch.seamAt(millimetres(97.31 * i));
       row = row.missing(seam.clear(millimetres(15)));
     }
     HoleLayout layout = row.layout();

@@ -17,7 +17,7 @@ record TrialRow(
     int length,
     int start,
     int end,
-    List<int[]> keepOuts,
+    List<int[]> closed,
     int holes,
     List<Integer> fixed,
     int apart,
@@ -26,7 +26,9 @@ record TrialRow(
     int least,
     int mark) {
 
-  /** Holes may lie on a few whole millimetres only: single points between touching keep-outs. */
+  /**
+   * Holes may lie on a few whole millimetres only: single points between touching closed stretches.
+   */
   static TrialRow ofPoints(Random random) {
     int length = 8 + random.nextInt(17);
     double centre =
@@ -34,16 +36,16 @@ record TrialRow(
     if (random.nextBoolean()) {
       centre += 0.5;
     }
-    List<int[]> keepOuts = new ArrayList<>();
+    List<int[]> closed = new ArrayList<>();
     int points = 3 + random.nextInt(7);
     for (int i = 0; i < length; i++) {
       boolean forbidden = i > 0 && random.nextInt(length) >= points;
-      keepOuts.add(forbidden ? new int[] {i - 1, i + 1} : new int[] {i, i + 1});
+      closed.add(forbidden ? new int[] {i - 1, i + 1} : new int[] {i, i + 1});
     }
     if (random.nextInt(4) == 0) {
-      keepOuts.addAll(keepOuts.stream().map(k -> image(k, length)).toList());
+      closed.addAll(closed.stream().map(k -> image(k, length)).toList());
     }
-    return filled(random, length, 0, length, keepOuts, 1 + random.nextInt(5), centre, 1);
+    return filled(random, length, 0, length, closed, 1 + random.nextInt(5), centre, 1);
   }
 
   /**
@@ -53,41 +55,40 @@ record TrialRow(
   static TrialRow ofStretches(Random random) {
     int length = 6 * (5 + random.nextInt(6));
     double centre = random.nextInt(3) == 0 ? length / 2 + 3 * (random.nextInt(5) - 2) : Double.NaN;
-    List<int[]> keepOuts = new ArrayList<>();
+    List<int[]> closed = new ArrayList<>();
     for (int i = random.nextInt(4); i > 0; i--) {
       int from = 6 * random.nextInt(length / 6);
-      keepOuts.add(new int[] {from, from + 6 * random.nextInt(3)});
+      closed.add(new int[] {from, from + 6 * random.nextInt(3)});
     }
     int start = 6 * random.nextInt(2);
     int end = length - 6 * random.nextInt(2);
-    return filled(random, length, start, end, keepOuts, 1 + random.nextInt(4), centre, 6);
+    return filled(random, length, start, end, closed, 1 + random.nextInt(4), centre, 6);
   }
 
   /** Edges on whole numbers, holes on every second or later one only; mostly one row. */
   static TrialRow ofMarks(Random random) {
     int length = 10 + random.nextInt(21);
     double centre = random.nextInt(3) == 0 ? (length + random.nextInt(5) - 2) / 2.0 : Double.NaN;
-    List<int[]> keepOuts = new ArrayList<>();
+    List<int[]> closed = new ArrayList<>();
     for (int i = random.nextInt(4); i > 0; i--) {
       int from = random.nextInt(length);
-      keepOuts.add(new int[] {from, from + random.nextInt(9)});
+      closed.add(new int[] {from, from + random.nextInt(9)});
     }
     int start = random.nextInt(4);
     int end = length - random.nextInt(4);
     int step = 1 + random.nextInt(2);
-    TrialRow row =
-        filled(random, length, start, end, keepOuts, 1 + random.nextInt(4), centre, step);
+    TrialRow row = filled(random, length, start, end, closed, 1 + random.nextInt(4), centre, step);
     return row.onMarks(2 + random.nextInt(4));
   }
 
   TrialRow onMarks(int newMark) {
     return new TrialRow(
-        length, start, end, keepOuts, holes, fixed, apart, centre, wanted, least, newMark);
+        length, start, end, closed, holes, fixed, apart, centre, wanted, least, newMark);
   }
 
   TrialRow unsymmetric() {
     return new TrialRow(
-        length, start, end, keepOuts, holes, fixed, apart, Double.NaN, wanted, least, mark);
+        length, start, end, closed, holes, fixed, apart, Double.NaN, wanted, least, mark);
   }
 
   private static TrialRow filled(
@@ -95,7 +96,7 @@ record TrialRow(
       int length,
       int start,
       int end,
-      List<int[]> keepOuts,
+      List<int[]> closed,
       int holes,
       double centre,
       int step) {
@@ -120,8 +121,7 @@ record TrialRow(
     int apart = step == 1 && random.nextInt(2) == 0 ? 1 + random.nextInt(9) : 0;
     boolean abreast = apart > 0 && random.nextInt(2) == 0;
     int least = abreast ? apart : 2 * (1 + random.nextInt(step + 2));
-    return new TrialRow(
-        length, start, end, keepOuts, holes, fixed, apart, centre, wanted, least, 1);
+    return new TrialRow(length, start, end, closed, holes, fixed, apart, centre, wanted, least, 1);
   }
 
   /** What it is, told whole. */
@@ -135,7 +135,7 @@ record TrialRow(
         + " to "
         + end
         + ", closed "
-        + keepOuts.stream().map(Arrays::toString).toList()
+        + closed.stream().map(Arrays::toString).toList()
         + ", fixed "
         + fixed
         + ", rows "
@@ -150,8 +150,8 @@ record TrialRow(
         + mark;
   }
 
-  private static int[] image(int[] keepOut, int length) {
-    return new int[] {length - keepOut[1], length - keepOut[0]};
+  private static int[] image(int[] stretch, int length) {
+    return new int[] {length - stretch[1], length - stretch[0]};
   }
 
   TrialRow mirrored() {
@@ -159,7 +159,7 @@ record TrialRow(
         length,
         length - end,
         length - start,
-        keepOuts.stream().map(k -> image(k, length)).toList(),
+        closed.stream().map(k -> image(k, length)).toList(),
         holes,
         fixed.stream().map(f -> length - f).toList(),
         apart,
@@ -176,8 +176,8 @@ record TrialRow(
             .holes(holes)
             .startingFrom(unit.of(start))
             .endingBefore(unit.of(length - end));
-    for (int[] k : keepOuts) {
-      row = row.missing(KeepOut.between(unit.of(k[0]), unit.of(k[1])));
+    for (int[] k : closed) {
+      row = row.missing(ClosedStretch.between(unit.of(k[0]), unit.of(k[1])));
     }
     for (int f : fixed) {
       row = row.usingAnyway(unit.of(f));
@@ -209,7 +209,7 @@ record TrialRow(
 
   /** Whether a hole may lie there, the fixed ones apart. */
   boolean allows(double x) {
-    return x >= start && x <= end && keepOuts.stream().noneMatch(k -> k[0] < x && x < k[1]);
+    return x >= start && x <= end && closed.stream().noneMatch(k -> k[0] < x && x < k[1]);
   }
 
   /** The least distance between two holes, slantwise between the rows. */
@@ -279,7 +279,7 @@ record TrialRow(
     }
     for (int i = from; i < points.length; i++) {
       x[placed] = points[i];
-      // A fixed hole may not be passed over, and only fixed ones may lie in a keep-out.
+      // A fixed hole may not be passed over, and only fixed ones may lie in a closed stretch.
       if (placed > 0 && skipsFixed(x[placed - 1], x[placed])) {
         return;
       }

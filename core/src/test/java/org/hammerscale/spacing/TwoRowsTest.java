@@ -22,6 +22,7 @@ class TwoRowsTest {
   private static final double NEAR = 1e-9;
 
   /** Stretches where holes may lie, with the fixed holes as the last ones: single points. */
+  @SuppressWarnings("ArrayRecordComponent") // drawn once and never compared
   private record Search(double[][] stretches, int fixed, int holes, double apart) {
     static Search any(Random random) {
       int count = 1 + random.nextInt(4);
@@ -57,7 +58,9 @@ class TwoRowsTest {
               .endingBefore(unit.of(1))
               .inTwoRows(unit.of(apart));
       for (int i = 1; i < free(); i++) {
-        row = row.missing(KeepOut.between(unit.of(stretches[i - 1][1]), unit.of(stretches[i][0])));
+        row =
+            row.missing(
+                ClosedStretch.between(unit.of(stretches[i - 1][1]), unit.of(stretches[i][0])));
       }
       for (int i = free(); i < stretches.length; i++) {
         row = row.usingAnyway(unit.of(stretches[i][0]));
@@ -216,15 +219,15 @@ class TwoRowsTest {
     HoleRow strap =
         HoleRow.along(inches(12)).holes(8).startingFrom(inches(1)).endingBefore(inches(1));
     for (int i = 1; i <= 4; i++) {
-      KeepOut seam = KeepOut.seamAt(inches("2 3/4").multiply(i));
+      ClosedStretch seam = ClosedStretch.seamAt(inches("2 3/4").multiply(i));
       strap = strap.missing(seam.clear(inches("1 3/8")));
     }
     for (int i = 1; i <= 40; i++) {
       HoleRow rows = strap.inTwoRows(inches(i / 20d));
       HoleLayout layout = rows.layout();
       double[] x = layout.positions().stream().mapToDouble(Measure::getValue).toArray();
-      assertEquals(rows.widestSpacing(), layout.leastSpacing());
-      assertEquals(leastOf(x, i / 20d), layout.leastSpacing().getValue(), NEAR);
+      assertEquals(rows.widestSpacing(), layout.closestSpacing());
+      assertEquals(leastOf(x, i / 20d), layout.closestSpacing().getValue(), NEAR);
     }
   }
 }

@@ -4,8 +4,8 @@ import static org.hammerscale.units.Measures.millimetres;
 
 import java.util.List;
 import javax.measure.quantity.Length;
+import org.hammerscale.spacing.ClosedStretch;
 import org.hammerscale.spacing.HoleRow;
-import org.hammerscale.spacing.KeepOut;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 
@@ -43,9 +43,9 @@ final class HoleLayoutTopics {
             .holes(Integer.parseInt(c.text("holes")))
             .startingFrom(length(c.text("start")))
             .endingBefore(length(c.text("end")));
-    for (String keepOut : parts(c, "keep_out")) {
-      String[] ends = keepOut.split("-", 2);
-      row = row.missing(KeepOut.between(length(ends[0]), length(ends[1])));
+    for (String stretch : parts(c, "closed")) {
+      String[] ends = stretch.split("-", 2);
+      row = row.missing(ClosedStretch.between(length(ends[0]), length(ends[1])));
     }
     for (String fixed : parts(c, "fixed")) {
       row = row.using(length(fixed));

@@ -8,7 +8,7 @@ import javax.measure.quantity.Length;
 import org.hammerscale.fastening.Fastener;
 import org.hammerscale.fastening.OvenDryGravity;
 import org.hammerscale.fastening.PilotHole;
-import org.hammerscale.fastening.SeamKeepOut;
+import org.hammerscale.fastening.SeamClearance;
 import org.hammerscale.fastening.SpacingRule;
 import org.hammerscale.fastening.TwelvePercentGravity;
 import org.hammerscale.fastening.Wood;
@@ -80,8 +80,8 @@ final class WoodTopics {
     return answer.in(c.lengthUnit());
   }
 
-  private static SeamKeepOut seam(WoodSpacing spacing, String margin) {
-    return SeamKeepOut.around(Measures.millimetres(6), spacing)
+  private static SeamClearance seam(WoodSpacing spacing, String margin) {
+    return SeamClearance.around(Measures.millimetres(6), spacing)
         .withMargin(Measures.millimetres(Double.parseDouble(margin)));
   }
 

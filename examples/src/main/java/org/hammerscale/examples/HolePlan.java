@@ -5,15 +5,15 @@ import java.util.List;
 import javax.measure.quantity.Length;
 import org.hammerscale.fastening.Countersink;
 import org.hammerscale.fastening.PilotHole;
-import org.hammerscale.fastening.SeamKeepOut;
+import org.hammerscale.fastening.SeamClearance;
 import org.hammerscale.fastening.SpacingRule;
 import org.hammerscale.fastening.Wood;
 import org.hammerscale.fastening.WoodSpacing;
 import org.hammerscale.hinge.HingePair;
 import org.hammerscale.hinge.Leaf;
+import org.hammerscale.spacing.ClosedStretch;
 import org.hammerscale.spacing.HoleLayout;
 import org.hammerscale.spacing.HoleRow;
-import org.hammerscale.spacing.KeepOut;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 import org.hammerscale.working.Caution;
@@ -52,11 +52,11 @@ final class HolePlan {
         WoodSpacing.by(SpacingRule.EC5_PRE_DRILLED, screw.shank().diameter())
             .pulledAt(Measures.degrees(90))
             .steelToTimber();
-    SeamKeepOut clear = SeamKeepOut.around(screw.head().headDiameter(), spacing);
-    List<KeepOut> seams = new ArrayList<>();
+    SeamClearance clear = SeamClearance.around(screw.head().headDiameter(), spacing);
+    List<ClosedStretch> seams = new ArrayList<>();
     for (Measure<Length> seam : job.lengths(seamsOf(leaf))) {
       seams.add(
-          KeepOut.seamAt(seam)
+          ClosedStretch.seamAt(seam)
               .wide(job.lengthOrZero(OrderItem.SEAM_WIDTH))
               .clear(clear.pulledTowards()));
     }
@@ -67,7 +67,7 @@ final class HolePlan {
             .startingFrom(pair.notchDepth().add(edge))
             .endingBefore(edge)
             .leastSpacing(spacing.acrossGrain())
-            .missing(seams.toArray(new KeepOut[0]))
+            .missing(seams.toArray(new ClosedStretch[0]))
             .nearestToEven()
             .layout()
             .on(job.graduation());

@@ -1,5 +1,6 @@
 package org.hammerscale.spacing;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
@@ -19,15 +20,15 @@ import org.jspecify.annotations.Nullable;
  * the <em>tip's</em> side of the seam.
  *
  * <pre>{@code
- * KeepOut seam = KeepOut.seamAt(millimetres(120)).wide(millimetres(2));
+ * ClosedStretch seam = ClosedStretch.seamAt(millimetres(120)).wide(millimetres(2));
  * seam.clear(millimetres(15))  // seam at 120 mm, 104 mm to 136 mm  between these no hole is centred
  * seam.clearOnPinSide(millimetres(15)).clearOnTipSide(millimetres(35)).to()  // 156 mm  pulled towards the pin
- * KeepOut.between(millimetres(40), millimetres(55)).named("boss")  // boss, 40 mm to 55 mm  or any other place
+ * ClosedStretch.between(millimetres(40), millimetres(55)).named("boss")  // boss, 40 mm to 55 mm  or any other place
  * }</pre>
  *
  * <p>Source: geometry; for the distances see the wood's own rule, such as EN 1995-1-1, table 8.2.
  */
-public final class KeepOut {
+public final class ClosedStretch {
   private final @Nullable String name;
   private final boolean seam;
   private final Measure<Length> low;
@@ -37,7 +38,7 @@ public final class KeepOut {
   private final Measure<Length> halfHole;
   private final Measure<Length> margin;
 
-  private KeepOut(
+  private ClosedStretch(
       @Nullable String name,
       boolean seam,
       Measure<Length> low,
@@ -62,7 +63,7 @@ public final class KeepOut {
    * @param centre where its middle lies, from the pin centre
    * @return the seam, without width or clearance as yet
    */
-  public static KeepOut seamAt(Quantity<Length> centre) {
+  public static ClosedStretch seamAt(Quantity<Length> centre) {
     return plain(true, Arguments.length("centre", centre), Arguments.length("centre", centre));
   }
 
@@ -71,10 +72,10 @@ public final class KeepOut {
    *
    * @param from its end nearer to the pin, from the pin centre
    * @param to its end nearer to the tip, from the pin centre; not before the other
-   * @return the keep-out
+   * @return the closed stretch
    * @throws IllegalArgumentException if the ends are swapped
    */
-  public static KeepOut between(Quantity<Length> from, Quantity<Length> to) {
+  public static ClosedStretch between(Quantity<Length> from, Quantity<Length> to) {
     Measure<Length> low = Arguments.length("from", from);
     Measure<Length> high = Arguments.length("to", to);
     if (high.isLessThan(low) && !high.isEquivalentTo(low)) {
@@ -88,34 +89,35 @@ public final class KeepOut {
     return plain(false, low, high.to(low.getUnit()));
   }
 
-  private static KeepOut plain(boolean seam, Measure<Length> low, Measure<Length> high) {
+  private static ClosedStretch plain(boolean seam, Measure<Length> low, Measure<Length> high) {
     Measure<Length> none = low.withValue(0);
-    return new KeepOut(null, seam, low, high, none, none, none, none);
+    return new ClosedStretch(null, seam, low, high, none, none, none, none);
   }
 
   /**
    * The same with a name, which answers and refusals use.
    *
    * @param newName what it is, such as {@code boss}
-   * @return the keep-out
+   * @return the closed stretch
    * @throws IllegalArgumentException if the name is blank
    */
-  public KeepOut named(String newName) {
+  public ClosedStretch named(String newName) {
+    Objects.requireNonNull(newName, "newName");
     String text = Arguments.text("name", newName);
-    return new KeepOut(text, seam, low, high, pinSide, tipSide, halfHole, margin);
+    return new ClosedStretch(text, seam, low, high, pinSide, tipSide, halfHole, margin);
   }
 
   /**
    * The same widened about its middle: for a gap or a bead between the boards.
    *
    * @param width the whole width, not negative
-   * @return the keep-out
+   * @return the closed stretch
    * @throws IllegalArgumentException if the width is negative
    */
-  public KeepOut wide(Quantity<Length> width) {
+  public ClosedStretch wide(Quantity<Length> width) {
     Measure<Length> half = Arguments.notNegative("width", width).divide(2);
     Measure<Length> middle = low.add(high).divide(2);
-    return new KeepOut(
+    return new ClosedStretch(
         name, seam, middle.subtract(half), middle.add(half), pinSide, tipSide, halfHole, margin);
   }
 
@@ -123,10 +125,10 @@ public final class KeepOut {
    * The same with a distance kept on either side, such as the wood's edge distance.
    *
    * @param distance from its edge to a hole's centre, not negative
-   * @return the keep-out
+   * @return the closed stretch
    * @throws IllegalArgumentException if the distance is negative
    */
-  public KeepOut clear(Quantity<Length> distance) {
+  public ClosedStretch clear(Quantity<Length> distance) {
     return clearOnPinSide(distance).clearOnTipSide(distance);
   }
 
@@ -134,24 +136,24 @@ public final class KeepOut {
    * The same with a distance kept by the holes between it and the pin.
    *
    * @param distance from its edge to a hole's centre, not negative
-   * @return the keep-out
+   * @return the closed stretch
    * @throws IllegalArgumentException if the distance is negative
    */
-  public KeepOut clearOnPinSide(Quantity<Length> distance) {
+  public ClosedStretch clearOnPinSide(Quantity<Length> distance) {
     Measure<Length> clear = Arguments.notNegative("distance", distance);
-    return new KeepOut(name, seam, low, high, clear, tipSide, halfHole, margin);
+    return new ClosedStretch(name, seam, low, high, clear, tipSide, halfHole, margin);
   }
 
   /**
    * The same with a distance kept by the holes between it and the tip.
    *
    * @param distance from its edge to a hole's centre, not negative
-   * @return the keep-out
+   * @return the closed stretch
    * @throws IllegalArgumentException if the distance is negative
    */
-  public KeepOut clearOnTipSide(Quantity<Length> distance) {
+  public ClosedStretch clearOnTipSide(Quantity<Length> distance) {
     Measure<Length> clear = Arguments.notNegative("distance", distance);
-    return new KeepOut(name, seam, low, high, pinSide, clear, halfHole, margin);
+    return new ClosedStretch(name, seam, low, high, pinSide, clear, halfHole, margin);
   }
 
   /**
@@ -159,24 +161,25 @@ public final class KeepOut {
    * least.
    *
    * @param diameter the hole in the iron, not negative
-   * @return the keep-out
+   * @return the closed stretch
    * @throws IllegalArgumentException if the diameter is negative
    */
-  public KeepOut forHole(Quantity<Length> diameter) {
+  public ClosedStretch forHole(Quantity<Length> diameter) {
     Measure<Length> half = Arguments.notNegative("diameter", diameter).divide(2);
-    return new KeepOut(name, seam, low, high, pinSide, tipSide, half, margin);
+    return new ClosedStretch(name, seam, low, high, pinSide, tipSide, half, margin);
   }
 
   /**
    * The same with a margin kept between it and the edge of the hole, for what drilling wanders.
    *
    * @param newMargin the margin, not negative
-   * @return the keep-out
+   * @return the closed stretch
    * @throws IllegalArgumentException if the margin is negative
    */
-  public KeepOut withMargin(Quantity<Length> newMargin) {
+  public ClosedStretch withMargin(Quantity<Length> newMargin) {
+    Objects.requireNonNull(newMargin, "newMargin");
     Measure<Length> more = Arguments.notNegative("margin", newMargin);
-    return new KeepOut(name, seam, low, high, pinSide, tipSide, halfHole, more);
+    return new ClosedStretch(name, seam, low, high, pinSide, tipSide, halfHole, more);
   }
 
   /** {@return its name, or what and where it is} */
@@ -184,7 +187,9 @@ public final class KeepOut {
     if (name != null) {
       return name;
     }
-    return seam ? "seam at " + low.add(high).divide(2) : "keep-out from " + low + " to " + high;
+    return seam
+        ? "seam at " + low.add(high).divide(2)
+        : "closed stretch from " + low + " to " + high;
   }
 
   /** {@return where it begins for a hole's centre, from the pin centre, exact} */

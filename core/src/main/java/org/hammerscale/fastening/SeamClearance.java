@@ -11,14 +11,14 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * How far from the joint between two boards no hole may be centred: a seam's keep-out, beyond the
- * edge of the board. Boards stand upright and the strap lies level across them, so the seam is an
- * edge along the grain, not an end: on either side the larger of the wood's edge distance and half
- * the hole with a margin to spare, a = max(a₄, h / 2 + m).
+ * How far from the joint between two boards no hole may be centred: a seam's closed stretch, beyond
+ * the edge of the board. Boards stand upright and the strap lies level across them, so the seam is
+ * an edge along the grain, not an end: on either side the larger of the wood's edge distance and
+ * half the hole with a margin to spare, a = max(a₄, h / 2 + m).
  *
  * <pre>{@code
  * WoodSpacing spacing = WoodSpacing.by(SpacingRule.EC5_PRE_DRILLED, millimetres(5));
- * SeamKeepOut seam = SeamKeepOut.around(millimetres(6), spacing.pulledAt(degrees(90)));
+ * SeamClearance seam = SeamClearance.around(millimetres(6), spacing.pulledAt(degrees(90)));
  * seam.pulledTowards()                           // 35 mm  where the screw is pulled to the seam
  * seam.pulledAway()                              // 15 mm  where it is pulled away
  * seam.withMargin(millimetres(16)).pulledAway()  // 19 mm  if 16 mm are to stay clear of the hole's edge
@@ -33,7 +33,7 @@ import org.hammerscale.working.Working;
  * <p>Exact as the rule states it, in the unit of the spacing's diameter. Source: edge distance of
  * the {@link SpacingRule}; the margin is common practice.
  */
-public final class SeamKeepOut {
+public final class SeamClearance {
   private static final Source MARGIN =
       Source.commonPractice("the rim of a hole keeps clear of the joint between boards");
 
@@ -41,24 +41,24 @@ public final class SeamKeepOut {
   private final WoodSpacing spacing;
   private final Measure<Length> margin;
 
-  private SeamKeepOut(Measure<Length> hole, WoodSpacing spacing, Measure<Length> margin) {
+  private SeamClearance(Measure<Length> hole, WoodSpacing spacing, Measure<Length> margin) {
     this.hole = hole;
     this.spacing = spacing;
     this.margin = margin;
   }
 
   /**
-   * The keep-out without a margin.
+   * The closed stretch without a margin.
    *
    * @param hole diameter of the hole in the iron, or of the head if that is to clear the seam; more
    *     than zero
    * @param spacing the distances that the wood asks for
-   * @return the keep-out
+   * @return the closed stretch
    * @throws IllegalArgumentException if the hole is not more than zero
    */
-  public static SeamKeepOut around(Quantity<Length> hole, WoodSpacing spacing) {
+  public static SeamClearance around(Quantity<Length> hole, WoodSpacing spacing) {
     Objects.requireNonNull(spacing, "spacing");
-    return new SeamKeepOut(
+    return new SeamClearance(
         Arguments.positive("hole", hole), spacing, spacing.diameter().withValue(0));
   }
 
@@ -67,11 +67,11 @@ public final class SeamKeepOut {
    * move.
    *
    * @param margin not negative
-   * @return the keep-out
+   * @return the closed stretch
    * @throws IllegalArgumentException if the margin is negative
    */
-  public SeamKeepOut withMargin(Quantity<Length> margin) {
-    return new SeamKeepOut(hole, spacing, Arguments.notNegative("margin", margin));
+  public SeamClearance withMargin(Quantity<Length> margin) {
+    return new SeamClearance(hole, spacing, Arguments.notNegative("margin", margin));
   }
 
   /**
@@ -123,7 +123,10 @@ public final class SeamKeepOut {
     double m = n.given("m", "margin", margin.in(unit()));
     double r = n.length("r", "rim and margin", "h / 2 + m", h / 2 + m);
     return n.length(
-        "a", "keep-out beyond the board's edge, the larger", e >= r ? "e" : "r", Math.max(e, r));
+        "a",
+        "closed stretch beyond the board's edge, the larger",
+        e >= r ? "e" : "r",
+        Math.max(e, r));
   }
 
   private Unit<Length> unit() {

@@ -1,5 +1,6 @@
 package org.hammerscale.spacing;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
@@ -13,9 +14,10 @@ import org.hammerscale.units.Measure;
  *
  * <p>Places are measured from the <em>pin centre</em>, spacings from centre to centre along the
  * leaf. Two aims: the widest least spacing (unless told otherwise), or holes nearest to wanted
- * places with the least spacing kept. Among layouts that are equally good, the one that lies
- * nearest to an even row is taken. The mirrored row has the mirrored layout; only where a row is
- * its own mirror image and no mirrored layout is as good, holes lie towards the pin.
+ * places, such as an even spread over each board, with the least spacing kept. Among layouts that
+ * are equally good, the one that lies nearest to an even row is taken. The mirrored row has the
+ * mirrored layout; only where a row is its own mirror image and no mirrored layout is as good,
+ * holes lie towards the pin.
  *
  * <pre>{@code
  * KeepOut seam = KeepOut.seamAt(millimetres(120)).clear(millimetres(15));
@@ -27,6 +29,7 @@ import org.hammerscale.units.Measure;
  * row.missing(seam).leastSpacing(millimetres(60)).mostHoles()                // 4
  * row.using(millimetres(110)).symmetricAbout(millimetres(110)).layout()      // 5 holes at 20 mm, 65 mm, 110 mm, 155 mm, 200 mm from the pin centre, at least 45 mm apart
  * row.inTwoRows(millimetres(24)).widestSpacing()                             // 55.46 mm
+ * row.missing(seam).leastSpacing(millimetres(20)).boardByBoard(2, 3).layout()   // 5 holes at 20 mm, 105 mm, 135 mm, 177.5 mm, 220 mm from the pin centre, at least 30 mm apart
  * }</pre>
  *
  * <p>Answers are exact, in the leaf's unit: every layout is compared by reasoning, none is drawn by
@@ -252,6 +255,30 @@ public final class HoleRow {
         p -> {
           p.nearest = true;
           p.places = wanted;
+        });
+  }
+
+  /**
+   * The same with so many holes on each board, to lie as near as can be to an even spread over the
+   * open stretch that seams and other keep-outs leave of it: from end to end, or in the middle if
+   * it is one. Both ends and the keep-outs must have been told, and a least spacing before asking.
+   *
+   * @param counts of the holes in each open stretch from the pin on, 0 or more; one number stands
+   *     for all of them
+   * @return the row
+   * @throws IllegalArgumentException if the counts are not as many as the stretches, which the
+   *     message tells, or there is no hole, or there are more than 1,000
+   * @throws IllegalStateException if an end has not been told
+   */
+  public HoleRow boardByBoard(int... counts) {
+    int[] each = plan.boardByBoard(counts);
+    HoleRow row =
+        holes((int) Math.min(Integer.MAX_VALUE, Arrays.stream(each).asLongStream().sum()));
+    double[] spread = Targets.spread(plan.free(), each);
+    return row.with(
+        p -> {
+          p.nearest = true;
+          p.places = spread;
         });
   }
 

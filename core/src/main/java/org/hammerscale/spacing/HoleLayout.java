@@ -3,6 +3,7 @@ package org.hammerscale.spacing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Subscripts;
@@ -26,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * holes.largestMove()  // 0.2292 in  how far the seam pushes a hole from an even row
  * holes.on(SIXTEENTH).positions().get(2)  // 9 5/16 in  where to punch the third, by the rule
  * holes.governedBy()  // "holes 1 to 2, 1 spacing from the start of the row at 1 1/2 in to the edge of the seam at 6 in at 5 3/16 in"
+ * holes.unevenBecause().get()  // "past the seam at 6 in"  to write on the sheet
  * }</pre>
  *
  * <p>Exact, in the leaf's unit. Source: geometry of intervals.
@@ -78,6 +80,31 @@ public final class HoleLayout {
       gaps[i] = places[i + 1] - places[i];
     }
     return measures(gaps);
+  }
+
+  /**
+   * Why the holes are unevenly spaced: what makes the widest of the {@link #spacings} wider than
+   * the least, which a customer may ask.
+   *
+   * @return it in a few words, such as {@code past the seam at 120 mm}; empty if the spacings are
+   *     alike but for a step of the rule, or nothing lies there
+   */
+  public Optional<String> unevenBecause() {
+    double least = Double.POSITIVE_INFINITY;
+    double widest = 0;
+    for (int i = 1; i < places.length; i++) {
+      least = Math.min(least, places[i] - places[i - 1]);
+      widest = Math.max(widest, places[i] - places[i - 1]);
+    }
+    double alike = 4 * plan.slack() + (rule == null ? 0 : rule.step().in(plan.unit));
+    for (int i = 1; i < places.length && widest - least > alike; i++) {
+      boolean isWidest = places[i] - places[i - 1] >= widest - 4 * plan.slack();
+      String why = isWidest ? RowNames.between(plan, places[i - 1], places[i]) : "";
+      if (!why.isEmpty()) {
+        return Optional.of(why);
+      }
+    }
+    return Optional.empty();
   }
 
   private List<Measure<Length>> measures(double[] values) {

@@ -1,5 +1,6 @@
 package org.hammerscale.spacing;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Consumer;
@@ -15,9 +16,10 @@ import org.hammerscale.units.Measure;
  *
  * <p>Places are measured from the <em>pin centre</em>, spacings from centre to centre along the
  * leaf. Two aims: the widest least spacing (unless told otherwise), or holes nearest to wanted
- * places with the least spacing kept. Among layouts that are equally good, the one that lies
- * nearest to an even row is taken. The mirrored row has the mirrored layout; only where a row is
- * its own mirror image and no mirrored layout is as good, holes lie towards the pin.
+ * places, such as an even spread over each board, with the least spacing kept. Among layouts that
+ * are equally good, the one that lies nearest to an even row is taken. The mirrored row has the
+ * mirrored layout; only where a row is its own mirror image and no mirrored layout is as good,
+ * holes lie towards the pin.
  *
  * <pre>{@code
  * HoleRow row = HoleRow.along(millimetres(240)).holes(5).startingFrom(millimetres(20)).endingBefore(millimetres(20));
@@ -27,6 +29,7 @@ import org.hammerscale.units.Measure;
  * HoleRow wide = board.leastSpacing(millimetres(60));
  * wide.isFeasible()  // false  if the wood asks for 60 mm,
  * wide.mostHoles()  // 4  four must do
+ * board.leastSpacing(millimetres(20)).boardByBoard(2, 3).layout().positions().get(1)  // 105 mm  two and three
  * }</pre>
  *
  * <p>Answers are exact, in the leaf's unit: every layout is compared by reasoning, none is drawn by
@@ -263,6 +266,32 @@ public final class HoleRow {
         p -> {
           p.nearest = true;
           p.places = wanted;
+        });
+  }
+
+  /**
+   * The same with so many holes on each board, to lie as near as can be to an even spread over the
+   * open stretch that seams and other closed stretches leave of it: from end to end, or in the
+   * middle if it is one. Both ends and the closed stretches must have been told, and a least
+   * spacing before asking.
+   *
+   * @param counts of the holes in each open stretch from the pin on, 0 or more; one number stands
+   *     for all of them
+   * @return the row
+   * @throws IllegalArgumentException if the counts are not as many as the stretches, which the
+   *     message tells, or there is no hole, or there are more than 1,000
+   * @throws IllegalStateException if an end has not been told
+   */
+  public HoleRow boardByBoard(int... counts) {
+    Objects.requireNonNull(counts, "counts");
+    int[] each = plan.boardByBoard(counts);
+    HoleRow row =
+        holes((int) Math.min(Integer.MAX_VALUE, Arrays.stream(each).asLongStream().sum()));
+    double[] spread = Targets.spread(plan.free(), each);
+    return row.with(
+        p -> {
+          p.nearest = true;
+          p.places = spread;
         });
   }
 

@@ -1,6 +1,7 @@
 package org.hammerscale.spacing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.hammerscale.spacing.Strip.End;
 import org.jspecify.annotations.Nullable;
@@ -11,11 +12,11 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The test for one reach r puts each hole as early as spacing, places and wanted place − r let
  * it, and fails if that is beyond wanted place + r. With fixed holes it does so from each fixed
- * hole and each number that this hole may have in the row, and notes at the next fixed hole which
- * numbers it can get and how early the hole before it can lie: earlier is never worse, so one note
- * for each number is enough; of notes that noise alone parts, the first, lest noise choose. That is
- * a step for each number of each fixed hole and each hole up to the next fixed one: the square of
- * the number of holes at most, beside the stretches.
+ * hole and each number that this hole may have in the row, and notes which numbers the next fixed
+ * hole can get. The higher the number that a fixed hole starts with, the fewer holes stand behind
+ * it up to a given one, and the earlier that one can lie; so each number of the next is tried from
+ * the highest number before it only. That is a step for each hole and each fixed hole at most,
+ * beside the stretches.
  *
  * <p>Halving finds the least reach. There, a chain of holes is tight between two edges, fixed holes
  * or ends of a reach, so the least reach is one of (place + steps − place), whole or half; the last
@@ -148,61 +149,87 @@ final class NearestPlaces {
   /** The last hole of the earliest layout, or null; tells at which reaches a chain is tight. */
   private @Nullable Spot trial(double reach, @Nullable List<Double> reaches) {
     Pace moving = pace.within(reach);
+    // The last fixed hole by the number of holes placed with it, and which numbers there may be.
     @Nullable Spot[] at = new @Nullable Spot[holes + 1];
+    @Nullable Spot[] next = new @Nullable Spot[holes + 1];
     at[0] = Spot.NONE;
-    for (int f = 0; f <= strip.fixed().length; f++) {
-      @Nullable Spot[] next = new @Nullable Spot[holes + 1];
-      for (int placed = 0; placed <= holes; placed++) {
-        Spot from = at[placed];
-        Spot end = from == null ? null : extended(from, placed, f, moving, next, reaches);
-        if (end != null) {
-          return end;
+    int fewest = 0;
+    int most = 0;
+    for (double fixed : strip.fixed()) {
+      int placed = fewest;
+      int tried = fewest;
+      while (placed <= most) {
+        int higher = placed + 1;
+        while (higher <= most && at[higher] == null) {
+          higher++;
         }
+        int until = higher <= most ? higher : holes;
+        tried = extended(at, placed, until, fixed, moving, next, reaches);
+        placed = higher;
       }
+      Arrays.fill(at, fewest, most + 1, null);
+      @Nullable Spot[] empty = at;
       at = next;
+      next = empty;
+      fewest++;
+      most = tried;
+      while (most >= fewest && at[most] == null) {
+        most--;
+      }
+      while (fewest <= most && at[fewest] == null) {
+        fewest++;
+      }
+      if (fewest > most) {
+        return null;
+      }
     }
-    return null;
+    Spot last = at[most];
+    for (int i = most; i < holes && last != null; i++) {
+      last = landed(moving.after(last), last, i, Double.POSITIVE_INFINITY, reach, reaches);
+    }
+    return last != null && minds(last, reaches) ? last : null;
   }
 
-  /** Goes on from a fixed hole with so many placed; notes where the next fixed one can come. */
-  private @Nullable Spot extended(
-      Spot from,
+  /**
+   * Goes on from a fixed hole with so many placed; notes where the next fixed one can come with
+   * numbers up to a higher one, and tells the last number tried.
+   */
+  private int extended(
+      @Nullable Spot[] at,
       int placed,
-      int f,
+      int until,
+      double fixed,
       Pace moving,
       @Nullable Spot[] next,
       @Nullable List<Double> reaches) {
-    boolean moreFixed = f < strip.fixed().length;
-    double fixed = moreFixed ? strip.fixed()[f] : Double.POSITIVE_INFINITY;
     double reach = moving.reach();
-    Spot last = from;
-    for (int i = placed; i < holes; i++) {
+    Spot last = at[placed];
+    int i = placed;
+    while (i < until && last != null) {
       Spot spot = moving.after(last);
-      double latest = targets.early(i) + reach;
-      double earliest = targets.late(i) - reach;
-      if (moreFixed) {
-        noteFixed(reaches, spot, fixed, i);
-        if (fixed >= Math.max(spot.x(), earliest) - slack && fixed <= latest + slack) {
-          Spot known = next[i + 1];
-          if (known == null || known.previous().x() > last.x() + slack) {
-            next[i + 1] = Spot.fixed(fixed, last);
-          }
-        }
+      noteFixed(reaches, spot, fixed, i);
+      if (fixed >= Math.max(spot.x(), targets.late(i) - reach) - slack
+          && fixed <= targets.early(i) + reach + slack) {
+        next[i + 1] = Spot.fixed(fixed, last);
       }
-      if (earliest > spot.x()) {
-        spot = Spot.early(targets.late(i), reach, last);
-      }
-      Spot landed = strip.places().land(spot);
-      if (landed == null) {
-        return null;
-      }
-      noteFree(reaches, spot, landed, i);
-      if (landed.x() > latest + slack || landed.x() + pace.diagonal() > fixed + slack) {
-        return null;
-      }
-      last = landed;
+      last = landed(spot, last, i, fixed, reach, reaches);
+      i++;
     }
-    return !moreFixed && minds(last, reaches) ? last : null;
+    return i;
+  }
+
+  /** The earliest place for a hole that may lie a step behind the last, before a fixed one. */
+  private @Nullable Spot landed(
+      Spot stepped, Spot last, int i, double fixed, double reach, @Nullable List<Double> reaches) {
+    boolean early = targets.late(i) - reach > stepped.x();
+    Spot spot = early ? Spot.early(targets.late(i), reach, last) : stepped;
+    Spot landed = strip.places().land(spot);
+    if (landed == null) {
+      return null;
+    }
+    noteFree(reaches, spot, landed, i);
+    boolean late = landed.x() > targets.early(i) + reach + slack;
+    return late || landed.x() + pace.diagonal() > fixed + slack ? null : landed;
   }
 
   private boolean minds(Spot last, @Nullable List<Double> reaches) {

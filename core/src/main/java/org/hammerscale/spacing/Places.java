@@ -77,6 +77,11 @@ final class Places {
     return low.length == 0;
   }
 
+  /** How many stretches there are. */
+  int size() {
+    return low.length;
+  }
+
   double first() {
     return low[0];
   }

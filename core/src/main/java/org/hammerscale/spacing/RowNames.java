@@ -39,6 +39,41 @@ final class RowNames {
     return plan.isMirrored() && Math.abs(plan.centre - place) <= slack ? "mirror line" : "";
   }
 
+  /** The open stretches of a row. */
+  static String stretches(RowPlan plan, Places free) {
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < free.size(); i++) {
+      double[] ends = free.stretch(i);
+      text.append(i == 0 ? "" : ", ").append(plan.measure(ends[0]));
+      text.append(" to ").append(plan.measure(ends[1]));
+    }
+    return text.isEmpty() ? "none" : text.toString();
+  }
+
+  /** What lies between two holes, or else is fixed; empty if neither is so. */
+  static String between(RowPlan plan, double from, double to) {
+    double slack = plan.slack();
+    String first = "";
+    int more = -1;
+    for (ClosedStretch stretch : plan.closed) {
+      double low = stretch.from().in(plan.unit);
+      double high = stretch.to().in(plan.unit);
+      if (high - low > slack && low >= from - slack && high <= to + slack) {
+        first = first.isEmpty() ? "past the " + stretch.name() : first;
+        more++;
+      }
+    }
+    if (!first.isEmpty()) {
+      return more == 0 ? first : first + " and " + more + " more";
+    }
+    for (double f : plan.sortedFixed()) {
+      if (Math.abs(f - from) <= slack || Math.abs(f - to) <= slack) {
+        return "beside the fixed hole at " + plan.measure(f);
+      }
+    }
+    return "";
+  }
+
   /** What forbids a place. */
   static String inTheWay(RowPlan plan, double place) {
     for (ClosedStretch stretch : plan.closed) {

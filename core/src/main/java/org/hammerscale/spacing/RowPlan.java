@@ -3,6 +3,7 @@ package org.hammerscale.spacing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import org.hammerscale.units.Graduation;
@@ -116,6 +117,26 @@ final class RowPlan {
       forbidden.add(new double[] {stretch.from().in(unit), stretch.to().in(unit)});
     }
     return Places.between(start, end, forbidden, slack());
+  }
+
+  /** The number of holes in each open stretch, checked; one number stands for all. */
+  int[] boardByBoard(int[] counts) {
+    checkEndsTold();
+    Places free = free();
+    int[] each = counts.clone();
+    if (counts.length == 1) {
+      each = new int[free.size()];
+      Arrays.fill(each, counts[0]);
+    }
+    if (each.length != free.size() || Arrays.stream(each).anyMatch(count -> count < 0)) {
+      throw new IllegalArgumentException(
+          "counts must be one of 0 or more for each open stretch, which are "
+              + RowNames.stretches(this, free)
+              + ", were "
+              + Arrays.stream(counts).mapToObj(String::valueOf).collect(Collectors.joining(", "))
+              + "; count them from the pin on");
+    }
+    return each;
   }
 
   /** The problem in bare numbers, checked. */

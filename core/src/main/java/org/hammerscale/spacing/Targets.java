@@ -1,5 +1,6 @@
 package org.hammerscale.spacing;
 
+import java.util.Arrays;
 import org.hammerscale.spacing.Strip.End;
 
 /**
@@ -25,6 +26,22 @@ final class Targets {
       even[i] = first + i * (last - first) / (holes - 1);
     }
     return even;
+  }
+
+  /** So many in each stretch, evenly from end to end of it; one in its middle. */
+  static double[] spread(Places places, int[] counts) {
+    double[] spread = new double[Arrays.stream(counts).sum()];
+    int hole = 0;
+    for (int i = 0; i < counts.length; i++) {
+      double[] ends = places.stretch(i);
+      double[] own =
+          counts[i] == 1
+              ? new double[] {(ends[0] + ends[1]) / 2}
+              : even(ends[0], ends[1], counts[i]);
+      System.arraycopy(own, 0, spread, hole, own.length);
+      hole += own.length;
+    }
+    return spread;
   }
 
   /** What a strip makes of the places wanted for the whole row. */

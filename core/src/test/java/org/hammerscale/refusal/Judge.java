@@ -42,6 +42,7 @@ final class Judge {
           "isFeasible",
           "mostHoles",
           "widestSpacing",
+          "boardByBoard",
           "layout",
           "sharedWith",
           "closestSpacing",

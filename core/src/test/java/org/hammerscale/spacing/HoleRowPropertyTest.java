@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import javax.measure.quantity.Length;
 import net.jqwik.api.ForAll;
@@ -141,6 +143,40 @@ class HoleRowPropertyTest {
       }
     }
     return trial.fixed().stream().allMatch(f -> trial.fixed().stream().anyMatch(g -> f + g == sum));
+  }
+
+  @Property(tries = 2000)
+  void boardByBoardIsAnEvenSpreadOverEachStretch(@ForAll Random random) {
+    TrialRow trial = TrialRow.ofStretches(random);
+    TrialUnit unit = TrialUnit.any(random);
+    List<Integer> counts = new ArrayList<>();
+    List<Double> spread = new ArrayList<>();
+    for (double[] stretch : trial.stretches()) {
+      int count = random.nextInt(4);
+      counts.add(count);
+      double step = (stretch[1] - stretch[0]) / Math.max(1, count - 1);
+      for (int i = 0; i < count; i++) {
+        spread.add(count == 1 ? (stretch[0] + stretch[1]) / 2 : stretch[0] + i * step);
+      }
+    }
+    HoleRow row = trial.unsymmetric().row(unit).leastSpacing(unit.of(trial.least()));
+    int[] each = counts.stream().mapToInt(count -> count).toArray();
+    if (spread.isEmpty()) {
+      assertThrows(IllegalArgumentException.class, () -> row.boardByBoard(each));
+      return;
+    }
+    HoleRow wanted = row.holes(spread.size()).nearestTo(spread.stream().map(unit::of).toList());
+    assertEquals(wanted.isFeasible(), row.boardByBoard(each).isFeasible(), trial::toString);
+    if (wanted.isFeasible()) {
+      HoleLayout layout = row.boardByBoard(each).layout();
+      double move = unit.number(layout.largestMove());
+      assertEquals(unit.number(wanted.layout().largestMove()), move, NEAR, trial::toString);
+      double[] x = unit.positions(layout);
+      double[] even = spread.stream().mapToDouble(place -> place).toArray();
+      assertEquals(move, TrialRow.move(x, even), NEAR, trial::toString);
+      boolean kept = trial.fixed().isEmpty() && trial.spacing(even) >= trial.least();
+      assertTrue(!kept || move < NEAR, trial::toString);
+    }
   }
 
   @Property(tries = 500)

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
@@ -228,6 +229,54 @@ class HoleRowTest {
     HoleRow row = row(300, 4).missing(keep(140, 160));
     assertEquals(
         "4 holes along 300 mm, missing the closed stretch from 140 mm to 160 mm", row.toString());
+  }
+
+  @Test
+  void holesMayBeSpreadBoardByBoard() {
+    HoleRow row =
+        row(240, 1)
+            .missing(ClosedStretch.seamAt(millimetres(120)).clear(millimetres(20)))
+            .leastSpacing(millimetres(30));
+    assertEquals(
+        "5 holes at 20 mm, 100 mm, 140 mm, 180 mm, 220 mm from the pin centre, at least 40 mm apart",
+        row.boardByBoard(2, 3).layout().toString());
+    assertEquals(
+        List.of(millimetres(60), millimetres(180)), row.boardByBoard(1).layout().positions());
+    assertEquals(List.of(millimetres(180)), row.boardByBoard(0, 1).layout().positions());
+    // A hole that is there already is one of its board's.
+    assertEquals(
+        List.of(millimetres(25), millimetres(100), millimetres(180)),
+        row.using(millimetres(25)).boardByBoard(2, 1).layout().positions());
+    assertEquals(
+        "counts must be one of 0 or more for each open stretch, which are 20 mm to 100 mm, 140 mm"
+            + " to 220 mm, were 2, 2, 2; count them from the pin on",
+        refused(() -> row.boardByBoard(2, 2, 2)));
+    assertTrue(
+        refused(() -> row.boardByBoard(2, -1)).startsWith("counts must be one of 0 or more"));
+    assertTrue(refused(() -> row.boardByBoard(0)).startsWith("count of holes must be at least 1"));
+    assertTrue(
+        refused(() -> row.boardByBoard(Integer.MAX_VALUE)).startsWith("count of holes must be at"));
+    assertTrue(
+        untold(() -> HoleRow.along(millimetres(9)).boardByBoard(1)).startsWith("start must be"));
+  }
+
+  @Test
+  void unevenSpacingIsExplained() {
+    ClosedStretch seam = ClosedStretch.seamAt(inches("8 1/4")).clear(inches(1));
+    HoleRow row =
+        HoleRow.along(inches(14)).holes(4).startingFrom(inches(1)).endingBefore(inches(1));
+    assertEquals(Optional.empty(), row.layout().unevenBecause());
+    assertEquals(
+        Optional.of("past the seam at 8 1/4 in"), row.missing(seam).layout().unevenBecause());
+    ClosedStretch boss = ClosedStretch.between(inches(7), inches(8)).named("boss");
+    assertEquals(
+        Optional.of("past the boss and 1 more"), row.missing(boss, seam).layout().unevenBecause());
+    assertEquals(
+        Optional.of("beside the fixed hole at 4 in"),
+        row.holes(3).using(inches(2)).using(inches(4)).layout().unevenBecause());
+    assertEquals(Optional.empty(), row(240, 1).layout().unevenBecause());
+    // What a rule rounds needs no reason.
+    assertEquals(Optional.empty(), row(240, 4).layout().on(Graduation.MILLIMETRE).unevenBecause());
   }
 
   @Test

@@ -198,6 +198,22 @@ record TrialRow(
     return nearest(TrialUnit.whole());
   }
 
+  /** Where holes may lie, found point by point: runs of halves with nothing closed between. */
+  List<double[]> stretches() {
+    List<double[]> stretches = new ArrayList<>();
+    for (int i = 2 * start; i <= 2 * end; i++) {
+      double x = i / 2.0;
+      if (allows(x)) {
+        if (i > 2 * start && allows(x - 0.25) && allows(x - 0.5)) {
+          stretches.get(stretches.size() - 1)[1] = x;
+        } else {
+          stretches.add(new double[] {x, x});
+        }
+      }
+    }
+    return stretches;
+  }
+
   /** Whether no hole may lie between two of the grid's points. */
   boolean onPoints() {
     return IntStream.range(0, length).noneMatch(i -> allows(i + 0.5));

@@ -200,8 +200,13 @@ public final class Head {
    *
    * @param shank the square or round shank below the head
    * @return the head, as an estimate; it is reckoned flush, adding nothing to the length
+   * @throws IllegalArgumentException if the shank is a tube
    */
   public static Upset nail(Section shank) {
+    if (shank.isTube()) {
+      throw new IllegalArgumentException(
+          "shank must be solid to be driven, was " + shank + "; close the tube, or give a bar");
+    }
     Measure<Length> d = shank.thickness();
     Solid solid =
         (n, unit) -> {

@@ -67,7 +67,7 @@ public final class Eye extends ClosedRound {
    * @return the eye
    */
   public Eye welded(WeldAllowance allowance) {
-    return new Eye(insideDiameter(), section(), Joint.welded(allowance));
+    return new Eye(insideDiameter(), section(), Joint.welded(allowance.forBar(section())));
   }
 
   /**

@@ -49,7 +49,8 @@ public final class Link extends ClosedOblong {
    * @return the link
    */
   public Link welded(WeldAllowance allowance) {
-    return new Link(insideLength(), insideWidth(), section(), Joint.welded(allowance));
+    return new Link(
+        insideLength(), insideWidth(), section(), Joint.welded(allowance.forBar(section())));
   }
 
   /**

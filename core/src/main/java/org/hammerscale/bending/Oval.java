@@ -56,7 +56,8 @@ public final class Oval extends ClosedOblong {
    * @return the oval
    */
   public Oval welded(WeldAllowance allowance) {
-    return new Oval(insideLength(), insideWidth(), section(), Joint.welded(allowance));
+    return new Oval(
+        insideLength(), insideWidth(), section(), Joint.welded(allowance.forBar(section())));
   }
 
   /**

@@ -54,7 +54,7 @@ public final class Ring extends ClosedRound {
    * @return the ring
    */
   public Ring welded(WeldAllowance allowance) {
-    return new Ring(insideDiameter(), section(), Joint.welded(allowance));
+    return new Ring(insideDiameter(), section(), Joint.welded(allowance.forBar(section())));
   }
 
   /**

@@ -34,6 +34,7 @@ import org.hammerscale.working.Working;
  * scarfed.stripLength()                                           // 1.4851 in
  * scarfed.cutLength()                                             // 1.3601 in
  * scarfed.stripFrom(inches("1 5/8"))                              // 1 3/4 in
+ * scarfed.cutFor(inches("1 3/4"))                                 // 1 5/8 in
  * eye.closing().slotFloorFromMark(inches("7/16"))                 // 7/16 in
  * eye.closing().slotFloorFromEnd(inches("7/16"))                  // 1.9101 in (1.7226 in to 2.0976 in)
  * scarfed.end()   // straight scarf to 3/32 in over 1/2 in
@@ -145,6 +146,44 @@ public final class BarrelClosing {
   public Measure<Length> stripFrom(Quantity<Length> cut) {
     double length = Arguments.positive("cut", cut).in(unit);
     return measure(curl.stripFrom(Notes.NONE, length, bore));
+  }
+
+  /**
+   * What to cut for a given strip, before its end is thinned to this scarf: S − l (1 − e/t)/2. It
+   * undoes {@link #stripFrom}.
+   *
+   * @param strip the length after thinning, more than the scarf gains
+   * @return the length to cut from full thickness, exact at constant width, in the bore's unit
+   * @throws IllegalArgumentException if the length is not more than the scarf
+   */
+  public Measure<Length> cutFor(Quantity<Length> strip) {
+    return measure(curl.cutFor(Notes.NONE, checkedStrip(strip), bore));
+  }
+
+  /**
+   * How the cut for a given strip was found.
+   *
+   * @param strip as for {@link #cutFor}
+   * @return the working
+   * @throws IllegalArgumentException if the length is not more than the scarf
+   */
+  public Working cutForWorking(Quantity<Length> strip) {
+    double length = checkedStrip(strip);
+    return working("cut for a strip, " + end, n -> curl.cutFor(n, length, bore), THINNING);
+  }
+
+  private double checkedStrip(Quantity<Length> strip) {
+    Measure<Length> whole = Arguments.positive("strip", strip);
+    double scarf = end.kind() == BarrelEnd.Kind.SCARF ? curl.scarfLength(bore) : 0;
+    if (!(whole.in(unit) > scarf)) {
+      throw new IllegalArgumentException(
+          "strip must be longer than its scarf of "
+              + measure(scarf)
+              + ", was "
+              + whole
+              + "; thin less of it, or take a longer strip");
+    }
+    return whole.in(unit);
   }
 
   /**

@@ -23,6 +23,7 @@ import org.hammerscale.working.Working;
  * BarrelOpening opening = BarrelOpening.of(eye);
  * opening.straightStress(newtons(2000))             // 100 MPa
  * opening.curvedStress(newtons(2000))               // 130 MPa
+ * opening.outsideStress(newtons(2000))              // -59.1 MPa
  * PermissibleStress iron = PermissibleStress.of(megapascals(235), 3);
  * opening.firstYield(megapascals(235))                          // 3615 N
  * opening.safePull(iron)                            // 1205 N
@@ -197,6 +198,31 @@ public final class BarrelOpening {
    */
   public Measure<Pressure> curvedStress(Quantity<Force> force) {
     return StressUnits.stress("force", force, curl::curved);
+  }
+
+  /**
+   * The stress at the outside of the curl in the same section as a curved beam: σ = F / (w t) − F
+   * rₘ (r₂ − r₀) / (w t e r₂). It is less than that of the {@linkplain #curvedStress inside}, and
+   * of the other sign: negative, compression, under a pull. A push exchanges the signs of both.
+   *
+   * @param force the pull on the leaf, more than zero
+   * @return the stress, exact for that beam
+   * @throws IllegalArgumentException if the force is not more than zero
+   */
+  public Measure<Pressure> outsideStress(Quantity<Force> force) {
+    return StressUnits.stress("force", force, curl::curvedOutside);
+  }
+
+  /**
+   * How the stress at the outside was found.
+   *
+   * @param force the pull on the leaf, more than zero
+   * @return the working of {@link #outsideStress}
+   */
+  public Working outsideWorking(Quantity<Force> force) {
+    return told(StressUnits.working(
+            under("outside of the curved beam"), "force", force, curl::curvedOutside))
+        .withSource(OpenCurl.CURVED);
   }
 
   /**

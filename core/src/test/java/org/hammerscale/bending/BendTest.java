@@ -173,6 +173,11 @@ class BendTest {
     Workings.check(corner.deductionWorking(), corner.outsideDeduction());
     Workings.check(corner.markWorking(), corner.markAllowance());
     Workings.check(corner.upsetWorking(), corner.upsetThickness());
+    // Ilgen's angle: a bar of 1 × 1/2 in is 7/8 in thick in the middle.
+    SquareCorner printed = SquareCorner.of(Section.flat(inches(1), inches("1/2")));
+    assertEquals(inches("7/8"), printed.fullUpsetThickness());
+    Workings.check(printed.fullUpsetWorking(), printed.fullUpsetThickness());
+    assertTrue(corner.fullUpsetThickness().isGreaterThan(corner.upsetThickness()));
     // An angle iron of outside legs 100 and 80: a bar of 168 mm makes it.
     Section section = corner.section();
     Plain leg = Plain.of(section, millimetres(88));

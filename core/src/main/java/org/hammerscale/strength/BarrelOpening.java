@@ -71,7 +71,7 @@ import org.hammerscale.working.Working;
  * stresses in MPa, or in psi for a force in pounds-force. All are exact for the beam named.
  *
  * <p>Source: spring-eye formula, SAE manual on leaf springs (from memory); curved beam of Winkler
- * and Bach (from memory); statics.
+ * and Bach (read); statics.
  */
 public final class BarrelOpening {
   /** How the leaf is pulled. */

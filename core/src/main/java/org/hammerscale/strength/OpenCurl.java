@@ -16,7 +16,8 @@ record OpenCurl(Measure<Length> bore, Measure<Length> thickness, Measure<Length>
   static final Source SPRING_EYE =
       Source.fromMemory("SAE manual on leaf springs", "stress in an open eye");
   static final Source CURVED =
-      Source.fromMemory("Timoshenko, Strength of Materials", "curved bars, Winkler and Bach");
+      Source.read(
+          "curved beam of Winkler and Bach", "public pages; Timoshenko, Strength of Materials");
   static final Source PLASTIC =
       Source.computed("a rectangular section yields throughout at M / Mₚ + (N / Nₚ)² = 1");
   static final Source CANTILEVER = Source.computed("bending of a straight cantilever");

@@ -140,7 +140,7 @@ class BendTest {
     assertNotEquals(NeutralLine.HANDBOOK_BRONZE, NeutralLine.HANDBOOK_SOFT_STEEL);
     assertEquals(0.5, NeutralLine.MEAN_LINE.fraction(inches(0), STRAP));
     assertEquals(0.5, NeutralLine.DIN_6935.fraction(inches(2), STRAP));
-    assertEquals(Source.Kind.FROM_MEMORY, NeutralLine.DIN_6935.source().kind());
+    assertEquals(Source.Kind.READ, NeutralLine.DIN_6935.source().kind());
     refused("k must be more than 0 and at most 1.0, was 1.2", () -> NeutralLine.kFactor(1.2));
     refused("k must be more than 0 and at most 2.0, was 0.0", () -> NeutralLine.dinFactor(0));
     refused("NaN", () -> NeutralLine.kFactor(Double.NaN));

@@ -1,5 +1,6 @@
 package org.hammerscale.bending;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
@@ -67,7 +68,10 @@ public final class Eye extends ClosedRound {
    * @return the eye
    */
   public Eye welded(WeldAllowance allowance) {
-    return new Eye(insideDiameter(), section(), Joint.welded(allowance));
+    return new Eye(
+        insideDiameter(),
+        section(),
+        Joint.welded(Objects.requireNonNull(allowance, "allowance").forBar(section())));
   }
 
   /**

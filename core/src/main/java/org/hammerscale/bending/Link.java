@@ -1,5 +1,6 @@
 package org.hammerscale.bending;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.stock.Section;
@@ -49,7 +50,11 @@ public final class Link extends ClosedOblong {
    * @return the link
    */
   public Link welded(WeldAllowance allowance) {
-    return new Link(insideLength(), insideWidth(), section(), Joint.welded(allowance));
+    return new Link(
+        insideLength(),
+        insideWidth(),
+        section(),
+        Joint.welded(Objects.requireNonNull(allowance, "allowance").forBar(section())));
   }
 
   /**

@@ -45,14 +45,15 @@ public final class NeutralLine {
    * falls below zero. For bends of up to 15° (opening angle 165° and more) the standard neglects
    * the {@linkplain Bend#deduction deduction}.
    *
-   * <p>Source: DIN 6935, from memory.
+   * <p>Source: DIN 6935, its factor k read.
    */
   public static final NeutralLine DIN_6935 =
       new NeutralLine(
           Rule.DIN,
           0,
           "DIN 6935",
-          Source.fromMemory("DIN 6935, Cold bending of flat rolled steel", "factor k"));
+          Source.read(
+              "DIN 6935, Cold bending of flat rolled steel", "factor k, as public pages quote it"));
 
   /**
    * Soft copper and soft brass, cold: (0.55 t + 1.57 R) × angle / 90°.

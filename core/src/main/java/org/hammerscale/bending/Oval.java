@@ -1,5 +1,6 @@
 package org.hammerscale.bending;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Ellipse;
@@ -56,7 +57,11 @@ public final class Oval extends ClosedOblong {
    * @return the oval
    */
   public Oval welded(WeldAllowance allowance) {
-    return new Oval(insideLength(), insideWidth(), section(), Joint.welded(allowance));
+    return new Oval(
+        insideLength(),
+        insideWidth(),
+        section(),
+        Joint.welded(Objects.requireNonNull(allowance, "allowance").forBar(section())));
   }
 
   /**

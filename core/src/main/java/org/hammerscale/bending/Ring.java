@@ -1,5 +1,6 @@
 package org.hammerscale.bending;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
@@ -54,7 +55,10 @@ public final class Ring extends ClosedRound {
    * @return the ring
    */
   public Ring welded(WeldAllowance allowance) {
-    return new Ring(insideDiameter(), section(), Joint.welded(allowance));
+    return new Ring(
+        insideDiameter(),
+        section(),
+        Joint.welded(Objects.requireNonNull(allowance, "allowance").forBar(section())));
   }
 
   /**

@@ -18,6 +18,7 @@ import org.hammerscale.working.Working;
  * corner.outsideDeduction()  // 12 mm  to take off the sum of both outside dimensions: the bar
  * corner.markAllowance()     // 3 mm   to add, for each corner, between the marks that it is bent on
  * corner.upsetThickness()    // 18 mm  how thick to jump up the bar at the mark first
+ * corner.fullUpsetThickness()  // 21 mm  by the fuller of two published rules
  * }</pre>
  *
  * <p>Two rules answer two questions, and must not be mixed up. By volume: inside legs + t = outside
@@ -29,6 +30,9 @@ import org.hammerscale.working.Working;
 public final class SquareCorner extends BentBar {
   private static final Source BENCH =
       Source.read("FAO, Basic Blacksmithing, AH635E", "AH635E09, job 8");
+
+  private static final Source FULL =
+      Source.read("Ilgen, Forge Work, 1912", "sec. 75, fig. 55: 1/2 in bar is 7/8 in thick");
 
   private SquareCorner(Section section) {
     super(section, section.thickness().getUnit());
@@ -74,6 +78,19 @@ public final class SquareCorner extends BentBar {
     return measure(upset(Notes.NONE));
   }
 
+  /**
+   * How thick to upset the bar by another author, who leaves more to hammer the corner out of: one
+   * and three quarter thicknesses, 7/8 in on a bar of 1/2 in. The two rules are what is published;
+   * take this one where the corner must come out sharp at the first trial.
+   *
+   * <p>Source: Ilgen, <cite>Forge Work</cite>, 1912, sec. 75; the ratio is computed from his sizes.
+   *
+   * @return the thickness, in the thickness' unit
+   */
+  public Measure<Length> fullUpsetThickness() {
+    return measure(fullUpset(Notes.NONE));
+  }
+
   /** {@return {@code square corner}} */
   @Override
   public String name() {
@@ -111,6 +128,12 @@ public final class SquareCorner extends BentBar {
         .withSource(BENCH);
   }
 
+  /** {@return how the fuller rule comes to its upset} */
+  public Working fullUpsetWorking() {
+    return Notes.taken("square corner, fuller upset before bending", unit(), this::fullUpset)
+        .withSource(FULL);
+  }
+
   @Override
   double developed(Notes n) {
     double t = t(n);
@@ -131,6 +154,11 @@ public final class SquareCorner extends BentBar {
   private double upset(Notes n) {
     double t = t(n);
     return n.length("U", "thickness to upset to", "1.5 t", 1.5 * t);
+  }
+
+  private double fullUpset(Notes n) {
+    double t = t(n);
+    return n.length("U", "thickness to upset to", "1.75 t", 1.75 * t);
   }
 
   /** The bar. */

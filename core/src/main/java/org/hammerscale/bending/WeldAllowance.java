@@ -6,6 +6,7 @@ import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 
@@ -37,7 +38,9 @@ public final class WeldAllowance {
       published(1, "one thickness", Source.read("Ilgen, Forge Work, 1912", "sec. 109"));
 
   /**
-   * Three eighths of the thickness: 3/8 in on a ring of 1 in bar, the least that is published.
+   * Three eighths of the thickness: 3/8 in on a ring of 1 in bar, the least that is published. The
+   * source has this one size. Thicker bar is taken in proportion; for thinner, where so little
+   * leaves no scarf, the 3/8 in stay, but no more than one thickness.
    *
    * <p>Source: Googerty, <cite>Hand-Forging and Wrought-Iron Ornamental Work</cite>, 1911, p. 69.
    */
@@ -125,6 +128,16 @@ public final class WeldAllowance {
         Source.commonPractice("measured in the shop"));
   }
 
+  /** The same for a bar: of three eighths no less than its source has, up to one thickness. */
+  WeldAllowance forBar(Section section) {
+    if (this != THREE_EIGHTHS) {
+      return this;
+    }
+    double inches = section.thickness().in(ShopUnits.INCH);
+    double share = Math.max(LEAST, Math.min(1, LEAST / inches));
+    return new WeldAllowance(ofLength, low, share, high, words, source);
+  }
+
   /**
    * The bar that a weld takes.
    *
@@ -137,7 +150,8 @@ public final class WeldAllowance {
     Section.requireArea("section", section);
     Measure<Length> length = Arguments.notNegative("finished length", finishedLength);
     Measure<Length> base = ofLength ? length : section.thickness().to(length.getUnit());
-    return Estimate.of(base.multiply(low), base.multiply(likely), base.multiply(high));
+    double share = forBar(section).likely;
+    return Estimate.of(base.multiply(low), base.multiply(share), base.multiply(high));
   }
 
   /** {@return where the rule comes from} */

@@ -83,7 +83,8 @@ public final class Countersink {
     Measure<Length> shank = Arguments.positive("diameter", head.diameter());
     Measure<Length> wide = Arguments.positive("headDiameter", head.headDiameter());
     checkHole("diameter", shank, wide);
-    return new Countersink(wide, angle, shank, shank, thick).withHole(head.clearanceHole());
+    return new Countersink(wide, angle, shank, shank, thick)
+        .over("clearanceHole of the head", head.clearanceHole());
   }
 
   /**
@@ -94,16 +95,21 @@ public final class Countersink {
    * @throws IllegalArgumentException if the shank does not pass, or the head falls through
    */
   public Countersink withHole(Quantity<Length> diameter) {
-    Measure<Length> wide = Arguments.positive("diameter", diameter);
+    return over("diameter", diameter);
+  }
+
+  private Countersink over(String name, Quantity<Length> diameter) {
+    Measure<Length> wide = Arguments.positive(name, diameter);
     if (wide.isLessThan(shank)) {
       throw new IllegalArgumentException(
-          "diameter must be at least the "
+          name
+              + " must be at least the "
               + shank
               + " of the shank, was "
               + wide
               + "; drill the hole wider");
     }
-    checkHole("diameter", wide, head);
+    checkHole(name, wide, head);
     return new Countersink(head, angle, shank, wide, plate);
   }
 

@@ -56,7 +56,8 @@ abstract class NumberedScrew implements WoodFastener, CountersunkHead {
 
   /**
    * The drill for the hole through the iron: of an American screw the first of the 1/64 in series
-   * that passes the shank, of an old British one (n + 3)/64 in.
+   * that passes the shank, of an old British one (n + 3)/64 in, or the next where that does not
+   * pass the shank.
    *
    * @return the hole, in inches, on a sixty-fourth
    */

@@ -22,7 +22,8 @@ import org.hammerscale.working.Source;
  * eight.clearanceHole()  // 11/64 in  to drill in the strap
  * }</pre>
  *
- * <p>Rules of the trade for screws that were never as exact as the rules.
+ * <p>Rules of the trade for screws that were never as exact as the rules. The rule for the hole, (n
+ * + 3)/64 in, does not pass the shanks of numbers 0 to 3: for these it is 1/64 in more.
  *
  * <p>Source: a British page on wood screws (read); the root is two thirds of the shank (USDA Wood
  * Handbook, ch. 8, read).
@@ -106,7 +107,11 @@ public final class OldBritishWoodScrew extends NumberedScrew {
   @Override
   double hole(Notes n) {
     double k = n.value("n", "number", "", number(), ShopUnits.ONE);
-    return n.length("C", "hole in the iron", "(n + 3) / 64", (k + 3) / 64);
+    double rule = n.length("B", "hole in the iron by the rule", "(n + 3) / 64", (k + 3) / 64);
+    if (rule >= shank(Notes.NONE)) {
+      return rule;
+    }
+    return n.length("C", "the next drill, which passes the shank", "B + 1 / 64", rule + 1 / 64d);
   }
 
   @Override

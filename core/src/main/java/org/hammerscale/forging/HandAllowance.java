@@ -88,6 +88,36 @@ public final class HandAllowance {
         shares);
   }
 
+  /**
+   * The allowance that pieces of one length by volume show, by what they measured.
+   *
+   * @param ideal the length that geometry gives each of them, more than zero
+   * @param finished what each of them measured, at least three, each more than zero and at most the
+   *     ideal one
+   * @return the allowance
+   * @throws IllegalArgumentException if there are fewer, one is out of range, or they scatter so
+   *     much that the next could come to nothing
+   */
+  @SafeVarargs
+  public static HandAllowance fromTrials(Quantity<Length> ideal, Quantity<Length>... finished) {
+    Objects.requireNonNull(finished, "finished");
+    Measure<Length> whole = Arguments.positive("ideal", ideal);
+    double[] shares = new double[finished.length];
+    for (int i = 0; i < finished.length; i++) {
+      Measure<Length> length = Arguments.positive("finished", finished[i]);
+      if (length.isGreaterThan(whole) && !length.isEquivalentTo(whole)) {
+        throw new IllegalArgumentException(
+            "finished must be at most the ideal "
+                + whole
+                + ", was "
+                + length
+                + "; give the length that geometry gives first");
+      }
+      shares[i] = Math.min(1, length.ratio(whole));
+    }
+    return fromTrials(shares);
+  }
+
   private static HandAllowance fromTrials(String name, Source source, double... shares) {
     if (shares.length < 3) {
       throw new IllegalArgumentException(

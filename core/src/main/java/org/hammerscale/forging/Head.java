@@ -212,9 +212,14 @@ public final class Head {
    *
    * @param shank the square or round shank below the head
    * @return the head, as an estimate; it is reckoned flush, adding nothing to the length
+   * @throws IllegalArgumentException if the shank is a tube
    */
   public static Upset nail(Section shank) {
     Section.requireArea("shank", shank);
+    if (shank.isTube()) {
+      throw new IllegalArgumentException(
+          "shank must be solid to be driven, was " + shank + "; close the tube, or give a bar");
+    }
     Measure<Length> d = shank.thickness();
     Solid solid =
         (n, unit) -> {

@@ -109,11 +109,12 @@ public final class Air {
       case STILL ->
           Source.read(
               "Churchill and Chu, International Journal of Heat and Mass Transfer 18, 1975",
-              "horizontal cylinder and vertical plate, as a published program has them");
+              "horizontal cylinder and vertical plate, as an open-source library of heat transfer"
+                  + " has them; plates that lie by McAdams, Heat Transmission, 1954 (from memory)");
       case DRAUGHT ->
-          Source.fromMemory(
+          Source.read(
               "Churchill and Bernstein, Journal of Heat Transfer 99, 1977",
-              "cylinder in crossflow");
+              "cylinder in crossflow, as public pages quote it");
       case GIVEN -> Source.commonPractice("coefficient given by the caller");
     };
   }

@@ -9,7 +9,9 @@ final class AusteniticCurve implements HeatCurve {
 
   private static final double[] NO_CUTS = {};
   private static final Source SOURCE =
-      Source.read("EN 1993-1-2:2005", "annex C.3, as two published programs have it");
+      Source.read(
+          "EN 1993-1-2:2005",
+          "annex C.3, as two open-source programs of structural design have it");
 
   private AusteniticCurve() {}
 

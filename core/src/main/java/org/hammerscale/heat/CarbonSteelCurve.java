@@ -15,7 +15,8 @@ final class CarbonSteelCurve implements HeatCurve {
   private static final double[] CUTS = {600, 715, 735, 755, 900};
   private static final Source SOURCE =
       Source.read(
-          "EN 1993-1-2:2005", "3.4.1, equations 3.1 to 3.3, as two published programs have them");
+          "EN 1993-1-2:2005",
+          "3.4.1, equations 3.1 to 3.3, as two open-source programs of structural design and an article have them");
 
   private CarbonSteelCurve() {}
 

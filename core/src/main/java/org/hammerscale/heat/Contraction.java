@@ -35,8 +35,8 @@ import org.hammerscale.working.Working;
  *
  * <p>Exact for the temperature given, as far as the published curve is; a heat judged by eye is
  * not, see {@link #coldByEye}. Carbon steel shrinks on itself near 750 °C: from 750 to 860 °C its
- * length stays. Source: EN 1993-1-2:2005, 3.4.1 and annex C.3, for steel from 20 to 1200 °C; the
- * mean linear expansion of other metals.
+ * length stays. Source: EN 1993-1-2:2005, 3.4.1 and annex C.3, for steel from 20 to 1200 °C, and
+ * carried on to the solidus with a caution; the mean linear expansion of other metals.
  */
 public final class Contraction {
   /** How far the eye may be off, in kelvins. */
@@ -49,14 +49,14 @@ public final class Contraction {
   private Contraction(HotMetal metal, Measure<Temperature> heat) {
     this.metal = metal;
     this.heat = heat;
-    this.celsius = metal.onCurve("heat", heat);
+    this.celsius = metal.upToTheSolidus("heat", heat);
   }
 
   /**
    * What cooling from a heat to 20 °C does.
    *
-   * @param heat the temperature of the hot piece, from 20 °C to the end of the metal's curve: 1200
-   *     °C for steel, the solidus for other metals
+   * @param heat the temperature of the hot piece, from 20 °C to the solidus; steel beyond 1200 °C,
+   *     where its curve ends, goes on as the curve does, with a caution
    * @param material what it is made of
    * @return the contraction
    * @throws IllegalArgumentException if the temperature lies outside that range, or the expansion
@@ -70,16 +70,17 @@ public final class Contraction {
   /**
    * The same for a steel of the caller's own.
    *
-   * @param heat the temperature of the hot piece, within the metal's curve
+   * @param heat the temperature of the hot piece, from 20 °C to the solidus, or to the end of the
+   *     curve if that is not known
    * @param metal what it is made of, and by which curve it grows
    * @return the contraction
-   * @throws IllegalArgumentException if the temperature lies outside the curve, or the expansion is
-   *     not known
+   * @throws IllegalArgumentException if the temperature lies outside that range, or the expansion
+   *     is not known
    */
   public static Contraction from(Quantity<Temperature> heat, HotMetal metal) {
     Objects.requireNonNull(metal, "metal");
     Contraction contraction = new Contraction(metal, Arguments.temperature("heat", heat));
-    metal.elongation(heat);
+    contraction.elongation();
     return contraction;
   }
 
@@ -90,7 +91,7 @@ public final class Contraction {
 
   /** {@return how much longer it is hot than cold, e, as a part of the cold length} */
   public double elongation() {
-    return metal.elongation(heat);
+    return metal.curve().elongation(Notes.NONE, celsius) / 1000;
   }
 
   /** {@return how much of the hot length is lost in cooling, e / (1 + e)} */
@@ -149,7 +150,7 @@ public final class Contraction {
     return byEye(given, t -> hot(Notes.NONE, given, t));
   }
 
-  /** {@return a caution if a mean coefficient is stretched to this heat; else none} */
+  /** {@return a caution if a mean coefficient or a curve is stretched to this heat; else none} */
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
     if (metal.curve() instanceof MeanValueCurve) {
@@ -160,6 +161,19 @@ public final class Contraction {
                   + " is a mean near room temperature, stretched here to "
                   + heat
                   + "; it rises with heat, so expect a little more shrinkage: try one piece first",
+              metal.source()));
+    }
+    double end = metal.curve().hottest();
+    if (celsius > end + 1e-9) {
+      cautions.add(
+          Caution.limit(
+              "the curve for "
+                  + metal.curve().name()
+                  + " ends at "
+                  + Measures.celsius(end).to(heat.getUnit())
+                  + ", below the heat of "
+                  + heat
+                  + "; it is carried on as it rises there",
               metal.source()));
     }
     return List.copyOf(cautions);
@@ -215,7 +229,7 @@ public final class Contraction {
   private Estimate<Length> byEye(Measure<Length> unit, DoubleUnaryOperator size) {
     double likely = size.applyAsDouble(celsius);
     double cooler = size.applyAsDouble(Math.max(celsius - BY_EYE, 20));
-    double hotter = size.applyAsDouble(Math.min(celsius + BY_EYE, metal.curve().hottest()));
+    double hotter = size.applyAsDouble(Math.min(celsius + BY_EYE, metal.hottest()));
     return Estimate.of(
         unit.withValue(Math.min(likely, Math.min(cooler, hotter))),
         unit.withValue(likely),

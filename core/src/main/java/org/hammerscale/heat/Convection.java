@@ -49,7 +49,7 @@ final class Convection {
     return root * root;
   }
 
-  /** A hot plate facing up; half as much facing down. */
+  /** McAdams, Heat Transmission, 1954: a hot plate facing up; half as much facing down. */
   static double lying(double rayleigh) {
     return 0.54 * Math.sqrt(Math.sqrt(rayleigh));
   }

@@ -221,7 +221,8 @@ public final class Cooling {
   }
 
   /**
-   * Where the time ends: the temperature asked for, else the coldest that the metal is forged at.
+   * Where the time ends: the temperature asked for, else the coldest that the metal is forged at,
+   * or below which it hardens if it stays soft for longer, as copper does.
    *
    * @return the lower end
    * @throws IllegalArgumentException if neither is known

@@ -6,6 +6,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.hammerscale.stock.Bar;
+import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Material.Property;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
@@ -52,19 +53,35 @@ record CoolingCase(
   }
 
   Estimate<Temperature> finish() {
-    return ownFinish == null ? bar.material().forgingFinish() : ownFinish;
+    if (ownFinish != null) {
+      return ownFinish;
+    }
+    Material metal = bar.material();
+    return isSoftBelowTheRange() ? Estimate.exact(metal.hardensBelow()) : metal.forgingFinish();
+  }
+
+  /** Whether the metal is worked on below its published forging range before it hardens. */
+  private boolean isSoftBelowTheRange() {
+    Material metal = bar.material();
+    return metal.has(Property.COLD_WORK)
+        && (!metal.has(Property.FORGING_RANGE)
+            || metal.hardensBelow().isLessThan(metal.forgingFinish().likely()));
   }
 
   /** Whether there is a lower end, asked for or that of the metal. */
   boolean hasFinish() {
-    return ownFinish != null || bar.material().has(Property.FORGING_RANGE);
+    return ownFinish != null || isSoftBelowTheRange() || bar.material().has(Property.FORGING_RANGE);
   }
 
   /** What sets the lower end, as it stands in a sentence. */
   String finishMeaning() {
-    return ownFinish == null
-        ? "the coldest that " + bar.material().name() + " is forged at"
-        : "the end asked for";
+    if (ownFinish != null) {
+      return "the end asked for";
+    }
+    String metal = bar.material().name();
+    return isSoftBelowTheRange()
+        ? "below which " + metal + " hardens"
+        : "the coldest that " + metal + " is forged at";
   }
 
   Estimate<Dimensionless> emissivity() {
@@ -130,7 +147,9 @@ record CoolingCase(
                     : Source.commonPractice("emissivity as given"))
             .withSource(air.source());
     return ownFinish == null
-        ? working.withSource(bar.material().source(Property.FORGING_RANGE))
+        ? working.withSource(
+            bar.material()
+                .source(isSoftBelowTheRange() ? Property.COLD_WORK : Property.FORGING_RANGE))
         : working;
   }
 

@@ -10,6 +10,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Temperature;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Material;
+import org.hammerscale.stock.Material.Property;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
@@ -169,15 +170,19 @@ public final class HotMetal {
 
   /** A temperature in °C within the range of the curve. */
   double onCurve(String name, Quantity<Temperature> heat) {
+    return within(name, heat, curve.hottest());
+  }
+
+  private double within(String name, Quantity<Temperature> heat, double hottest) {
     Measure<Temperature> point = Arguments.temperature(name, heat);
     double celsius = point.in(ShopUnits.CELSIUS);
-    if (!(celsius >= 20 - 1e-9 && celsius <= curve.hottest() + 1e-9)) {
+    if (!(celsius >= 20 - 1e-9 && celsius <= hottest + 1e-9)) {
       throw new IllegalArgumentException(
           name
               + " must lie between "
               + Measures.celsius(20).to(point.getUnit())
               + " and "
-              + Measures.celsius(curve.hottest()).to(point.getUnit())
+              + Measures.celsius(hottest).to(point.getUnit())
               + " for "
               + curve.name()
               + ", was "
@@ -185,6 +190,18 @@ public final class HotMetal {
               + "; no value is published beyond");
     }
     return celsius;
+  }
+
+  /** A temperature in °C up to the solidus, where that lies beyond the curve. */
+  double upToTheSolidus(String name, Quantity<Temperature> heat) {
+    return within(name, heat, hottest());
+  }
+
+  /** The solidus in °C, or the end of the curve where that is hotter or the solidus not known. */
+  double hottest() {
+    return material.has(Property.SOLIDUS)
+        ? Math.max(material.solidus().in(ShopUnits.CELSIUS), curve.hottest())
+        : curve.hottest();
   }
 
   private static Set<String> names(Material... materials) {

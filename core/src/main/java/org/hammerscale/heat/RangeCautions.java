@@ -44,6 +44,9 @@ final class RangeCautions {
     if (all.material.has(Property.FORGING_RANGE)) {
       all.aboutTheRange(given.finish().likely());
     }
+    if (given.hasFinish() && all.material.has(Property.COLD_WORK)) {
+      all.aboutColdWork(given.finish().likely());
+    }
     if (given.metal().isCarbonSteel()
         && given.hasFinish()
         && given.finish().likely().in(ShopUnits.CELSIUS) < BLUE_TO
@@ -93,7 +96,7 @@ final class RangeCautions {
               + ": its grain coarsens; let it cool to that before the first blow",
           range);
     }
-    if (finish.isLessThan(coldest)) {
+    if (finish.isLessThan(coldest) && !material.has(Property.COLD_WORK)) {
       warn(
           "below "
               + coldest.to(heat.getUnit())
@@ -103,6 +106,21 @@ final class RangeCautions {
               + finish.to(heat.getUnit())
               + " at most true it gently",
           range);
+    }
+  }
+
+  /** A metal that does not crack below its range, but hardens. */
+  private void aboutColdWork(Measure<Temperature> finish) {
+    Measure<Temperature> hardens = material.hardensBelow();
+    if (finish.isLessThan(hardens)) {
+      warn(
+          "below "
+              + hardens.to(heat.getUnit())
+              + " "
+              + material.name()
+              + " hardens under the hammer: bend and true it on within reason, do not draw it out,"
+              + " and heat it again before it stiffens and cracks",
+          material.source(Property.COLD_WORK));
     }
   }
 

@@ -134,6 +134,44 @@ public final class BarrelClosing {
   }
 
   /**
+   * What to cut for a given strip, before its end is thinned to this scarf: S − l (1 − e/t)/2. It
+   * undoes {@link #stripFrom}.
+   *
+   * @param strip the length after thinning, more than the scarf gains
+   * @return the length to cut from full thickness, exact at constant width, in the bore's unit
+   * @throws IllegalArgumentException if the length is not more than the scarf
+   */
+  public Measure<Length> cutFor(Quantity<Length> strip) {
+    return measure(curl.cutFor(Notes.NONE, checkedStrip(strip), bore));
+  }
+
+  /**
+   * How the cut for a given strip was found.
+   *
+   * @param strip as for {@link #cutFor}
+   * @return the working
+   * @throws IllegalArgumentException if the length is not more than the scarf
+   */
+  public Working cutForWorking(Quantity<Length> strip) {
+    double length = checkedStrip(strip);
+    return working("cut for a strip, " + end, n -> curl.cutFor(n, length, bore), THINNING);
+  }
+
+  private double checkedStrip(Quantity<Length> strip) {
+    Measure<Length> whole = Arguments.positive("strip", strip);
+    double scarf = end.kind() == BarrelEnd.Kind.SCARF ? curl.scarfLength(bore) : 0;
+    if (!(whole.in(unit) > scarf)) {
+      throw new IllegalArgumentException(
+          "strip must be longer than its scarf of "
+              + measure(scarf)
+              + ", was "
+              + whole
+              + "; thin less of it, or take a longer strip");
+    }
+    return whole.in(unit);
+  }
+
+  /**
    * The least straight scarf that seats on its tip; a shorter one bears on its heel and stands off:
    * (t − e)/((r + e) tan α) × (r + (t + e)/4) with α = acos(r/(r + e)).
    *

@@ -96,6 +96,20 @@ final class Curl {
     return n.length("S", "strip after thinning", "C + l (1 − e / t) / 2", c + thinned(l));
   }
 
+  /** What to cut for a length of strip, before its end is thinned. */
+  double cutFor(Notes n, double strip, double bore) {
+    double s = n.given("S", "strip after thinning", strip);
+    if (end.kind() != BarrelEnd.Kind.SCARF) {
+      return n.length("C", "cut, no thicker at its end", "S", s);
+    }
+    mean(n, bore, section, unit);
+    double r = inside(n, bore);
+    double e = edge(n);
+    edgeAngle(n, r, e);
+    double l = scarfLength(n, r, e);
+    return n.length("C", "cut before thinning", "S − l (1 − e / t) / 2", s - thinned(l));
+  }
+
   /** The length that a square-cut end leaves open, along the middle of the strap. */
   double leastThinned(Notes n, double bore) {
     double m = mean(n, bore, section, unit);

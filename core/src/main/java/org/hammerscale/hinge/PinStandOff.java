@@ -106,12 +106,12 @@ public final class PinStandOff {
     double q = n.given("q", "projection of the architrave", projection.in(unit));
     double k = n.given("k", "room left", clearance.in(unit));
     double degrees = n.value("φ", "opening from shut", "", opening, ShopUnits.DEGREE);
-    double cosine = Math.cos(degrees * Math.PI / 180);
+    double sine = Math.sin((degrees - 90) * Math.PI / 180); // exact at 90°, where a cosine is not
     return n.length(
         "y",
         "pin's centre from the face of the door",
-        "(k − q cos(φ π / 180)) / (1 − cos(φ π / 180))",
-        (k - q * cosine) / (1 - cosine));
+        "(k + q sin((φ − 90) π / 180)) / (1 + sin((φ − 90) π / 180))",
+        (k + q * sine) / (1 + sine));
   }
 
   /** What it passes. */

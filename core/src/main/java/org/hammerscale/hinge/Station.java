@@ -37,18 +37,32 @@ final class Station implements Stop {
     this.gap = gap;
   }
 
-  private Station(Station shallower, double deeper) {
-    this.depth = shallower.depth(Notes.NONE) + deeper;
-    this.upper = shallower.upper;
-    this.lower = shallower.lower;
-    this.radius = shallower.radius;
-    this.face = shallower.face;
-    this.gap = shallower.gap;
+  private Station(Station other, double depth) {
+    this.depth = depth;
+    this.upper = other.upper;
+    this.lower = other.lower;
+    this.radius = other.radius;
+    this.face = other.face;
+    this.gap = other.gap;
   }
 
   /** The same with a deeper notch. */
   Station deepenedBy(double more) {
-    return new Station(this, more);
+    return new Station(this, depth(Notes.NONE) + more);
+  }
+
+  /** The same with no more notch than the barrel needs. */
+  Station cutForTheBarrel() {
+    return new Station(this, Double.NaN);
+  }
+
+  boolean hasGap() {
+    return gap > 0;
+  }
+
+  /** Whether its depth is not given but what the barrel needs with a gap. */
+  boolean isCutForTheGap() {
+    return hasGap() && Double.isNaN(depth) && needsBarrelRoom();
   }
 
   /** Refuses a notch that does not clear the barrel, and leaves that do not reach past it. */
@@ -157,6 +171,10 @@ final class Station implements Stop {
             "from the pin along the other's face to the corner",
             "√(e + (R − f) (R + f + 2 g) + (s − d) (s + d))",
             Math.sqrt(square));
+    if (!facesMeet()) { // past 180°, where one arc tangent would begin anew
+      return Stop.inDegrees(
+          n, "(atan2(c, s) + atan2(p, h)) × 180 / π", Math.atan2(c, s) + Math.atan2(p, h));
+    }
     // The sum of the two angles in one, of a product of two complex numbers: half the time.
     return Stop.inDegrees(
         n, "atan2(c h + s p, s h − c p) × 180 / π", Math.atan2(c * h + s * p, s * h - c * p));

@@ -1,5 +1,6 @@
 package org.hammerscale.hinge;
 
+import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -49,7 +50,7 @@ final class Stops {
   }
 
   Stop first() {
-    Stop first = facesMeet() ? atMoving : tips();
+    Stop first = facesMeet() ? atMoving : folded();
     if (facesMeet() && atFixed != atMoving) {
       first = lesser(first, atFixed);
     }
@@ -68,7 +69,7 @@ final class Stops {
     boolean iron =
         facesMeet()
             ? wanted < HALF_TURN && atMoving.clears(wanted) && atFixed.clears(wanted)
-            : wanted <= tips().angle(Notes.NONE) + ROUNDING;
+            : wanted <= folded().angle(Notes.NONE) + ROUNDING;
     return iron && edges().stream().allMatch(edge -> wanted <= edge.angle(Notes.NONE) + ROUNDING);
   }
 
@@ -76,8 +77,9 @@ final class Stops {
   double reachable(Quantity<Angle> pastFlat) {
     Measure<Angle> angle = Arguments.angle("opening past flat", pastFlat, MOST);
     double wanted = angle.in(ShopUnits.DEGREE);
-    Stop first = facesMeet() ? atMoving : tips();
-    double most = facesMeet() ? MOST : first.angle(Notes.NONE); // a deeper notch opens further
+    // A deeper notch opens further up to flat, but less beyond: there the barrel's is the best.
+    Stop first = facesMeet() ? atMoving : lesser(tips(), atMoving.cutForTheBarrel());
+    double most = facesMeet() ? MOST : first.angle(Notes.NONE);
     for (Stop edge : edges()) {
       double reached = edge.angle(Notes.NONE);
       if (reached < most) {
@@ -89,9 +91,11 @@ final class Stops {
       throw new IllegalArgumentException(
           "opening past flat must be at most "
               + Measure.of(most, ShopUnits.DEGREE)
-              + ", where the "
-              + first.contact()
-              + " meet, was "
+              + ", where "
+              + (first instanceof Station
+                  ? "the edge of the notch keeps no more than the gap from the other leaf"
+                  : "the " + first.contact() + " meet")
+              + ", was "
               + angle
               + "; no notch helps, "
               + (first.contact() == Contact.BOARDS
@@ -115,11 +119,26 @@ final class Stops {
     return facesMeet() && wanted > 0 ? atMoving.notchContact(wanted) : Contact.BARREL;
   }
 
-  /** Where little more notch gives much more opening. */
+  /** Where a notch was cut for the gap, and where little more of it gives much more opening. */
   List<Caution> cautions(Source source) {
-    if (first().contact() != Contact.BACK_CORNER) {
-      return List.of();
+    List<Caution> all = new ArrayList<>();
+    if (atMoving.isCutForTheGap() || atFixed.isCutForTheGap()) {
+      Station cut = atMoving.isCutForTheGap() ? atMoving : atFixed;
+      all.add(
+          Caution.limit(
+              "no depth of notch was given: it is taken as "
+                  + Measure.of(cut.barrelNotch(), unit)
+                  + ", what the other's barrel needs with the gap, and opens further than one"
+                  + " without; give the depth that the leaf has with notchedBehindPin(…)",
+              source));
     }
+    if (first().contact() == Contact.BACK_CORNER) {
+      aboutSteepness(all, source);
+    }
+    return List.copyOf(all);
+  }
+
+  private void aboutSteepness(List<Caution> all, Source source) {
     Measure<Length> more = unit.equals(ShopUnits.INCH) ? IN_INCHES : IN_MILLIMETRES;
     double deeper =
         Math.min(
@@ -128,23 +147,30 @@ final class Stops {
     for (Stop edge : edges()) {
       deeper = Math.min(deeper, edge.angle(Notes.NONE));
     }
-    if (deeper - angle() < STEEP) {
-      return List.of();
+    if (deeper - angle() >= STEEP) {
+      all.add(
+          Caution.limit(
+              "the opening is steep in the depth of the notch here: "
+                  + more
+                  + " deeper gives "
+                  + Measure.of(deeper, ShopUnits.DEGREE)
+                  + " for "
+                  + Measure.of(angle(), ShopUnits.DEGREE)
+                  + "; file to the opening, not to the depth",
+              source));
     }
-    return List.of(
-        Caution.limit(
-            "the opening is steep in the depth of the notch here: "
-                + more
-                + " deeper gives "
-                + Measure.of(deeper, ShopUnits.DEGREE)
-                + " for "
-                + Measure.of(angle(), ShopUnits.DEGREE)
-                + "; file to the opening, not to the depth",
-            source));
   }
 
   private boolean facesMeet() {
     return atMoving.facesMeet();
+  }
+
+  /**
+   * What ends a swing past 180°: the tips, which meet without a gap, or sooner the edge of a notch
+   * that must keep one. Without a gap the tips are always first.
+   */
+  private Stop folded() {
+    return atMoving.hasGap() ? lesser(tips(), lesser(atMoving, atFixed)) : tips();
   }
 
   private Stop tips() {

@@ -38,8 +38,9 @@ import org.hammerscale.working.Working;
  * behind the pin and s above it, meets the face, f above the pin, when c sin θ + s cos θ = f + g.
  * With both knuckles looked at, θ is the lesser. Equal tangent leaves give 2 atan(c/R) from c = R
  * on, where it is 90°. Leaves with room between them fold flat, and past 180° until their tips
- * meet. The barrel, being round, never limits the angle, but asks for a notch of √((R + g)² − d²),
- * where d is the least distance of the plate's level from the pin.
+ * meet, or an edge of a notch would lose its gap. The barrel, being round, never limits the angle,
+ * but asks for a notch of √((R + g)² − d²), where d is the least distance of the plate's level from
+ * the pin.
  *
  * <p>Angles are in degrees, lengths in the fixed leaf's unit; both are exact as plane geometry, to
  * 1e-9°. Behind the barrel the angle is steep in the depth of the notch: a file stroke opens it by
@@ -94,7 +95,9 @@ public final class Swing {
 
   /**
    * The same with a running gap ("paint clearance") kept between the edge of each notch and the
-   * other's barrel and face. Tips and boards meet without one.
+   * other's barrel and face, also past 180°. Tips and boards meet without one. A leaf whose notch
+   * was not given is taken as cut back for barrel and gap, so that a gap opens it further; {@link
+   * #cautions} says so.
    *
    * @param runningGap zero or more
    * @return the swing
@@ -149,6 +152,23 @@ public final class Swing {
   /** {@return what meets at the full opening} */
   public Contact contact() {
     return stops.first().contact();
+  }
+
+  /**
+   * How far the leaves turn at the knuckles of the moving leaf, where the fixed one is notched,
+   * whatever stops the hinge elsewhere; ask the swing {@link #exchanged} for the fixed leaf's
+   * knuckles. It tells which notch to file deeper.
+   *
+   * @return the angle from flat, exact, in degrees; 180° and more if the faces pass each other
+   */
+  public Measure<Angle> notchOpening() {
+    return Measure.of(stops.atMoving().angle(Notes.NONE), ShopUnits.DEGREE);
+  }
+
+  /** {@return how the opening at the knuckles of the moving leaf was found} */
+  public Working notchOpeningWorking() {
+    Stop stop = stops.atMoving();
+    return Notes.taken("opening at the fixed leaf's notch", unit, stop::angle).withSource(GEOMETRY);
   }
 
   /** {@return how the opening was found} */
@@ -287,9 +307,9 @@ public final class Swing {
 
   /**
    * A caution where the opening is steep in the depth of the notch, with what a sixty-fourth of an
-   * inch more would give.
+   * inch more would give; and one where a notch that was not given is cut for the gap.
    *
-   * @return the caution, or none
+   * @return the cautions, or none
    */
   public List<Caution> cautions() {
     return stops.cautions(GEOMETRY);

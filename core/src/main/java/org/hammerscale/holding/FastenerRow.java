@@ -35,14 +35,15 @@ import org.hammerscale.working.Working;
  *
  * <p>The likely number is the rule's. Not more than n can hold; as the rule's lower bound the same
  * ratio is taken once more, for holes drilled wide or not in line: common practice. Sources: EN
- * 1995-1-1, 8.7.2 (screws pulled out, n^0.9) and (8.34) (bolts in a row along the grain), from
- * memory.
+ * 1995-1-1, 8.7.2 (screws pulled out, n^0.9), from memory, and (8.34) (bolts in a row along the
+ * grain), read.
  */
 public final class FastenerRow {
   private static final Source PULLED_OUT =
       Source.fromMemory("EN 1995-1-1", "8.7.2, effective number of screws n^0.9");
   private static final Source ALONG =
-      Source.fromMemory("EN 1995-1-1", "8.5.1.1, (8.34), bolts in a row along the grain");
+      Source.read(
+          "EN 1995-1-1", "(8.34), bolts in a row along the grain, as public pages quote it");
   private static final Source ACROSS =
       Source.commonPractice(
           "n^0.9 as for screws pulled out, where EN 1995-1-1 (8.35) would count all of them");

@@ -35,12 +35,13 @@ import org.hammerscale.working.Working;
  * that; wood screws and nails nothing, since the NDS does not let them be loaded so.
  *
  * <p>Exact as the rule states it. Source: ANSI/AWC NDS 2015, 12.2.1 to 12.2.3 and table 12.2A; the
- * nail and the end grain of nails from memory.
+ * nail as public pages quote it, the end grain of nails from memory.
  */
 public final class ReferenceWithdrawal {
   private static final Source NDS =
       Source.read("ANSI/AWC NDS 2015", "12.2, reference withdrawal design values");
-  private static final Source NDS_NAIL = Source.fromMemory("ANSI/AWC NDS 2015", "12.2.3");
+  private static final Source NDS_NAIL =
+      Source.read("ANSI/AWC NDS 2015", "12.2.3, 1380 G^2.5 D, as public pages quote it");
   private static final String BASIS = "oven-dry weight and volume";
 
   private final PullOut pull;

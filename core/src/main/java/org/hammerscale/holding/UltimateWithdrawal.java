@@ -35,12 +35,17 @@ import org.hammerscale.working.Working;
  *
  * <p>The spread is that of gravity within a species, whose coefficient of variation is 10 %: nine
  * of ten pieces lie within 16.5 % of the mean. Source: USDA <cite>Wood Handbook</cite>,
- * FPL-GTR-190, ch. 8; the lag screw's formula was read, the others are from memory.
+ * FPL-GTR-190, ch. 8; the formulas of lag screw and nail were read, that of the wood screw is from
+ * memory.
  */
 public final class UltimateWithdrawal {
   private static final Source LAG = Source.read("USDA Wood Handbook", "ch. 8, lag screws");
-  private static final Source OTHERS =
-      Source.fromMemory("USDA Wood Handbook, FPL-GTR-190", "ch. 8, wood screws and nails");
+  private static final Source NAILS =
+      Source.read(
+          "USDA Wood Handbook, FPL-GTR-190",
+          "ch. 8, nails, 54.12 and 7850, as public pages quote it");
+  private static final Source SCREWS =
+      Source.fromMemory("USDA Wood Handbook, FPL-GTR-190", "ch. 8, wood screws");
   private static final Source SPREAD =
       Source.fromMemory(
           "USDA Wood Handbook, FPL-GTR-190",
@@ -121,7 +126,12 @@ public final class UltimateWithdrawal {
             "ultimate withdrawal, " + pull.words() + pull.wood.name(),
             HoldingLaw.lengthUnit(pull.fastener),
             n -> force(n, length, 1))
-        .withSource(pull.fastener.kind() == WoodFastener.Kind.LAG_SCREW ? LAG : OTHERS)
+        .withSource(
+            switch (pull.fastener.kind()) {
+              case LAG_SCREW -> LAG;
+              case NAIL -> NAILS;
+              default -> SCREWS;
+            })
         .withSource(SPREAD)
         .withCautions(cautions(length));
   }

@@ -1,8 +1,11 @@
 package org.hammerscale.piece;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
@@ -94,6 +97,7 @@ public final class MarkedBar {
   public List<BenchMark> marks() {
     List<Feature> features = layout.piece().features();
     int reference = layout.piece().featuresBeforeReference();
+    List<Optional<Feature>> movers = movers();
     List<BenchMark> marks = new ArrayList<>(features.size());
     for (int before = 1; before < features.size(); before++) {
       Side side = before < reference ? front : behind;
@@ -102,7 +106,7 @@ public final class MarkedBar {
           side == front ? reference().subtract(distance) : reference().add(distance);
       marks.add(
           new BenchMark(
-              side.end(), distance, along, layout.marks().get(before - 1), movedBy(before)));
+              side.end(), distance, along, layout.marks().get(before - 1), movers.get(before)));
     }
     return List.copyOf(marks);
   }
@@ -122,13 +126,21 @@ public final class MarkedBar {
       throw new IllegalArgumentException(
           "number must be from 1 to " + order.size() + ", was " + number + "; count the features");
     }
-    List<Integer> worked = order.subList(0, last + 1);
-    List<BenchMark> all = marks();
+    Set<Integer> moved = new HashSet<>(order.subList(0, last + 1));
+    moved.removeIf(each -> !layout.piece().changesLength(each));
     List<BenchMark> holding = new ArrayList<>();
-    for (int before = 1; before <= all.size(); before++) {
-      if (movers(before).stream().noneMatch(worked::contains)) {
-        holding.add(all.get(before - 1));
-      }
+    List<BenchMark> all = marks();
+    int reference = layout.piece().featuresBeforeReference();
+    int from = reference; // the outermost boundaries on either side that nothing has moved
+    while (from > 0 && !moved.contains(from)) {
+      from--;
+    }
+    int to = reference;
+    while (to < order.size() && !moved.contains(to + 1)) {
+      to++;
+    }
+    for (int before = Math.max(from, 1); before <= Math.min(to, all.size()); before++) {
+      holding.add(all.get(before - 1));
     }
     return List.copyOf(holding);
   }
@@ -192,30 +204,25 @@ public final class MarkedBar {
     return List.copyOf(cautions);
   }
 
-  private Optional<Feature> movedBy(int before) {
-    List<Integer> movers = movers(before);
-    return movers.isEmpty()
-        ? Optional.empty()
-        : Optional.of(layout.piece().features().get(movers.get(0) - 1));
-  }
-
-  /**
-   * The numbers of the features between the reference and a boundary that move it, nearest first.
-   */
-  private List<Integer> movers(int before) {
+  /** Of each boundary the feature nearest to the reference, on the way to it, that moves it. */
+  private List<Optional<Feature>> movers() {
+    List<Feature> features = layout.piece().features();
     int reference = layout.piece().featuresBeforeReference();
-    List<Integer> movers = new ArrayList<>();
-    for (int number = reference + 1; number <= before; number++) {
-      if (layout.piece().changesLength(number)) {
-        movers.add(number);
-      }
+    List<Optional<Feature>> movers =
+        new ArrayList<>(Collections.nCopies(features.size() + 1, Optional.empty()));
+    for (int before = reference + 1; before <= features.size(); before++) {
+      movers.set(before, firstOf(movers.get(before - 1), before));
     }
-    for (int number = reference; number > before; number--) {
-      if (layout.piece().changesLength(number)) {
-        movers.add(number);
-      }
+    for (int before = reference - 1; before >= 0; before--) {
+      movers.set(before, firstOf(movers.get(before + 1), before + 1));
     }
     return movers;
+  }
+
+  private Optional<Feature> firstOf(Optional<Feature> nearer, int number) {
+    return nearer.isPresent() || !layout.piece().changesLength(number)
+        ? nearer
+        : Optional.of(layout.piece().features().get(number - 1));
   }
 
   /** Cut length and marks. */

@@ -1,5 +1,7 @@
 package org.hammerscale.piece;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.hammerscale.stock.Feature;
@@ -18,7 +20,9 @@ final class Side {
   private final Graduation<Length> rule;
   private final int reference;
   private final int count; // how many features lie on this side
+  private final List<Measure<Length>> reached; // what the innermost features likely take, by count
   private final Estimate<Length> taken;
+  private final Estimate<Length> inner; // all but the outermost
   private final Measure<Length> length;
 
   private Side(Layout layout, PieceEnd end, Graduation<Length> rule, double odds) {
@@ -27,7 +31,20 @@ final class Side {
     this.rule = rule;
     this.reference = layout.piece().featuresBeforeReference();
     this.count = end == PieceEnd.FIRST ? reference : layout.piece().features().size() - reference;
-    this.taken = taken(count);
+    List<Measure<Length>> likely = new ArrayList<>(count + 1);
+    likely.add(layout.nothing().likely());
+    Estimate<Length> stock = layout.nothing();
+    Estimate<Length> fire = layout.nothing();
+    Estimate<Length> before = layout.nothing();
+    for (int i = 0; i < count; i++) {
+      before = together(stock, fire);
+      stock = stock.addDependent(layout.stock(index(i)));
+      fire = fire.addDependent(layout.allowance(index(i)));
+      likely.add(stock.likely().add(fire.likely()));
+    }
+    this.reached = List.copyOf(likely);
+    this.inner = before;
+    this.taken = together(stock, fire);
     this.length = length(odds);
   }
 
@@ -52,7 +69,7 @@ final class Side {
     if (outermost().trimming() == Trimming.BEFORE_WORK) {
       // The strip is cut to its length cold, so that what the book cuts in front of it is no loss.
       Measure<Length> most =
-          taken(count - 1).bound(odds).add(outermost().mostToCut(layout.piece().bar().section()));
+          inner.bound(odds).add(outermost().mostToCut(layout.piece().bar().section()));
       Measure<Length> likely = taken.likely();
       return rule.upTo(most.isLessThan(likely) ? likely : most);
     }
@@ -61,18 +78,11 @@ final class Side {
 
   /** The mark between two features, by how many features stand before it. */
   Measure<Length> distanceOf(int before) {
-    return rule.nearest(taken(Math.abs(before - reference)).likely());
+    return rule.nearest(reached.get(Math.abs(before - reference)));
   }
 
-  /** What the innermost features of this side take together, with the fire's part. */
-  private Estimate<Length> taken(int innermost) {
-    Estimate<Length> stock = layout.nothing();
-    Estimate<Length> fire = layout.nothing();
-    for (int i = 0; i < innermost; i++) {
-      int index = index(i);
-      stock = stock.addDependent(layout.stock(index));
-      fire = fire.addDependent(layout.allowance(index));
-    }
+  /** The hand's part and the fire's, which err apart. */
+  private static Estimate<Length> together(Estimate<Length> stock, Estimate<Length> fire) {
     return fire.isExact() && fire.likely().getValue() == 0 ? stock : stock.addIndependent(fire);
   }
 

@@ -57,9 +57,9 @@ public final class ScaleLaw {
           "534 / exp(20319 / T)",
           new Range(700, 1250),
           Source.read(
-              "published programs for burning iron",
-              "k₀ = 2.67e-4 m²/s, Tₐ = 20319 K; by Mi, Fujinawa and Bergthorson, Combustion and"
-                  + " Flame, 2022, as remembered"));
+              "open-source code of models of burning iron",
+              "k₀ = 2.67e-4 m²/s, Tₐ = 20319 K; taken to be the law of Mi, Fujinawa and"
+                  + " Bergthorson, Combustion and Flame, 2022"));
 
   /**
    * The growth of scale of all three oxides that Paidassi measured in 1958, as Chen and Yuen quote

@@ -24,7 +24,7 @@ import org.hammerscale.working.Source;
  * ScaleRule rule = ScaleRule.forgingOf(kilograms(2));
  * rule  // forging under 5 kg: 7.5 % of net mass  the works' rule for a piece of this mass
  * rule.loss(kilograms(2), 1)  // 0.15 kg  in one heat
- * ScaleRule.FLAME_FURNACE.share(3)  // 0.06 (0.05 to 0.07)  of the metal, in three heats
+ * ScaleRule.FLAME_FURNACE.share(3)  // 0.0588 (0.04918 to 0.06841)  of the metal, in three heats
  * Bar strap = Bar.of(Section.flat(millimetres(25), millimetres(6)), Material.MILD_STEEL);
  * rule.cautions(strap, kilograms(2)).size()  // 1  it was not made for so thin a strap
  * }</pre>
@@ -194,7 +194,8 @@ public final class ScaleRule {
   }
 
   /**
-   * The part lost. Rules for the whole job do not ask how many heats it takes.
+   * The part lost. Each further heat takes its part of what the heats before have left: 1 − (1 − a)
+   * (1 − b)ⁿ⁻¹. Rules for the whole job do not ask how many heats it takes.
    *
    * @param heats how many heats, at least one
    * @return the part of the {@linkplain #basis basis}, a ratio
@@ -205,9 +206,17 @@ public final class ScaleRule {
       throw new IllegalArgumentException(
           "heats must be at least 1, was " + heats + "; count each stay in the fire");
     }
-    double low = (percents[0] + (heats - 1) * percents[2]) / 100;
-    double high = (percents[1] + (heats - 1) * percents[3]) / 100;
+    double low = lost(percents[0], percents[2], heats);
+    double high = lost(percents[1], percents[3], heats);
     return Estimate.of(ratio(low), ratio(low == high ? low : (low + high) / 2), ratio(high));
+  }
+
+  /** The part lost in a first heat and further ones, each a percentage of what is then there. */
+  private static double lost(double first, double further, int heats) {
+    double once = first / 100;
+    return heats == 1 || further == 0
+        ? once
+        : 1 - (1 - once) * Math.pow(1 - further / 100, heats - 1);
   }
 
   /**

@@ -17,10 +17,12 @@ final class ScaledSurface {
 
   private ScaledSurface() {}
 
-  /** The way round what is bare, in a unit. */
+  /** The way round what is bare, in a unit; at the point of a tube nothing is left of its wall. */
   static double perimeter(Section section, Unit<Length> unit) {
     double outside = section.perimeter().in(unit);
-    return section.isTube() ? outside * (2 - 2 * section.wall().ratio(section.width())) : outside;
+    return section.isTube() && outside > 0
+        ? outside * (2 - 2 * section.wall().ratio(section.width()))
+        : outside;
   }
 
   static double area(Section section, Unit<Length> unit) {

@@ -16,7 +16,8 @@ record Facts(
     @Nullable Known<Measure<Temperature>> solidus,
     @Nullable Known<Double> expansion,
     @Nullable Known<Double> specificHeat,
-    @Nullable Known<Estimate<Pressure>> yield) {
+    @Nullable Known<Estimate<Pressure>> yield,
+    @Nullable Known<Measure<Temperature>> coldWork) {
 
   /** A value and where it comes from. */
   record Known<V>(V value, Source source) {
@@ -54,32 +55,42 @@ record Facts(
   }
 
   static Facts of(Measure<Density> density, Source source) {
-    return new Facts(new Known<>(density, source), null, null, null, null, null);
+    return new Facts(new Known<>(density, source), null, null, null, null, null, null);
   }
 
   Facts withDensity(Measure<Density> value, Source source) {
-    return new Facts(new Known<>(value, source), forging, solidus, expansion, specificHeat, yield);
+    return new Facts(
+        new Known<>(value, source), forging, solidus, expansion, specificHeat, yield, coldWork);
   }
 
   Facts withForging(Range value, Source source) {
-    return new Facts(density, new Known<>(value, source), solidus, expansion, specificHeat, yield);
+    return new Facts(
+        density, new Known<>(value, source), solidus, expansion, specificHeat, yield, coldWork);
   }
 
   Facts withSolidus(Measure<Temperature> value, Source source) {
-    return new Facts(density, forging, new Known<>(value, source), expansion, specificHeat, yield);
+    return new Facts(
+        density, forging, new Known<>(value, source), expansion, specificHeat, yield, coldWork);
   }
 
   Facts withExpansion(double value, Source source) {
-    return new Facts(density, forging, solidus, new Known<>(value, source), specificHeat, yield);
+    return new Facts(
+        density, forging, solidus, new Known<>(value, source), specificHeat, yield, coldWork);
   }
 
   Facts withSpecificHeat(double value, Source source) {
-    return new Facts(density, forging, solidus, expansion, new Known<>(value, source), yield);
+    return new Facts(
+        density, forging, solidus, expansion, new Known<>(value, source), yield, coldWork);
   }
 
   Facts withYield(Estimate<Pressure> value, Source source) {
     return new Facts(
-        density, forging, solidus, expansion, specificHeat, new Known<>(value, source));
+        density, forging, solidus, expansion, specificHeat, new Known<>(value, source), coldWork);
+  }
+
+  Facts withColdWork(Measure<Temperature> value, Source source) {
+    return new Facts(
+        density, forging, solidus, expansion, specificHeat, yield, new Known<>(value, source));
   }
 
   @Nullable Known<?> find(Material.Property property) {
@@ -90,6 +101,7 @@ record Facts(
       case EXPANSION -> expansion;
       case SPECIFIC_HEAT -> specificHeat;
       case YIELD_STRENGTH -> yield;
+      case COLD_WORK -> coldWork;
     };
   }
 }

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * Material.COPPER.solidus()                                  // 1065 °C
  * Material.WROUGHT_IRON.yieldStrength()                      // 190 MPa (159 MPa to 221 MPa)
  * Material.NAVAL_BRASS.has(Material.Property.FORGING_RANGE)  // true
+ * Material.COPPER.hardensBelow()                             // 375 °C
  * Material bell = Material.of("bell bronze", kilogramsPerCubicMetre(8700),
  *     Source.commonPractice("weighed in the shop"));
  * bell.has(Material.Property.SOLIDUS)                        // false
@@ -76,7 +77,9 @@ public final class Material {
     /** {@link Material#specificHeatInJoulesPerKilogramKelvin}. */
     SPECIFIC_HEAT("specific heat", "withSpecificHeatInJoulesPerKilogramKelvin"),
     /** {@link Material#yieldStrength}. */
-    YIELD_STRENGTH("yield strength", "withYieldStrength");
+    YIELD_STRENGTH("yield strength", "withYieldStrength"),
+    /** {@link Material#hardensBelow}. */
+    COLD_WORK("bearing of cold work", "withColdWork");
 
     private final String words;
     private final String factory;
@@ -218,6 +221,19 @@ public final class Material {
     return with(facts.withYield(strength, source));
   }
 
+  /**
+   * This material as one that may be worked below its forging range too, and cold, within reason:
+   * it hardens under the hammer, but does not crack at once.
+   *
+   * @param hardensBelow the temperature below which it hardens, and to which it is heated to be
+   *     soft again
+   * @param source where that comes from
+   * @return the material
+   */
+  public Material withColdWork(Quantity<Temperature> hardensBelow, Source source) {
+    return with(facts.withColdWork(Arguments.temperature("hardensBelow", hardensBelow), source));
+  }
+
   /** {@return what the smith calls it} */
   public String name() {
     return name;
@@ -246,6 +262,18 @@ public final class Material {
    */
   public Estimate<Temperature> forgingFinish() {
     return known(facts.forging(), Property.FORGING_RANGE).value().finish();
+  }
+
+  /**
+   * Below what it hardens under the hammer, of a metal that may be worked cold within reason. Such
+   * a metal does not crack at the end of its forging range; {@link Property#COLD_WORK} tells
+   * whether it is one.
+   *
+   * @return the point, a round one
+   * @throws IllegalArgumentException if it does not bear cold work, or that is not known
+   */
+  public Measure<Temperature> hardensBelow() {
+    return known(facts.coldWork(), Property.COLD_WORK).value();
   }
 
   /**

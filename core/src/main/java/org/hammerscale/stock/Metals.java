@@ -27,6 +27,11 @@ final class Metals {
   private static final String BRONZE_SHEET = "atlasmetal.com C65500";
   private static final String ALUMINIUM_SHEET = "btimetals.com 6061";
 
+  private static final Source COLD =
+      Source.commonPractice(
+          "bent and trued cold too: it hardens under the hammer from the end of its forging range"
+              + " on, without cracking at once");
+
   private Metals() {}
 
   static Material wroughtIron() {
@@ -50,6 +55,7 @@ final class Metals {
             Source.read("EN 1993-1-2 and EN 1991-1-1", "nominal density of steel"))
         .withForgingRange(
             celsius(1250), celsius(800), Source.read(FORGING_CHART, "grades up to 0.30 % carbon"))
+        .withColdWork(celsius(800), COLD)
         .withSolidus(celsius(1480), handbook("about 0.2 % carbon"))
         .withExpansionPerKelvin(11.7e-6, handbook("20–100 °C"))
         .withSpecificHeatInJoulesPerKilogramKelvin(486, handbook("20–100 °C"))
@@ -79,6 +85,7 @@ final class Metals {
             Source.read(STAINLESS_SHEET, "20 °C"))
         .withForgingRange(
             celsius(1150), celsius(900), Source.read("kiforging.com, forging range note", ""))
+        .withColdWork(celsius(900), COLD)
         .withSolidus(celsius(1400), Source.read(STAINLESS_SHEET, ""))
         .withExpansionPerKelvin(17.3e-6, Source.read(STAINLESS_SHEET, "0–100 °C"))
         .withSpecificHeatInJoulesPerKilogramKelvin(500, Source.read(STAINLESS_SHEET, "0–100 °C"))
@@ -92,6 +99,10 @@ final class Metals {
             kilogramsPerCubicMetre(8890),
             Source.read(COPPER_SHEET, "table 5, IEC standard"))
         .withForgingRange(celsius(870), celsius(760), hotWorking("1400–1600 °F"))
+        .withColdWork(
+            celsius(375),
+            Source.fromMemory(
+                "Copper Development Association, C11000", "annealing 700–1200 °F; cold: excellent"))
         .withSolidus(celsius(1065), Source.read(COPPER_FORGING, "tough pitch, 1949 °F"))
         .withExpansionPerKelvin(16.8e-6, Source.read(COPPER_SHEET, "table 5, 25–100 °C"))
         .withSpecificHeatInJoulesPerKilogramKelvin(386, Source.read(COPPER_SHEET, "table 5, 20 °C"))
@@ -112,6 +123,7 @@ final class Metals {
     return Material.of(
             "silicon bronze", kilogramsPerCubicMetre(8530), Source.read(BRONZE_SHEET, "20 °C"))
         .withForgingRange(celsius(870), celsius(705), hotWorking("1300–1600 °F"))
+        .withColdWork(celsius(705), COLD)
         .withSolidus(celsius(970), Source.read(BRONZE_SHEET, ""))
         .withExpansionPerKelvin(18.0e-6, Source.read(BRONZE_SHEET, "20–300 °C"))
         .withSpecificHeatInJoulesPerKilogramKelvin(377, Source.read(BRONZE_SHEET, "0.09 cal/(g K)"))

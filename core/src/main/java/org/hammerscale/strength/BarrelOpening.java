@@ -56,7 +56,7 @@ import org.hammerscale.working.Working;
  * stresses in MPa, or in psi for a force in pounds-force. All are exact for the beam named.
  *
  * <p>Source: spring-eye formula, SAE manual on leaf springs (from memory); curved beam of Winkler
- * and Bach (from memory); statics.
+ * and Bach (read); statics.
  */
 public final class BarrelOpening {
   /** How the leaf is pulled. */
@@ -185,6 +185,31 @@ public final class BarrelOpening {
    */
   public Measure<Pressure> curvedStress(Quantity<Force> force) {
     return StressUnits.stress("force", force, curl::curved);
+  }
+
+  /**
+   * The stress at the outside of the curl in the same section as a curved beam: σ = F / (w t) − F
+   * rₘ (r₂ − r₀) / (w t e r₂). It is less than that of the {@linkplain #curvedStress inside}, and
+   * of the other sign: negative, compression, under a pull. A push exchanges the signs of both.
+   *
+   * @param force the pull on the leaf, more than zero
+   * @return the stress, exact for that beam
+   * @throws IllegalArgumentException if the force is not more than zero
+   */
+  public Measure<Pressure> outsideStress(Quantity<Force> force) {
+    return StressUnits.stress("force", force, curl::curvedOutside);
+  }
+
+  /**
+   * How the stress at the outside was found.
+   *
+   * @param force the pull on the leaf, more than zero
+   * @return the working of {@link #outsideStress}
+   */
+  public Working outsideWorking(Quantity<Force> force) {
+    return told(StressUnits.working(
+            under("outside of the curved beam"), "force", force, curl::curvedOutside))
+        .withSource(OpenCurl.CURVED);
   }
 
   /**

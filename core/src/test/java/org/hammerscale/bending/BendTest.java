@@ -140,7 +140,7 @@ class BendTest {
     assertNotEquals(NeutralLine.HANDBOOK_BRONZE, NeutralLine.HANDBOOK_SOFT_STEEL);
     assertEquals(0.5, NeutralLine.MEAN_LINE.fraction(inches(0), STRAP));
     assertEquals(0.5, NeutralLine.DIN_6935.fraction(inches(2), STRAP));
-    assertEquals(Source.Kind.FROM_MEMORY, NeutralLine.DIN_6935.source().kind());
+    assertEquals(Source.Kind.READ, NeutralLine.DIN_6935.source().kind());
     refused("k must be more than 0 and at most 1.0, was 1.2", () -> NeutralLine.kFactor(1.2));
     refused("k must be more than 0 and at most 2.0, was 0.0", () -> NeutralLine.dinFactor(0));
     refused("NaN", () -> NeutralLine.kFactor(Double.NaN));
@@ -173,6 +173,11 @@ class BendTest {
     Workings.check(corner.deductionWorking(), corner.outsideDeduction());
     Workings.check(corner.markWorking(), corner.markAllowance());
     Workings.check(corner.upsetWorking(), corner.upsetThickness());
+    // Ilgen's angle: a bar of 1 × 1/2 in is 7/8 in thick in the middle.
+    SquareCorner printed = SquareCorner.of(Section.flat(inches(1), inches("1/2")));
+    assertEquals(inches("7/8"), printed.fullUpsetThickness());
+    Workings.check(printed.fullUpsetWorking(), printed.fullUpsetThickness());
+    assertTrue(corner.fullUpsetThickness().isGreaterThan(corner.upsetThickness()));
     // An angle iron of outside legs 100 and 80: a bar of 168 mm makes it.
     Section section = corner.section();
     Plain leg = Plain.of(section, millimetres(88));

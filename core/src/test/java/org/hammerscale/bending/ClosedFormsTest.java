@@ -85,6 +85,21 @@ class ClosedFormsTest {
     Ring chain = Ring.inside(inches(2), Section.round(inches("7/16")));
     assertTrue(chain.welded(WeldAllowance.ONE_THICKNESS).cutLength().covers(inches(8)));
     assertTrue(chain.welded(WeldAllowance.THREE_EIGHTHS).cutLength().covers(inches(8)));
+    // The source's 3/8 in are for 1 in bar; thinner bar keeps them, up to one thickness.
+    for (String[] sized :
+        new String[][] {{"1/4", "1/4"}, {"1/2", "3/8"}, {"1", "3/8"}, {"2", "3/4"}}) {
+      Section bar = Section.round(inches(sized[0]));
+      assertTrue(
+          WeldAllowance.THREE_EIGHTHS.on(bar, inches(10)).likely().isEquivalentTo(inches(sized[1])),
+          sized[0]);
+      Ring ring = Ring.inside(inches(10), bar);
+      assertTrue(
+          ring.welded(WeldAllowance.THREE_EIGHTHS)
+              .cutLength()
+              .likely()
+              .isEquivalentTo(ring.developedLength().add(inches(sized[1]))),
+          sized[0]);
+    }
   }
 
   @Test

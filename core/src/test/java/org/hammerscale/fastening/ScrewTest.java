@@ -34,6 +34,8 @@ class ScrewTest {
       assertTrue(screw.clearanceHole().isGreaterThanOrEqualTo(screw.diameter()), screw::toString);
       OldBritishWoodScrew old = OldBritishWoodScrew.number(n);
       assertTrue(old.clearanceHole().isLessThan(old.headDiameter()), old::toString);
+      assertTrue(old.clearanceHole().isGreaterThanOrEqualTo(old.diameter()), old::toString);
+      assertTrue(old.countersinkIn(inches("1/4")).fits(), old::toString);
       Workings.check(screw.working(), screw.diameter());
       Workings.check(screw.holeWorking(), screw.clearanceHole());
       Workings.check(old.working(), old.diameter());
@@ -41,6 +43,15 @@ class ScrewTest {
     }
     MetricWoodScrew metric = MetricWoodScrew.din97(millimetres(4.5));
     Workings.check(metric.holeWorking(), metric.clearanceHole());
+  }
+
+  /** (n + 3)/64 in is 3/64 in for number 0, whose shank has 0.052 in. */
+  @Test
+  void theOldRuleForTheHoleStartsAtNumberFour() {
+    for (int n = 0; n <= 32; n++) {
+      assertEquals(
+          inches((n + (n < 4 ? 4 : 3)) / 64d), OldBritishWoodScrew.number(n).clearanceHole());
+    }
   }
 
   @Test

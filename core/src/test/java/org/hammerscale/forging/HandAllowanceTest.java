@@ -128,6 +128,24 @@ class HandAllowanceTest {
     assertTrue(steady.lengthFrom(inches(1)).covers(inches(0.9)));
   }
 
+  /** Three points of 10 in by volume that came out at 9, 9 1/2 and 8 1/2 in. */
+  @Test
+  void trialsMayBeLengths() {
+    HandAllowance shares = HandAllowance.fromTrials(0.9, 0.95, 0.85);
+    HandAllowance lengths =
+        HandAllowance.fromTrials(inches(10), inches(9), inches("9 1/2"), inches("8 1/2"));
+    assertEquals(shares.lengthFrom(inches(1)), lengths.lengthFrom(inches(1)));
+    HandAllowance mixed =
+        HandAllowance.fromTrials(inches(10), millimetres(254), inches(9), inches(10));
+    assertEquals(inches(1), mixed.lengthFrom(inches(1)).high());
+    String said =
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> HandAllowance.fromTrials(inches(10), inches(11), inches(9), inches(9)))
+            .getMessage();
+    assertTrue(said.startsWith("finished must be at most the ideal 10 in, was 11 in"), said);
+  }
+
   @Test
   void refusesBadTrials() {
     assertEquals(

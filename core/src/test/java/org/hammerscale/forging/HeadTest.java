@@ -37,6 +37,14 @@ class HeadTest {
     assertEquals(1.25 * 1.25 * 0.625 / shank, head.stockLength().in(ShopUnits.INCH), 1e-12);
   }
 
+  @Test
+  void aTubeHasNoNailHead() {
+    Section tube = Section.roundTube(millimetres(20), millimetres(2));
+    assertEquals(
+        "shank must be solid to be driven, was " + tube + "; close the tube, or give a bar",
+        refusal(() -> Head.nail(tube)));
+  }
+
   /** The eighth of an inch is 3.175 mm for a metric shank. */
   @Test
   void theOldRuleHoldsInMillimetresToo() {

@@ -170,12 +170,34 @@ class CoolingTest {
     hasNot(Cooling.from(celsius(1250), ROUND), "too hot");
     has(Cooling.from(celsius(1390), ROUND), "is near the solidus of mild steel, 1480 °C");
     hasNot(Cooling.from(celsius(1380), ROUND), "near the solidus");
-    has(COOLING.to(celsius(700)), "below 800 °C mild steel is too cold to forge");
+    has(
+        COOLING.to(celsius(700)),
+        "below 800 °C mild steel hardens under the hammer: bend and true");
+    hasNot(COOLING.to(celsius(700)), "cracks or splits");
+    Bar iron = Bar.of(ROUND.section(), Material.WROUGHT_IRON);
+    has(
+        Cooling.from(celsius(1200), iron).to(celsius(700)),
+        "below 875 °C wrought iron is too cold to forge: it cracks or splits");
     hasNot(COOLING.to(celsius(400)), "blue heat");
     hasNot(Cooling.from(celsius(200), ROUND).to(celsius(100)), "blue heat");
     has(COOLING.to(celsius(340)), "blue heat: between 200 °C and 350 °C");
     Bar aluminium = Bar.of(ROUND.section(), Material.ALUMINIUM_6061);
     has(Cooling.from(celsius(450), aluminium), "aluminium 6061 melts before it glows");
+  }
+
+  /** It works very well at any lower heat and cold, so its window is no matter of seconds. */
+  @Test
+  void copperIsWorkedOnBelowItsForgingRange() {
+    Bar copper = Bar.of(ROUND.section(), Material.COPPER);
+    Cooling cooling = Cooling.from(celsius(850), copper).withEmissivity(share(0.6));
+    assertEquals(Estimate.exact(celsius(375)), cooling.finish());
+    hasNot(cooling, "cold to forge");
+    hasNot(cooling, "hardens");
+    has(cooling.to(celsius(300)), "below 375 °C copper hardens under the hammer");
+    assertTrue(cooling.window().likely().isGreaterThan(minutes(1)), () -> "" + cooling.window());
+    String text = cooling.working().toString();
+    assertTrue(text.contains("below which copper hardens"), text);
+    assertTrue(text.contains("annealing 700–1200 °F"), text);
   }
 
   @Test

@@ -53,6 +53,9 @@ class BarrelClosingTest {
       Workings.check(closing.cutWorking(), closing.cutLength());
       Workings.check(closing.leastThinnedWorking(), closing.leastThinned());
       Workings.check(closing.stripFromWorking(inches(2)), closing.stripFrom(inches(2)));
+      Workings.check(closing.cutForWorking(inches(2)), closing.cutFor(inches(2)));
+      assertTrue(closing.stripFrom(closing.cutFor(inches(2))).isEquivalentTo(inches(2)));
+      assertTrue(closing.cutFor(closing.stripLength()).isEquivalentTo(closing.cutLength()));
       Workings.check(closing.slotFloorWorking(inches(2)), closing.slotFloorFromMark(inches(2)));
       Workings.check(barrel.working(), closing.cutLength());
       assertEquals(barrel.cautions().size(), barrel.working().cautions().size());
@@ -211,6 +214,11 @@ class BarrelClosingTest {
         () -> EYE.centred().closing().slotFloorFromMark(inches("1/4")));
     refused("cut must lie between 0.5892 in and", () -> EYE.using(inches("1/2")));
     refused("cut must be more than zero", () -> EYE.closing().stripFrom(inches(0)));
+    refused("strip must be more than zero", () -> EYE.closing().cutFor(inches(0)));
+    BarrelEnd scarf = BarrelEnd.scarfedTo(inches("1/8")).over(inches("5/8"));
+    refused(
+        "strip must be longer than its scarf of 5/8 in, was 1/2 in",
+        () -> EYE.endedWith(scarf).closing().cutFor(inches("1/2")));
     assertThrows(NullPointerException.class, () -> BarrelEnd.forgeWelded(null));
   }
 

@@ -158,13 +158,38 @@ final class Collision {
         new Section(mirrored(plates(fixed, false, let, unit)), plates(moving, true, let, unit)));
   }
 
-  /** How far a hinge opens past flat, in degrees. */
+  /**
+   * How far a hinge opens past flat, in degrees: until anything meets, or the edge of a notch comes
+   * nearer than the gap.
+   */
   static double opening(
       LeafProfile fixed, LeafProfile moving, double gap, double most, Unit<Length> unit) {
-    return sections(fixed, moving, unit).stream()
-        .mapToDouble(section -> section.limit(gap, most))
-        .min()
-        .orElseThrow();
+    double met = least(sections(fixed, moving, unit), 0, most);
+    return gap > 0 ? Math.min(met, least(edges(fixed, moving, unit), gap, most)) : met;
+  }
+
+  private static double least(List<Section> sections, double gap, double most) {
+    return sections.stream().mapToDouble(s -> s.limit(gap, most)).min().orElseThrow();
+  }
+
+  /** The same sections with no more of each notched leaf than a sliver along its notch. */
+  private static List<Section> edges(LeafProfile fixed, LeafProfile moving, Unit<Length> unit) {
+    return List.of(
+        new Section(mirrored(List.of(edge(fixed, unit))), List.of(iron(moving, unit))),
+        new Section(mirrored(List.of(iron(fixed, unit))), List.of(edge(moving, unit))));
+  }
+
+  private static Plate edge(LeafProfile leaf, Unit<Length> unit) {
+    double notch = leaf.notch().orElseThrow().in(unit);
+    return plate(leaf, notch, notch + SKIN, unit);
+  }
+
+  private static Plate iron(LeafProfile leaf, Unit<Length> unit) {
+    return plate(leaf, 0, leaf.length().orElseThrow().in(unit), unit);
+  }
+
+  private static Plate plate(LeafProfile leaf, double from, double to, Unit<Length> unit) {
+    return Plate.rectangle(from, to, leaf.backAbovePin().in(unit), leaf.faceAbovePin().in(unit));
   }
 
   private static List<Plate> plates(

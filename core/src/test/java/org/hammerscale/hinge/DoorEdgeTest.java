@@ -62,6 +62,7 @@ class DoorEdgeTest {
     assertEquals(millimetres(12), past.leaving(millimetres(4)).distance());
     assertEquals(0, past.openingTo(degrees(90)).distance().getValue(), 1e-14);
     Workings.check(past.working(), past.distance());
+    assertEquals(millimetres(0), past.openingTo(degrees(90)).distance());
     assertEquals("stand-off of a pin to open 180° past a projection of 20 mm", past.toString());
   }
 

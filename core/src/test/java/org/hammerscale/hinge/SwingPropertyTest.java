@@ -121,16 +121,22 @@ class SwingPropertyTest {
     assertEquals(swing.opening().getValue(), swing.exchanged().opening().getValue(), 1e-10);
   }
 
-  @Property(tries = 300)
+  @Property(tries = 1500)
   void keepsItsGapAsPolygonsDo(
       @ForAll long seed,
       @ForAll boolean equal,
-      @ForAll @DoubleRange(min = 0.05, max = 2) @Scale(4) double gap) {
+      @ForAll @DoubleRange(min = 0.001, max = 6) @Scale(4) double gap) {
     Pair pair = new Pair(seed, equal, gap);
-    Assume.that(pair.faces() > 0.01);
-    double found = Collision.opening(pair.fixed, pair.moving, gap, MOST, ShopUnits.MILLIMETRE);
     Swing swing = pair.swing();
-    assertEquals(found, swing.opening().in(ShopUnits.DEGREE), GRAZING, swing::toString);
+    double found = Collision.opening(pair.fixed, pair.moving, gap, MOST, ShopUnits.MILLIMETRE);
+    double opening = swing.opening().in(ShopUnits.DEGREE);
+    assertEquals(found, opening, GRAZING, swing::toString);
+    double back =
+        Collision.opening(
+            pair.fixed.turnedOver(), pair.moving.turnedOver(), gap, MOST, ShopUnits.MILLIMETRE);
+    assertEquals(back, swing.backSwing().in(ShopUnits.DEGREE), GRAZING, swing::toString);
+    assertTrue(swing.clears(degrees(Math.max(opening - GRAZING, 0))), swing::toString);
+    assertFalse(swing.clears(degrees(Math.min(opening + GRAZING, 360))), swing::toString);
   }
 
   @Property(tries = 200)

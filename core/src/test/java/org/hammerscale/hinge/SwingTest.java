@@ -91,6 +91,58 @@ class SwingTest {
     assertEquals(Contact.BARREL, unequal.turnedOver().leastNotchContact(degrees(185)));
   }
 
+  /** The edge of the deeper notch comes within the gap of the other leaf before the tips meet. */
+  @Test
+  void keepsTheGapOfANotchPastAHalfTurn() {
+    LeafProfile one = leaf(8, 5, true).reaching(millimetres(286.334));
+    LeafProfile other = leaf(8, 3, false).reaching(millimetres(163.826));
+    LeafProfile fixed = one.notchedBehindPin(millimetres(8.524));
+    LeafProfile moving = other.notchedBehindPin(millimetres(25.150));
+    Swing free = Swing.between(fixed, moving).turnedOver();
+    assertEquals(Contact.TIPS, free.contact());
+    Swing swing = free.withGap(millimetres(1.391));
+    // Its corner is 25.150 mm out and 4 mm below the pin, the other's face 2.5 mm above.
+    double p = Math.sqrt(25.150 * 25.150 + 16 - 3.891 * 3.891);
+    double expected = Math.toDegrees(Math.atan2(25.150, -4) + Math.atan2(p, 3.891));
+    assertEquals(180.248, expected, 0.0005);
+    assertEquals(expected, swing.opening().getValue(), 1e-10);
+    assertEquals(Contact.FACE_CORNER, swing.contact());
+    assertTrue(swing.clears(degrees(180.248)));
+    assertFalse(swing.clears(degrees(180.3)));
+    Workings.check(swing.openingWorking(), swing.opening());
+    // Which knuckle it is, and that a shallower notch would open further.
+    assertTrue(swing.notchOpening().isGreaterThan(swing.opening()));
+    assertEquals(expected, swing.exchanged().notchOpening().getValue(), 1e-10);
+    Workings.check(swing.notchOpeningWorking(), swing.notchOpening());
+    refused(
+        "where the tips of the leaves meet", () -> swing.exchanged().leastNotch(degrees(180.6)));
+    assertEquals(swing.exchanged().barrelNotch(), swing.exchanged().leastNotch(degrees(180.3)));
+    Swing close = Swing.between(fixed, moving).turnedOver().withGap(millimetres(1.48));
+    refused(
+        "where the edge of the notch keeps no more than the gap from the other leaf",
+        () -> close.exchanged().leastNotch(degrees(180.3)));
+  }
+
+  private static LeafProfile leaf(double bore, double t, boolean centred) {
+    Section strap = Section.flat(millimetres(30), millimetres(t));
+    Barrel barrel = Barrel.around(millimetres(bore), strap);
+    return centred ? LeafProfile.centred(barrel) : LeafProfile.tangent(barrel);
+  }
+
+  /** A notch that was not given grows with the gap, and the swing says so. */
+  @Test
+  void tellsThatAGapCutsANotchThatWasNotGiven() {
+    LeafProfile uncut = leaf(10, 5, false);
+    Swing gap = Swing.of(uncut).withGap(millimetres(1));
+    assertTrue(gap.opening().isGreaterThan(Swing.of(uncut).opening()));
+    String said = gap.cautions().get(0).text();
+    assertTrue(said.startsWith("no depth of notch was given: it is taken as 9.798 mm"), said);
+    Swing cut = Swing.of(uncut.notchedBehindPin(gap.barrelNotch())).withGap(millimetres(1));
+    assertEquals(gap.opening(), cut.opening());
+    assertFalse(cut.cautions().toString().contains("no depth"), () -> "" + cut.cautions());
+    assertFalse(Swing.of(uncut).cautions().toString().contains("no depth"));
+  }
+
   @Test
   void hangingCountsFromShut() {
     assertEquals(degrees(270), Hanging.JOINT.fromShut(degrees(90)));

@@ -2,6 +2,7 @@ package org.hammerscale.piece;
 
 import static org.hammerscale.units.Measures.celsius;
 import static org.hammerscale.units.Measures.inches;
+import static org.hammerscale.units.Measures.millimetres;
 import static org.hammerscale.units.Measures.minutes;
 import static org.hammerscale.units.Measures.pounds;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -140,6 +141,17 @@ class LayoutScaleTest {
     Layout plain = Piece.of(STRAP, PLAIN).layout(PLAN);
     Workings.check(plain.working(), inches(9));
     assertEquals(Estimate.exact(inches(9)), plain.cutLength());
+  }
+
+  /** A third of the plain stretch, and what scales of it. */
+  @Test
+  void aTubeIsDrawnToAPoint() {
+    Section tube = Section.roundTube(millimetres(20), millimetres(2));
+    Bar bar = Bar.of(tube, Material.MILD_STEEL);
+    Piece piece = Piece.of(bar, Taper.toPoint(tube, millimetres(60)));
+    Estimate<Length> cut = piece.layout(PLAN).cutLength();
+    assertTrue(cut.likely().isGreaterThan(piece.layout().cutLength().likely()));
+    assertTrue(cut.likely().isLessThan(millimetres(30)), cut::toString);
   }
 
   @Test

@@ -26,9 +26,24 @@ class ScaleRuleTest {
         ScaleRule.FORGING_UNDER_5_KG.loss(kilograms(4), 1),
         ScaleRule.FORGING_UNDER_5_KG.loss(kilograms(4), 5),
         "a rule for the whole job");
-    assertEquals(pounds(0.05), ScaleRule.FLAME_FURNACE.loss(pounds(1), 2).high());
+    // 3 % of the first pound and 2 % of the 0.97 lb that are left.
+    assertEquals(
+        0.03 + 0.02 * 0.97, ScaleRule.FLAME_FURNACE.loss(pounds(1), 2).high().getValue(), 1e-15);
     assertThrows(IllegalArgumentException.class, () -> ScaleRule.INDUCTION.share(0));
     assertThrows(IllegalArgumentException.class, () -> ScaleRule.INDUCTION.loss(kilograms(-1), 1));
+  }
+
+  @Test
+  void neverLosesMoreThanThereIs() {
+    double left = 2 * 0.94;
+    for (int heat = 2; heat <= 50; heat++) {
+      left -= 0.03 * left;
+    }
+    var loss = ScaleRule.FIRST_HEAT_AND_REHEATS.loss(kilograms(2), 50);
+    assertEquals(2 - left, loss.high().getValue(), 1e-12);
+    for (ScaleRule rule : ScaleRule.all()) {
+      assertTrue(rule.loss(kilograms(2), 100_000).high().compareTo(kilograms(2)) <= 0);
+    }
   }
 
   @Test

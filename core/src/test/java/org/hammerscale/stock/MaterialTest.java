@@ -49,7 +49,7 @@ class MaterialTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Property.class)
+  @EnumSource(value = Property.class, names = "COLD_WORK", mode = EnumSource.Mode.EXCLUDE)
   void everyMetalHasEveryPropertyWithASource(Property property) {
     for (Material metal : METALS) {
       assertTrue(metal.has(property), metal + ": " + property);
@@ -108,6 +108,19 @@ class MaterialTest {
     assertNotEquals(BELL, known);
     assertEquals(known.solidus(), known.withDensity(kilogramsPerCubicMetre(8600)).solidus());
     assertEquals("forging range", Property.FORGING_RANGE.toString());
+  }
+
+  /** Copper is soft far below its hot working range; brass and wrought iron split when cold. */
+  @Test
+  void metalsBearColdWorkOrNot() {
+    assertEquals(celsius(375), Material.COPPER.hardensBelow());
+    assertTrue(Material.COPPER.hardensBelow().isEquivalentTo(fahrenheit(707)));
+    assertEquals(Material.MILD_STEEL.forgingFinish().likely(), Material.MILD_STEEL.hardensBelow());
+    for (Material brittle : List.of(Material.WROUGHT_IRON, Material.NAVAL_BRASS)) {
+      assertFalse(brittle.has(Property.COLD_WORK));
+      assertTrue(refusal(brittle::hardensBelow).contains("withColdWork"));
+    }
+    assertEquals(celsius(300), BELL.withColdWork(celsius(300), SHOP).hardensBelow());
   }
 
   @Test

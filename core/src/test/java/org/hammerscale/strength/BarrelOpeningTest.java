@@ -60,12 +60,32 @@ class BarrelOpeningTest {
     Workings.check(OPENING.straightWorking(newtons(2000)), OPENING.straightStress(newtons(2000)));
     Workings.check(OPENING.curvedWorking(poundsForce(450)), OPENING.curvedStress(poundsForce(450)));
     Workings.check(
+        OPENING.outsideWorking(poundsForce(450)), OPENING.outsideStress(poundsForce(450)));
+    Workings.check(
         OPENING.leafBendingWorking(newtons(100), inches(1)),
         OPENING.leafBending(newtons(100), inches(1)));
     String working = OPENING.curvedWorking(newtons(2000)).toString();
     assertTrue(working.contains("pull in the plane of the leaf"), working);
     assertTrue(working.contains("forge-welded"), working);
     assertTrue(working.contains("licensed engineer"), working);
+  }
+
+  /**
+   * Sections stay plane, so that the stress runs as a + b / r. Through the two at the edges its sum
+   * over the section is the pull, and its moment about the middle the pull times the mean radius.
+   */
+  @Test
+  void bothEdgesTogetherCarryThePullAndItsMoment() {
+    double inside = OPENING.curvedStress(newtons(2000)).in(ShopUnits.MEGAPASCAL);
+    double outside = OPENING.outsideStress(newtons(2000)).in(ShopUnits.MEGAPASCAL);
+    assertTrue(outside < 0 && -outside < inside, () -> "" + outside);
+    double b = (inside - outside) / (1 / 5d - 1 / 11d);
+    double a = inside - b / 5;
+    double log = Math.log(11 / 5d);
+    double pull = 30 * (a * 6 + b * log);
+    double moment = 30 * (a * (121 - 25) / 2 + b * 6 - 8 * (a * 6 + b * log));
+    assertEquals(2000, pull, 1e-8);
+    assertEquals(-2000 * 8, moment, 1e-8);
   }
 
   @Test

@@ -74,6 +74,8 @@ class DoorLoadTest {
     assertEquals(newtons(500).divide(3), DOOR.bearing().likely());
     double pull = DOOR.pull(1).in(ShopUnits.NEWTON);
     assertEquals(Math.hypot(pull, 500), DOOR.worst(1).in(ShopUnits.NEWTON), 1e-9);
+    double share = 500d / DOOR.hinges();
+    assertEquals(Math.hypot(pull, share), DOOR.reaction(1).in(ShopUnits.NEWTON), 1e-9);
   }
 
   @Test
@@ -82,6 +84,7 @@ class DoorLoadTest {
     for (int hinge = 1; hinge <= 3; hinge++) {
       Workings.check(laden.working(hinge), laden.pull(hinge));
       Workings.check(laden.worstWorking(hinge), laden.worst(hinge));
+      Workings.check(laden.reactionWorking(hinge), laden.reaction(hinge));
     }
   }
 

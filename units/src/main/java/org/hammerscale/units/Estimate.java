@@ -242,7 +242,7 @@ public final class Estimate<Q extends Quantity<Q>> {
   public double odds(Quantity<Q> value) {
     Unit<Q> unit = likely.getUnit();
     double middle = likely.amount();
-    double above = Measure.from("value", value).in(unit) - middle;
+    double above = likely.like("value", value).getValue() - middle;
     double half = above < 0 ? middle - low.in(unit) : high.in(unit) - middle;
     if (half == 0) {
       return above < 0 ? 0 : isExact() || above > 0 ? 1 : 0.5;

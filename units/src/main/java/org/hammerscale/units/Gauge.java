@@ -28,6 +28,7 @@ public final class Gauge {
   };
 
   private static final int SEVEN_NOUGHTS = -6;
+  private static final int FIFTEEN_NOUGHTS = -14;
 
   /**
    * Manufacturers' Standard Gauge for steel sheet, numbers 3 to 38: the weight of the US Standard
@@ -50,16 +51,96 @@ public final class Gauge {
           "Act of Congress of 3 March 1893 (from memory): ounces per square foot ÷ 640",
           series(SEVEN_NOUGHTS, 38, n -> ounces(n) / 640));
 
-  /** Birmingham wire gauge, or Stubs' iron wire gauge, numbers 4/0 to 36. */
+  /** Birmingham wire gauge, or Stubs' iron wire gauge, numbers 5/0 to 36; 5/0 is from memory. */
   public static final Gauge BIRMINGHAM_WIRE =
       new Gauge(
           "Birmingham (Stubs' iron) wire gauge",
           "Holtzapffel's table, as reprinted in Building Construction, vol. 3",
           table(
-              -3, 0.454, 0.425, 0.380, 0.340, 0.300, 0.284, 0.259, 0.238, 0.220, 0.203, 0.180,
-              0.165, 0.148, 0.134, 0.120, 0.109, 0.095, 0.083, 0.072, 0.065, 0.058, 0.049, 0.042,
-              0.035, 0.032, 0.028, 0.025, 0.022, 0.020, 0.018, 0.016, 0.014, 0.013, 0.012, 0.010,
-              0.009, 0.008, 0.007, 0.005, 0.004));
+              -4, 0.500, 0.454, 0.425, 0.380, 0.340, 0.300, 0.284, 0.259, 0.238, 0.220, 0.203,
+              0.180, 0.165, 0.148, 0.134, 0.120, 0.109, 0.095, 0.083, 0.072, 0.065, 0.058, 0.049,
+              0.042, 0.035, 0.032, 0.028, 0.025, 0.022, 0.020, 0.018, 0.016, 0.014, 0.013, 0.012,
+              0.010, 0.009, 0.008, 0.007, 0.005, 0.004));
+
+  /**
+   * Birmingham gauge (B.G.) of 1914 for sheet and hoop iron, numbers 15/0 to 52; another series
+   * than the older {@linkplain #BIRMINGHAM_WIRE wire gauge}. The source was read for numbers 3/0,
+   * 1, 4, 6 to 12, 14, 15 and 19 to 22; the other numbers are from memory. Six numbers halve the
+   * thickness; 5/0 is kept as it is printed, 0.005 in more than its neighbours would have it.
+   */
+  public static final Gauge BIRMINGHAM_SHEET =
+      new Gauge(
+          "Birmingham gauge for sheet and hoop",
+          "Order in Council of 1914, as reprinted by sizes.com; many numbers from memory",
+          table(
+              FIFTEEN_NOUGHTS,
+              1.0000,
+              0.9583,
+              0.9167,
+              0.8750,
+              0.8333,
+              0.7917,
+              0.7500,
+              0.7083,
+              0.6666,
+              0.6250,
+              0.5883,
+              0.5416,
+              0.5000,
+              0.4452,
+              0.3964,
+              0.3532,
+              0.3147,
+              0.2804,
+              0.2500,
+              0.2225,
+              0.1981,
+              0.1764,
+              0.1570,
+              0.1398,
+              0.1250,
+              0.1113,
+              0.0991,
+              0.0882,
+              0.0785,
+              0.0699,
+              0.0625,
+              0.0556,
+              0.0495,
+              0.0440,
+              0.0392,
+              0.0349,
+              0.03125,
+              0.02782,
+              0.02476,
+              0.02204,
+              0.01961,
+              0.01745,
+              0.015625,
+              0.0139,
+              0.0123,
+              0.0110,
+              0.0098,
+              0.0087,
+              0.0077,
+              0.0069,
+              0.0061,
+              0.0054,
+              0.0048,
+              0.0043,
+              0.00386,
+              0.00343,
+              0.00306,
+              0.00272,
+              0.00242,
+              0.00215,
+              0.00192,
+              0.00170,
+              0.00152,
+              0.00135,
+              0.00120,
+              0.00107,
+              0.00095));
 
   /** Imperial standard wire gauge, numbers 7/0 to 50. */
   public static final Gauge IMPERIAL_WIRE =

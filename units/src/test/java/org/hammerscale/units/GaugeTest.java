@@ -21,7 +21,8 @@ class GaugeTest {
     return Stream.of(
         arguments(Gauge.MANUFACTURERS_STANDARD, "3", "38", 36),
         arguments(Gauge.US_STANDARD, "7/0", "38", 45),
-        arguments(Gauge.BIRMINGHAM_WIRE, "4/0", "36", 40),
+        arguments(Gauge.BIRMINGHAM_WIRE, "5/0", "36", 41),
+        arguments(Gauge.BIRMINGHAM_SHEET, "15/0", "52", 67),
         arguments(Gauge.IMPERIAL_WIRE, "7/0", "50", 57),
         arguments(Gauge.AMERICAN_WIRE, "4/0", "40", 44),
         arguments(Gauge.WOOD_SCREW, "0", "24", 25));
@@ -79,6 +80,30 @@ class GaugeTest {
     assertEquals("8", Gauge.WOOD_SCREW.nearest(millimetres(4.2)));
   }
 
+  /** From 3/0 on six numbers about halve; before it each is 1/24 in thicker. */
+  @Test
+  void theSheetGaugeFollowsItsLaw() {
+    Gauge sheet = Gauge.BIRMINGHAM_SHEET;
+    List<String> numbers = sheet.numbers();
+    int half = numbers.indexOf("3/0");
+    double sixth = Math.pow(2, 1 / 6d);
+    for (int i = 1; i < numbers.size(); i++) {
+      String number = numbers.get(i);
+      double size = sheet.size(number).in(ShopUnits.INCH);
+      if (i > half) {
+        double before = sheet.size(numbers.get(i - 1)).in(ShopUnits.INCH);
+        assertEquals(sixth, before / size, 0.013, number); // sizes of two or three digits
+      } else if (!number.equals("5/0")) { // printed 0.005 in too thick
+        assertEquals(0.5 + (half - i) / 24d, size, 0.0001, number);
+      }
+    }
+    assertEquals(inches("1/4"), sheet.size(4));
+    assertEquals(inches("1/8"), sheet.size(10));
+    assertEquals(inches("1/16"), sheet.size(16));
+    assertEquals(inches("1/32"), sheet.size(22));
+    assertEquals(inches("1/64"), sheet.size(28));
+  }
+
   @Test
   void refusesANumberOutsideTheSeries() {
     String expected = "number must be one of the Imperial standard wire gauge, 7/0 to 50, was ";
@@ -95,12 +120,12 @@ class GaugeTest {
   @Test
   void refusesAThicknessOutsideTheSeries() {
     assertEquals(
-        "thickness must lie in the Birmingham (Stubs' iron) wire gauge, 0.004 in to 0.454 in,"
-            + " was 1/2 in; give the thickness itself",
+        "thickness must lie in the Birmingham (Stubs' iron) wire gauge, 0.004 in to 0.5 in,"
+            + " was 5/8 in; give the thickness itself",
         assertThrows(
-                IllegalArgumentException.class, () -> Gauge.BIRMINGHAM_WIRE.nearest(inches(0.5)))
+                IllegalArgumentException.class, () -> Gauge.BIRMINGHAM_WIRE.nearest(inches(0.625)))
             .getMessage());
-    for (double thickness : new double[] {0, -0.1, 0.0039, 0.4541}) {
+    for (double thickness : new double[] {0, -0.1, 0.0039, 0.5001}) {
       assertThrows(
           IllegalArgumentException.class, () -> Gauge.BIRMINGHAM_WIRE.nearest(inches(thickness)));
     }

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 class GaugeValidationTest {
   private static final Map<String, Gauge> SERIES =
       Map.of(
+          "Birmingham sheet", Gauge.BIRMINGHAM_SHEET,
           "Manufacturers' Standard", Gauge.MANUFACTURERS_STANDARD,
           "US Standard", Gauge.US_STANDARD,
           "Birmingham", Gauge.BIRMINGHAM_WIRE,

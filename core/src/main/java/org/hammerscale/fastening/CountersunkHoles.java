@@ -6,7 +6,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.piece.Piece;
-import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measure;
 
 /**
@@ -20,9 +19,9 @@ import org.hammerscale.units.Measure;
  * Taper drawn = Taper.between(strap, Section.flat(inches("3/4"), inches("1/8")), inches(9));
  * Piece leaf = Piece.of(Bar.of(strap, Material.MILD_STEEL), Plain.of(strap, inches(9)), drawn);
  * CountersunkHoles holes = CountersunkHoles.of(WoodScrew.number(12), leaf);
- * holes.at(inches(12)).land()          // 0.08814 in  under the head of one 12 in along
+ * holes.at(inches(12)).land()          // 0.08222 in  under the head of one 12 in along
  * holes.fitsAt(inches(17))             // false
- * holes.nearestTo(inches(17)).get()    // 15.462 in  the last place where it fits
+ * holes.nearestTo(inches(17)).get()    // 14.8935 in  the last place where it fits
  * }</pre>
  *
  * <p>Places are measured along the finished leaf from its {@linkplain Piece#withReferenceAfter
@@ -43,6 +42,9 @@ public final class CountersunkHoles {
   private final double share;
   private final Measure<Length> reach;
 
+  /** The least thickness: that of the head, or of the cone with what is left under it. */
+  private final Measure<Length> least;
+
   private CountersunkHoles(CountersunkHead head, Piece leaf, double share) {
     this.head = head;
     this.leaf = leaf;
@@ -52,6 +54,9 @@ public final class CountersunkHoles {
       along = along.add(leaf.features().get(i).reach());
     }
     this.reach = along;
+    Countersink any = head.countersinkIn(leaf.bar().section().thickness());
+    Measure<Length> withLeft = any.depth().divide(1 - share);
+    this.least = withLeft.isLessThan(any.headDepth()) ? any.headDepth() : withLeft;
   }
 
   /**
@@ -97,8 +102,8 @@ public final class CountersunkHoles {
    */
   public Countersink at(Quantity<Length> fromReference) {
     Measure<Length> place = Arguments.notNegative("fromReference", fromReference);
-    Countersink sink = in(place);
-    if (!leavesEnough(sink)) {
+    Countersink sink = head.countersinkIn(leaf.sectionAt(place).thickness());
+    if (!fitsAt(place)) {
       throw new IllegalArgumentException(
           "fromReference must lie where the iron holds a head "
               + sink.headDepth()
@@ -130,7 +135,9 @@ public final class CountersunkHoles {
    * @throws IllegalArgumentException if the leaf does not reach so far
    */
   public boolean fitsAt(Quantity<Length> fromReference) {
-    return leavesEnough(in(Arguments.notNegative("fromReference", fromReference)));
+    Measure<Length> place = Arguments.notNegative("fromReference", fromReference);
+    Measure<Length> there = leaf.sectionAt(place).thickness();
+    return there.isGreaterThan(least) || there.isEquivalentTo(least);
   }
 
   /**
@@ -178,16 +185,6 @@ public final class CountersunkHoles {
       }
     }
     return wanted.withValue(inside);
-  }
-
-  private Countersink in(Measure<Length> place) {
-    Section there = leaf.sectionAt(place);
-    return head.countersinkIn(there.thickness());
-  }
-
-  private boolean leavesEnough(Countersink sink) {
-    double enough = share * sink.plate().getValue();
-    return sink.fits() && sink.land().getValue() >= enough * (1 - 1e-12);
   }
 
   /** Head and leaf. */

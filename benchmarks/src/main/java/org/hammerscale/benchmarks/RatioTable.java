@@ -84,6 +84,7 @@ public final class RatioTable {
     row("swingLimitUnequal", "", true);
     row("leastNotch", "", true);
     nanoseconds("hingePair", 20_000);
+    nanoseconds("wholeJob", 100_000);
     nanoseconds("widestSpacing 12 20 0", 50_000);
     nanoseconds("nearestToEven 12 20 0", 50_000);
     nanoseconds("widestSpacing 200 500 0", 5_000_000);

@@ -3,6 +3,7 @@ package org.hammerscale.fastening;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Source;
@@ -17,6 +18,7 @@ import org.hammerscale.working.Source;
  * fir.ovenDry()                          // specific gravity 0.5 oven-dry  for the rules of the NDS
  * fir.at12Percent()                      // specific gravity 0.48 at 12 %  for those of the Wood Handbook
  * Wood.named("white oak").attacksIron()  // true  bare iron stains and rusts in it
+ * Wood.named("oak")                      // Oak (European), specific gravity 0.6805 oven-dry
  * Wood larch = Wood.softwood("larch of the yard", TwelvePercentGravity.of(0.52));
  * larch.ovenDry()                        // specific gravity 0.5509 oven-dry  converted from what was weighed
  * }</pre>
@@ -50,24 +52,33 @@ public final class Wood {
   /**
    * A species of the table.
    *
-   * @param species its name as {@link #species} lists it; capitals or not
+   * @param species its name as {@link #species} lists it, what stands there in brackets left out or
+   *     not; capitals or not
    * @return the wood
    * @throws IllegalArgumentException if the table has no such species
    */
   public static Wood named(String species) {
     Objects.requireNonNull(species, "species");
     return species().stream()
-        .filter(wood -> wood.name.equalsIgnoreCase(species.strip()))
+        .filter(wood -> wood.isCalled(species.strip()))
         .findFirst()
         .orElseThrow(
             () ->
                 new IllegalArgumentException(
                     "species must be one of the table, was "
                         + species
-                        + "; take one of Wood.species(), or give the gravity of your own"));
+                        + "; take one of "
+                        + species().stream().map(Wood::name).collect(Collectors.joining(", "))
+                        + ", or give the gravity of your own"));
   }
 
-  /** {@return every species of the table, softwoods first} */
+  private boolean isCalled(String asked) {
+    int bracket = name.indexOf(" (");
+    return name.equalsIgnoreCase(asked)
+        || (bracket > 0 && name.substring(0, bracket).equalsIgnoreCase(asked));
+  }
+
+  /** {@return every species of the table: American softwoods, hardwoods, then European timber} */
   public static List<Wood> species() {
     return WoodTable.SPECIES;
   }

@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Specific gravities of species as printed: by the volume at 12 % beside the oven-dry value that
- * the NDS assigns to the species or its group, where one is known.
+ * the NDS assigns to the species or its group, where one is known; of European timber the density
+ * at 12 %.
  */
 final class WoodTable {
   private static final Source ARMY =
@@ -22,6 +23,18 @@ final class WoodTable {
       Source.fromMemory("USDA Wood Handbook, FPL-GTR-190", "table 5-3, gravity at 12 %");
   private static final Source NDS =
       Source.fromMemory("ANSI/AWC NDS 2015", "assigned specific gravities, oven-dry");
+
+  /** As the page prints them: seasoned, at a moisture of about 12 to 15 % that it does not tell. */
+  private static final Source SEASONED =
+      Source.read(
+          "densities of seasoned wood (engineeringtoolbox.com, wood densities)",
+          "kg/m³, taken as if at 12 %");
+
+  private static final Source EUROPEAN =
+      Source.fromMemory("mean densities of European species at 12 %", "kg/m³ ÷ 1120");
+
+  /** Mass at 12 % over volume at 12 % holds 12 % of water: kg/m³ for a gravity of one. */
+  private static final double MOIST_WATER = 1120;
 
   static final List<Wood> SPECIES =
       List.of(
@@ -53,7 +66,17 @@ final class WoodTable {
           hardwood("Yellow-poplar", 0.42, 0.43),
           hardwood("American beech", 0.64, 0.71),
           hardwood("American elm", 0.50, null),
-          hardwood("American chestnut", 0.43, null).attackingIron());
+          hardwood("American chestnut", 0.43, null).attackingIron(),
+          // The page above prints for oak, beech and larch only ranges: 600-900, 700-900, 500-560.
+          european("Oak (European)", true, 710, EUROPEAN).attackingIron(),
+          european("Beech (European)", true, 720, EUROPEAN),
+          european("Larch (European)", false, 590, EUROPEAN),
+          european("Spruce (Norway)", false, 460, EUROPEAN),
+          european("Ash (European)", true, 710, SEASONED),
+          european("Sweet chestnut", true, 560, SEASONED).attackingIron(),
+          european("Pine (Scots)", false, 510, SEASONED),
+          european("Elm (wych)", true, 690, SEASONED),
+          european("Douglas fir", false, 530, SEASONED));
 
   private WoodTable() {}
 
@@ -64,6 +87,10 @@ final class WoodTable {
 
   private static Wood hardwood(String name, double at12Percent, @Nullable Double ovenDry) {
     return wood(name, true, at12Percent, ovenDry, HANDBOOK);
+  }
+
+  private static Wood european(String name, boolean hardwood, double density, Source source) {
+    return wood(name, hardwood, density / MOIST_WATER, null, source);
   }
 
   private static Wood wood(

@@ -9,6 +9,7 @@
  *       {@link org.hammerscale.fastening.CarriageBolt}, {@link org.hammerscale.fastening.Rivet},
  *       {@link org.hammerscale.fastening.ClenchedNail}: how long, and what hole does it want?
  *   <li>{@link org.hammerscale.fastening.Countersink}: does the head lie flush in this strap?
+ *   <li>{@link org.hammerscale.fastening.CountersunkHoles}: and where the leaf is tapered?
  *   <li>{@link org.hammerscale.fastening.PilotHole}: what is drilled in the wood?
  *   <li>{@link org.hammerscale.fastening.IronHole}: what does the hole leave of the strap?
  *   <li>{@link org.hammerscale.fastening.WoodSpacing}: how far from one another, from edge and end?

@@ -44,10 +44,12 @@ public final class Heats {
       Source.commonPractice("thin parts burn while the thick ones come to heat");
 
   private final Cooling cooling;
+  private final Estimate<Time> window;
   private final List<Measure<Time>> works;
 
-  private Heats(Cooling cooling, List<Measure<Time>> works) {
+  private Heats(Cooling cooling, Estimate<Time> window, List<Measure<Time>> works) {
     this.cooling = cooling;
+    this.window = window;
     this.works = works;
   }
 
@@ -74,7 +76,7 @@ public final class Heats {
               + cooling.finish()
               + "; heat it hotter");
     }
-    return new Heats(cooling, List.of(Arguments.positiveTime("work", work)));
+    return new Heats(cooling, window, List.of(Arguments.positiveTime("work", work)));
   }
 
   /**
@@ -87,7 +89,7 @@ public final class Heats {
   public Heats and(Quantity<Time> work) {
     List<Measure<Time>> all = new ArrayList<>(works);
     all.add(Arguments.positiveTime("work", work));
-    return new Heats(cooling, List.copyOf(all));
+    return new Heats(cooling, window, List.copyOf(all));
   }
 
   /**
@@ -97,7 +99,6 @@ public final class Heats {
    *     a heat
    */
   public Estimate<Dimensionless> count() {
-    Estimate<Time> window = cooling.window();
     double likely = count(Notes.NONE, window.likely().in(ShopUnits.SECOND));
     double shared = up(work().in(ShopUnits.SECOND) / window.high().in(ShopUnits.SECOND));
     double most = count(Notes.NONE, window.low().in(ShopUnits.SECOND));

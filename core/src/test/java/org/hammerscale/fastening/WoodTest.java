@@ -64,16 +64,36 @@ class WoodTest {
     assertEquals(0.73, oak.ovenDry().value());
     assertEquals(0.68, oak.at12Percent().value());
     assertEquals(2, oak.sources().size());
-    assertEquals(29, Wood.species().size());
+    assertEquals(38, Wood.species().size());
     Wood larch = Wood.named("Western larch");
     assertFalse(larch.isHardwood() || larch.attacksIron());
     assertEquals(TwelvePercentGravity.of(0.52).ovenDry(), larch.ovenDry());
     assertEquals(Source.Kind.READ, larch.sources().get(0).kind());
-    assertEquals(
-        "species must be one of the table, was ironbark; take one of Wood.species(), or give the"
-            + " gravity of your own",
-        refused(() -> Wood.named("ironbark")));
+    String unknown = refused(() -> Wood.named("ironbark"));
+    assertTrue(
+        unknown.startsWith(
+            "species must be one of the table, was ironbark; take one of Douglas-fir coast, "),
+        unknown);
+    assertTrue(unknown.endsWith(", Douglas fir, or give the gravity of your own"), unknown);
     assertEquals("name must not be blank; say what it is", refused(() -> dryNamed(" ")));
+  }
+
+  /** ρ / 1120, and from there 1 / (1 − 0.108 G); printed densities in kg/m³. */
+  @Test
+  void europeanTimberGoesByItsPlainName() {
+    assertEquals("Oak (European)", Wood.named("oak").name());
+    assertEquals(0.6805, Wood.named("oak").ovenDry().value(), 5e-5);
+    assertEquals(0.6908, Wood.named("Beech (European)").ovenDry().value(), 5e-5);
+    assertEquals(0.5586, Wood.named("larch").ovenDry().value(), 5e-5);
+    assertEquals(0.4298, Wood.named("SPRUCE").ovenDry().value(), 5e-5);
+    assertEquals(0.6805, Wood.named("ash").ovenDry().value(), 5e-5);
+    assertEquals(0.5285, Wood.named("sweet chestnut").ovenDry().value(), 5e-5);
+    assertEquals(0.4789, Wood.named("pine").ovenDry().value(), 5e-5);
+    assertEquals(0.66, Wood.named("elm").ovenDry().value(), 5e-5);
+    assertEquals(0.4987, Wood.named("Douglas fir").ovenDry().value(), 5e-5);
+    assertTrue(Wood.named("oak").attacksIron() && Wood.named("sweet chestnut").attacksIron());
+    assertFalse(Wood.named("larch").isHardwood());
+    assertEquals("Sugar maple (hard)", Wood.named("sugar maple").name());
   }
 
   private static Wood dryNamed(String name) {

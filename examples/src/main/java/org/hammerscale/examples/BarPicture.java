@@ -13,10 +13,11 @@ final class BarPicture {
    * Draws it.
    *
    * @param positions the marks in ascending order, the last one the end, in any one unit
+   * @param start what to write at the beginning
    * @param labels what to write at each mark
    * @param names what lies before each mark
    */
-  static String of(List<Double> positions, List<String> labels, List<String> names) {
+  static String of(List<Double> positions, String start, List<String> labels, List<String> names) {
     double end = positions.get(positions.size() - 1);
     StringBuilder bar = new StringBuilder("|" + "=".repeat(WIDTH));
     List<Integer> columns = new ArrayList<>();
@@ -26,7 +27,7 @@ final class BarPicture {
       columns.add(column);
     }
     List<StringBuilder> below = new ArrayList<>();
-    write(below, 0, "0");
+    write(below, 0, start);
     for (int i = 0; i < columns.size(); i++) {
       write(below, columns.get(i), labels.get(i));
     }

@@ -2,28 +2,33 @@ package org.hammerscale.examples;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.hammerscale.fastening.Countersink;
-import org.hammerscale.heat.HeatColour;
+import org.hammerscale.heat.Contraction;
 import org.hammerscale.heat.Heats;
-import org.hammerscale.hinge.Barrel;
 import org.hammerscale.hinge.HingePair;
 import org.hammerscale.hinge.KnuckleSlot;
 import org.hammerscale.hinge.Leaf;
-import org.hammerscale.piece.Layout;
-import org.hammerscale.piece.Mark;
-import org.hammerscale.units.Estimate;
+import org.hammerscale.hinge.ToolChoice;
+import org.hammerscale.piece.BenchMark;
+import org.hammerscale.piece.MarkedBar;
+import org.hammerscale.piece.Trim;
+import org.hammerscale.stock.Trimming;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.LengthFormat;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 import org.hammerscale.working.Caution;
 
-/** The front of a job sheet, for the anvil, in the order of the work. */
+/** The front of a job sheet, for the anvil, in the order of the work: decisions, no reasons. */
 final class FrontSheet {
+  private static final int MOST_LINES = 60;
   private static final int MOST_CAUTIONS = 3;
   private static final Graduation<Length> THOUSANDTH = Graduation.of(Measures.inches(0.001));
   private static final Graduation<Time> WHOLE_SECOND = Graduation.of(Measures.seconds(1));
@@ -42,72 +47,119 @@ final class FrontSheet {
     this.rule = order.rule();
   }
 
-  void write() {
+  /**
+   * Writes it.
+   *
+   * @return how many pieces found no room for their blanks
+   */
+  int write() {
+    int before = sheet.lines();
     sheet.rule('=');
     job();
+    barrelEnd();
     LEAVES.forEach(this::marks);
     tools();
     slots();
     checks();
     heats();
     LEAVES.forEach(this::holes);
+    screws();
     hanging();
-    sheet.blank();
-    sheet.line("Cut ______________   trimmed ______________   found ______________");
-    sheet.blank();
-    cautions();
-    sheet.blank();
+    cautions().forEach(sheet::caution);
+    return blanks(MOST_LINES - (sheet.lines() - before));
   }
 
   private void job() {
-    sheet.line("%s: %s, %d %s", order.name(), pair.hand(), order.pairs(), pairs());
+    sheet.line(
+        "%s: %s, %d %s",
+        order.name(), pair.hand(), order.pairs(), order.pairs() == 1 ? "pair" : "pairs");
     sheet.line("bar %s", pair.strap());
-    sheet.blank();
     for (Leaf leaf : LEAVES) {
       sheet.line(
-          "    CUT   %-10s %s   ×   %d",
-          HingeOrder.called(leaf), rule.format(order.cut(leaf)), order.pairs());
-      sheet.line("          expect about %s to trim", rule.format(order.trim(leaf)));
+          "    CUT   %s   %s long   ×  %d      (enough 19 times in 20)",
+          HingeOrder.called(leaf), rule.format(order.bar(leaf).cutLength()), order.pairs());
     }
-    sheet.blank();
   }
 
-  private String pairs() {
-    return order.pairs() == 1 ? "pair" : "pairs";
+  /** What is alike in both leaves, since both are rolled to one barrel. */
+  private void barrelEnd() {
+    MarkedBar bar = order.bar(Leaf.FIRST);
+    sheet.entry(
+        "R",
+        "leaf meets barrel, %s from the barrel end; measure all from R",
+        rule.format(bar.reference()));
+    strip(bar)
+        .ifPresent(
+            trim ->
+                sheet.entry(
+                    "Strip",
+                    "before rolling, cut the strip to %s from R (%s goes)",
+                    rule.format(trim.keptFromReference()),
+                    rule.format(trim.length().likely())));
+  }
+
+  private static Optional<Trim> strip(MarkedBar bar) {
+    return bar.trims().stream().filter(trim -> trim.when() == Trimming.BEFORE_WORK).findFirst();
   }
 
   private void marks(Leaf leaf) {
-    sheet.line("Punch the %s cold, from the barrel end:", HingeOrder.called(leaf));
-    Layout layout = order.layout(leaf);
+    MarkedBar bar = order.bar(leaf);
     List<Double> positions = new ArrayList<>();
     List<String> labels = new ArrayList<>();
-    for (Mark mark : layout.marks()) {
-      String place = rule.format(mark.isCut() ? order.cut(leaf) : mark.position().high());
-      sheet.line("    %-12s %s", place, mark.label());
-      positions.add(mark.position().high().in(layout.cutLength().high().getUnit()));
-      labels.add(place);
+    List<String> names = bar.layout().piece().features().stream().map(f -> f.name()).toList();
+    for (BenchMark mark : bar.marks()) {
+      positions.add(mark.fromFirstEnd().getValue());
+      labels.add(mark.isReference() ? "R" : rule.format(mark.fromReference()));
     }
-    List<String> names = layout.piece().features().stream().map(f -> f.name()).toList();
-    sheet.blank();
-    sheet.block(BarPicture.of(positions, labels, names));
-    sheet.blank();
+    positions.add(bar.cutLength().getValue());
+    labels.add(rule.format(bar.cutLength().subtract(bar.reference())));
+    sheet.line("%s, cold, from R:", HingeOrder.called(leaf));
+    sheet.block(BarPicture.of(positions, rule.format(bar.reference()), labels, names));
+    for (BenchMark mark : bar.marks()) {
+      if (!mark.isReference()) {
+        String holds =
+            mark.movedBy().map(f -> "lost with the " + f.name()).orElse("holds to the last");
+        sheet.entry(
+            "", "punch at %s: %s; %s", rule.format(mark.fromReference()), mark.label(), holds);
+      }
+    }
+    for (Trim trim : bar.trims()) {
+      if (trim.when() == Trimming.AFTER_WORK) {
+        tip(trim);
+      }
+    }
+  }
+
+  private void tip(Trim trim) {
+    sheet.entry(
+        "Tip",
+        "once drawn cut it %s from R; about %s of %s × %s goes",
+        rule.format(trim.keptFromReference()),
+        rule.format(trim.length().likely()),
+        rule.format(trim.section().width()),
+        rule.format(trim.section().thickness()));
   }
 
   private void tools() {
-    Barrel barrel = pair.barrel();
-    Measure<Length> body = order.driftSize();
-    Measure<Length> groove = order.grooveSize();
-    sheet.entry("Curl", "%s of bar, %s", rule.format(curl().high()), barrel.closing().end());
+    ToolChoice drift = order.driftChoice();
+    ToolChoice swage = order.swageChoice();
+    String measured = order.isInches() ? " (" + calliper(drift.size()) + ")" : "";
+    strip(order.bar(Leaf.FIRST))
+        .ifPresent(
+            trim ->
+                sheet.entry(
+                    "Curl",
+                    "%s of strip, %s",
+                    rule.format(trim.keptFromReference()),
+                    pair.barrel().closing().end()));
     sheet.entry(
         "Drift",
-        "%s, driven hot; leaves a bore of %s",
-        body,
-        calliper(order.drift().boreLeftBy(body)));
-    sheet.entry(
-        "Swage",
-        "%s; leaves %s over the barrel",
-        groove,
-        calliper(order.swage().outsideLeftBy(groove)));
+        "%s%s, driven hot: bore %s, the pin plays %s",
+        drift.size(),
+        measured,
+        calliper(drift.leaves()),
+        calliper(pair.bore().clearanceLeftBy(drift.leaves())));
+    sheet.entry("Swage", "%s: barrel %s over", swage.size(), calliper(swage.leaves()));
   }
 
   /** A size as a calliper reads it: thousandths of an inch or tenths of a millimetre. */
@@ -115,73 +167,70 @@ final class FrontSheet {
     return order.isInches() ? THOUSANDTH.nearest(size) : Graduation.TENTH_MILLIMETRE.nearest(size);
   }
 
-  private Estimate<Length> curl() {
-    return pair.barrel().stock(pair.strap().section());
-  }
-
   private void slots() {
     for (Leaf leaf : LEAVES) {
-      for (KnuckleSlot slot : pair.slotsOf(leaf)) {
-        sheet.entry(
-            leaf == LEAVES.get(0) ? "Door slot" : "Post slot",
-            "from %s to %s across, from the %s; punch out %s",
-            rule.format(slot.start()),
-            rule.format(slot.end()),
-            pair.markedFrom(leaf),
-            rule.format(slot.tongue(order.kerf()).downTo(order.graduation())));
-      }
+      String slots = pair.slotsOf(leaf).stream().map(this::edges).collect(Collectors.joining("; "));
+      sheet.entry(
+          leaf == Leaf.SECOND ? "Slots" : "",
+          "%s: %s, across from the %s",
+          HingeOrder.called(leaf),
+          slots,
+          pair.markedFrom(leaf));
     }
+    sheet.entry("", "seen side up, barrel to the left; saw inside the lines");
     sheet.entry(
         "",
-        "saw %s past the barrel's mark, which is %s behind the pin; front face up, barrel to the"
-            + " left",
+        "floor %s past R, %s from the uncut barrel end",
         rule.format(pair.slotFloor()),
-        rule.format(pair.notchDepth()));
+        rule.format(order.bar(Leaf.FIRST).reference().add(pair.slotFloor())));
+  }
+
+  private String edges(KnuckleSlot slot) {
+    return rule.format(slot.start()) + " to " + rule.format(slot.end());
   }
 
   private void checks() {
-    coldAndHot("Bore", "", pair.bore().diameter());
-    coldAndHot("Barrel", " over", pair.barrel().outsideDiameter());
+    Measure<Temperature> red = order.isInches() ? Measures.fahrenheit(1200) : Measures.celsius(650);
+    Contraction dull = Contraction.from(red, pair.strap().material());
+    Measure<Length> bore = order.driftChoice().leaves();
+    Measure<Length> over = order.swageChoice().leaves();
+    sheet.entry(
+        "Check",
+        "bore %s cold, %s hot, at dull red (about %s)",
+        calliper(bore),
+        calliper(dull.hot(bore)),
+        red);
+    sheet.entry("", "barrel %s over cold, %s hot", calliper(over), calliper(dull.hot(over)));
     for (Leaf leaf : LEAVES) {
       sheet.entry(
-          "Check",
+          "",
           "%s %s from pin to tip, %s over all",
           HingeOrder.called(leaf),
           rule.format(pair.lengthFromPin(leaf)),
-          rule.format(order.layout(leaf).finishedLength()));
+          rule.format(order.bar(leaf).layout().finishedLength()));
     }
-  }
-
-  private void coldAndHot(String label, String across, Measure<Length> cold) {
-    Measure<Length> hot = order.contraction().hot(cold);
-    sheet.entry(label, "%s%s cold, reads %s hot", calliper(cold), across, calliper(hot));
   }
 
   private void heats() {
-    String colours =
-        HeatColour.at(order.contraction().heat()).stream()
-            .map(HeatColour::name)
-            .distinct()
-            .collect(Collectors.joining(" or "));
-    sheet.entry("Heat", "%s: %s", order.contraction().heat(), colours);
-    heats("barrel", order.barrelHeats());
-    heats("taper", order.taperHeats());
+    Measure<Temperature> heat = order.contraction().heat();
+    sheet.entry("Heat", "%s, %s; at the anvil:", heat, ColourPhrase.of(heat));
+    heats("barrel of each leaf", order.barrelHeats());
     for (Leaf leaf : LEAVES) {
-      sheet.entry(
-          "Scale",
-          "takes about %s of the %s's cut",
-          rule.format(order.layout(leaf).scaleAllowance().likely()),
-          HingeOrder.called(leaf));
+      String stretches =
+          order.stretches(leaf) > 1 ? ", each of " + order.stretches(leaf) + " stretches" : "";
+      order
+          .taperHeats(leaf)
+          .ifPresent(heats -> heats("taper of the " + HingeOrder.called(leaf) + stretches, heats));
     }
   }
 
-  private void heats(String part, Heats heats) {
+  private void heats(String stretch, Heats heats) {
     sheet.entry(
-        "Heats",
-        "%s: about %s a leaf, each %s to %s at the anvil",
-        part,
+        "",
+        "%s: about %s, %s to %s each",
+        stretch,
         heats.count().likely(),
-        WHOLE_SECOND.downTo(heats.cooling().window().low()),
+        WHOLE_SECOND.downTo(heats.cooling().window().low()).getValue().intValue(),
         WHOLE_SECOND.downTo(heats.cooling().window().high()));
   }
 
@@ -189,50 +238,102 @@ final class FrontSheet {
     HolePlan holes = order.holes(leaf);
     String places =
         holes.layout().positions().stream().map(rule::format).collect(Collectors.joining(", "));
-    sheet.entry("Holes", "%s, from the pin: %s", HingeOrder.called(leaf), places);
-    if (leaf == LEAVES.get(LEAVES.size() - 1)) {
-      Countersink sunk = holes.countersink();
-      sheet.entry("Screw", "%s", holes.screw());
-      sheet.entry("Iron", "drill %s", order.toolSteps().upTo(sunk.hole()));
-      sheet.entry(
-          "",
-          "countersink %s, %s wide, %s deep",
-          sunk.angle(),
-          calliper(sunk.diameter()),
-          calliper(sunk.depth()));
-      if (!sunk.fits()) {
-        sheet.entry("", "THE HEAD DOES NOT FIT the iron: see below");
-      }
-      sheet.entry(
-          "Wood",
-          "drill %s for the thread, %s for the shank",
-          order.toolSteps().nearest(holes.pilot().threadHole()),
-          order.toolSteps().nearest(holes.pilot().shankHole()));
-    }
+    sheet.entry(
+        leaf == Leaf.SECOND ? "Holes" : "",
+        "%s, from the pin's centre%s: %s",
+        HingeOrder.called(leaf),
+        holes.isClearOfSeams() ? " (clear of joints)" : "",
+        places);
+  }
+
+  private void screws() {
+    HolePlan holes = order.holes(Leaf.SECOND);
+    Countersink sunk = holes.countersinks().get(0);
+    Measure<Length> least =
+        LEAVES.stream()
+            .map(leaf -> order.holes(leaf).thinnest().land())
+            .min(Measure::compareTo)
+            .orElseThrow();
+    sheet.entry("Screw", "%s", holes.screw());
+    sheet.entry(
+        "Iron",
+        "drill %s, sink %s to %s; %s or more is left below",
+        order.toolSteps().upTo(sunk.hole()),
+        sunk.angle(),
+        calliper(sunk.diameter()),
+        calliper(least));
+    sheet.entry(
+        "Wood",
+        "drill %s for the thread, %s for the shank",
+        order.toolSteps().nearest(holes.pilot().threadHole()),
+        order.toolSteps().nearest(holes.pilot().shankHole()));
   }
 
   private void hanging() {
+    Measure<Length> over = pair.barrel().outsideDiameter();
     sheet.entry(
         "Hang",
-        "%s; to open %s, can open %s from shut",
+        "%s, pin centre %s off the wood; folded %s thick",
         pair.hanging(),
+        rule.format(over.divide(2)),
+        rule.format(over));
+    order
+        .centres()
+        .ifPresent(c -> sheet.entry("", "hinges %s from centre to centre", rule.format(c)));
+    sheet.entry(
+        "",
+        "opens %s (asked %s), stopped there by the %s",
+        WHOLE_DEGREE.downTo(pair.opening()),
         pair.wantedOpening(),
-        WHOLE_DEGREE.downTo(pair.opening()));
-    sheet.entry("", "stopped there by the %s", pair.swing().contact());
-    sheet.entry("Gap", "%s in each joint; the door drops as much", pair.knuckles().gap());
+        pair.swing().contact());
+    sheet.entry(
+        "Gap",
+        "%s in each joint (asked %s); the door drops %s",
+        rule.format(pair.knuckles().gap()),
+        order.isInches() ? order.gapAsked() : calliper(order.gapAsked()),
+        rule.format(pair.knuckles().drop()));
     sheet.entry(
         "Pin",
-        "%s round, cut %s, one end to peen over",
+        "%s round, cut %s: forge one head, peen the other end over",
         pair.bore().pin(),
         rule.format(order.pinLength().high().upTo(order.graduation())));
   }
 
-  private void cautions() {
-    List<Caution> cautions = new ArrayList<>();
-    cautions.addAll(order.holes(Leaf.SECOND).cautions());
-    cautions.addAll(pair.cautions());
-    cautions.addAll(order.taperHeats().cautions());
-    cautions.stream().limit(MOST_CAUTIONS).map(Caution::text).forEach(sheet::caution);
-    sheet.line("All cautions, and how each number came about, stand overleaf.");
+  /** The cautions of this job, of its iron, its wood and its fire the first. */
+  List<String> cautions() {
+    return Stream.of(
+            pair.cautions().stream(),
+            order.holes(Leaf.SECOND).cautions().stream(),
+            LEAVES.stream().flatMap(l -> order.taperHeats(l).stream()).flatMap(FrontSheet::reheats))
+        .map(Stream::findFirst)
+        .flatMap(Optional::stream)
+        .limit(MOST_CAUTIONS)
+        .map(Caution::text)
+        .toList();
+  }
+
+  /** What is said of going into the fire again, beyond what the cooling itself says. */
+  private static Stream<Caution> reheats(Heats heats) {
+    List<Caution> cooling = heats.cooling().cautions();
+    return heats.cautions().stream().filter(caution -> !cooling.contains(caution));
+  }
+
+  /** A line for each piece of the order, as far as the page has room. */
+  private int blanks(int room) {
+    int pieces = 2 * order.pairs();
+    int here = Math.max(0, Math.min(pieces, room - 1));
+    for (int piece = 0; piece < here; piece++) {
+      blank(sheet, piece);
+    }
+    sheet.line(
+        "Reasons overleaf%s.", here < pieces ? ", blanks for the other pieces behind them" : "");
+    return pieces - here;
+  }
+
+  /** What is written down of one piece when it is done. */
+  static void blank(SheetText sheet, int piece) {
+    sheet.line(
+        "%s %d: cut ________ off at barrel ________ off at tip ________ found ________",
+        piece % 2 == 0 ? "door" : "post", piece / 2 + 1);
   }
 }

@@ -1,7 +1,11 @@
 package org.hammerscale.examples;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.heat.Contraction;
@@ -15,8 +19,10 @@ import org.hammerscale.hinge.Knuckles;
 import org.hammerscale.hinge.Leaf;
 import org.hammerscale.hinge.Pin;
 import org.hammerscale.hinge.Swage;
+import org.hammerscale.hinge.ToolChoice;
 import org.hammerscale.hinge.ToolRack;
-import org.hammerscale.piece.Layout;
+import org.hammerscale.piece.MarkedBar;
+import org.hammerscale.piece.Piece;
 import org.hammerscale.scale.HeatPlan;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;
@@ -31,51 +37,91 @@ import org.hammerscale.units.ShopUnits;
 
 /** One job of an order: so many pairs of leaves, all alike, and what the fire does to them. */
 final class HingeOrder {
+  /** One leaf: its bar on the rule, the heats of each stretch of its taper, its holes. */
+  private record Work(MarkedBar bar, int stretches, Optional<Heats> taperHeats, HolePlan holes) {}
+
   private final String name;
   private final int pairs;
   private final Graduation<Length> graduation;
+  private final LengthFormat rule;
   private final HingePair pair;
-  private final Measure<Length> kerf;
+  private final Measure<Length> gapAsked;
+  private final Optional<Measure<Length>> centres;
   private final Contraction contraction;
+  private final WorkRate taperWork;
   private final Heats barrelHeats;
-  private final Heats taperHeats;
-  private final Layout doorLayout;
-  private final Layout postLayout;
+  private final Map<Leaf, Work> leaves = new EnumMap<>(Leaf.class);
   private final Drift drift;
+  private final ToolChoice driftChoice;
   private final Swage swage;
-  private final HolePlan doorHoles;
-  private final HolePlan postHoles;
+  private final ToolChoice swageChoice;
 
   private HingeOrder(OrderColumn job, HingePair pair, Section tip) {
     this.name = job.name();
     this.pairs = job.count(OrderItem.PAIRS);
     this.graduation = job.graduation();
+    this.rule = LengthFormat.to(graduation);
     this.pair = pair;
-    this.kerf = job.lengthOrZero(OrderItem.KERF);
-    for (Leaf leaf : Leaf.values()) {
-      pair.slotsOf(leaf).forEach(slot -> slot.tongue(kerf)); // refuses a saw that is too coarse
-    }
-    this.contraction = Contraction.from(job.heat(), pair.strap().material());
+    this.gapAsked = job.lengthOrZero(OrderItem.JOINT_GAP);
+    this.centres = job.centres();
+    this.taperWork = job.taperWork();
+    Blame.on(OrderItem.KERF, () -> tongues(job.lengthOrZero(OrderItem.KERF)));
+    this.contraction =
+        Blame.on(OrderItem.HEAT, () -> Contraction.from(job.heat(), pair.strap().material()));
     // The barrel cools as the bar does; at the taper the thin tip is cold first.
-    Cooling bar = Cooling.from(job.heat(), pair.strap());
-    this.barrelHeats = Heats.forWork(job.minutes(OrderItem.BARREL_WORK), bar);
-    this.taperHeats = Heats.forWork(job.minutes(OrderItem.TAPER_WORK), bar.withThinnest(tip));
-    // What is drawn thinner is what loses length to scale: the taper, in its own heats.
-    HeatPlan plan =
-        HeatPlan.soaking(job.heat(), job.minutes(OrderItem.TIME_AT_HEAT))
-            .inHeats(taperHeats.count());
-    this.doorLayout = pair.leaf(Leaf.SECOND).layout(plan);
-    this.postLayout = pair.leaf(Leaf.FIRST).layout(plan);
+    Cooling bar = Blame.on(OrderItem.HEAT, () -> Cooling.from(job.heat(), pair.strap()));
+    this.barrelHeats =
+        Blame.on(OrderItem.HEAT, () -> Heats.forWork(job.minutes(OrderItem.BARREL_WORK), bar));
+    for (Leaf leaf : Leaf.values()) {
+      leaves.put(leaf, work(job, leaf, bar.withThinnest(tip)));
+    }
     this.drift = pair.drift(contraction);
     this.swage = pair.swage(contraction);
-    this.doorHoles = HolePlan.of(job, pair, Leaf.SECOND);
-    this.postHoles = HolePlan.of(job, pair, Leaf.FIRST);
+    ToolRack rack = ToolRack.every(toolSteps());
+    this.driftChoice = Blame.on(OrderItem.CLEARANCE, () -> drift.chosenFrom(rack, pair.bore()));
+    this.swageChoice = swage.chosenFrom(rack);
+  }
+
+  private Work work(OrderColumn job, Leaf leaf, Cooling thin) {
+    Piece piece = pair.leaf(leaf);
+    Measure<Length> taper =
+        job.lengthOrZero(leaf == Leaf.FIRST ? OrderItem.POST_TAPER : OrderItem.DOOR_TAPER);
+    int stretches = WorkRate.stretches(taper);
+    Optional<Heats> heats =
+        stretches > 0
+            ? Optional.of(
+                Blame.on(
+                    OrderItem.HEAT,
+                    () -> Heats.forWork(taperWork.of(taper.divide(stretches)), thin)))
+            : Optional.empty();
+    // What is drawn thinner is what loses length to scale: the taper, each stretch in its own
+    // heats.
+    MarkedBar bar =
+        heats
+            .map(
+                drawn ->
+                    piece.layout(
+                        HeatPlan.soaking(job.heat(), job.minutes(OrderItem.TIME_AT_HEAT))
+                            .inHeats(drawn.count())))
+            .orElseGet(piece::layout)
+            .on(graduation);
+    HolePlan holes = Blame.on(HolePlan.holesOf(leaf), () -> HolePlan.of(job, pair, leaf));
+    return new Work(bar, stretches, heats, holes);
+  }
+
+  /** What is punched out beside the saw cuts; a saw that is too coarse is refused. */
+  private List<Measure<Length>> tongues(Measure<Length> kerf) {
+    List<Measure<Length>> tongues = new ArrayList<>();
+    for (Leaf leaf : Leaf.values()) {
+      pair.slotsOf(leaf).forEach(slot -> tongues.add(slot.tongue(kerf)));
+    }
+    return tongues;
   }
 
   /**
    * The job in a column of an order file.
    *
-   * @throws IllegalArgumentException if its values cannot be put together
+   * @throws Blame if its values cannot be put together
    */
   static HingeOrder from(OrderColumn job) {
     Section section =
@@ -85,19 +131,23 @@ final class HingeOrder {
         Bore.forPin(job.length(OrderItem.PIN))
             .clearing(job.lengthOrZero(OrderItem.CLEARANCE))
             .coated(job.lengthOrZero(OrderItem.COAT));
-    HingePairBuilder asked =
-        HingePair.of(Bar.of(section, Material.MILD_STEEL), bore)
-            .knuckles(
+    Knuckles knuckles =
+        Blame.on(
+            OrderItem.JOINT_GAP,
+            () ->
                 Knuckles.across(section.width())
                     .into(job.count(OrderItem.KNUCKLES))
-                    .withGap(job.lengthOrZero(OrderItem.JOINT_GAP)))
+                    .withGap(job.lengthOrZero(OrderItem.JOINT_GAP)));
+    HingePairBuilder asked =
+        HingePair.of(Bar.of(section, Material.MILD_STEEL), bore)
+            .knuckles(knuckles)
             .opening(job.opening(), job.hanging())
             .handed(job.hand())
             .leaf(Leaf.SECOND, leaf(section, tip, job, OrderItem.DOOR_LEAF, OrderItem.DOOR_TAPER))
             .leaf(Leaf.FIRST, leaf(section, tip, job, OrderItem.POST_LEAF, OrderItem.POST_TAPER));
-    // The notch is sawn to a mark of the rule, so the opening is that of the rounded depth.
-    Measure<Length> depth = asked.pair().notchDepth().upTo(job.graduation());
-    return new HingeOrder(job, asked.notchedBehindPin(depth).pair(), tip);
+    Blame.on(OrderItem.OPENING, asked::pair);
+    Graduation<Length> marks = job.graduation();
+    return new HingeOrder(job, Blame.on(OrderItem.GRADUATION, asked.on(marks)::pair), tip);
   }
 
   private static Feature[] leaf(
@@ -139,36 +189,56 @@ final class HingeOrder {
 
   /** The rule as its readings are written. */
   LengthFormat rule() {
-    return LengthFormat.to(graduation);
+    return rule;
   }
 
   HingePair pair() {
     return pair;
   }
 
-  Measure<Length> kerf() {
-    return kerf;
+  /** The gap that the order asks for; that of the pair lies on the rule. */
+  Measure<Length> gapAsked() {
+    return gapAsked;
+  }
+
+  /** From one hinge of the door to the next. */
+  Optional<Measure<Length>> centres() {
+    return centres;
   }
 
   Contraction contraction() {
     return contraction;
   }
 
+  WorkRate taperWork() {
+    return taperWork;
+  }
+
   Heats barrelHeats() {
     return barrelHeats;
   }
 
-  Heats taperHeats() {
-    return taperHeats;
+  /** In how many stretches the taper of a leaf is drawn; none if it has no taper. */
+  int stretches(Leaf leaf) {
+    return work(leaf).stretches;
+  }
+
+  /** The heats for each stretch of the taper of a leaf; none if it has none. */
+  Optional<Heats> taperHeats(Leaf leaf) {
+    return work(leaf).taperHeats;
   }
 
   HolePlan holes(Leaf leaf) {
-    return leaf == Leaf.FIRST ? postHoles : doorHoles;
+    return work(leaf).holes;
   }
 
-  /** A leaf on its bar, with what the fire takes. */
-  Layout layout(Leaf leaf) {
-    return leaf == Leaf.FIRST ? postLayout : doorLayout;
+  /** A leaf on its bar, on the rule, with what the fire takes: enough 19 times in 20. */
+  MarkedBar bar(Leaf leaf) {
+    return work(leaf).bar;
+  }
+
+  private Work work(Leaf leaf) {
+    return Objects.requireNonNull(leaves.get(leaf));
   }
 
   boolean isInches() {
@@ -185,35 +255,25 @@ final class HingeOrder {
   }
 
   /** The drift as the shop has it: the size that leaves the clearance nearest to that asked for. */
-  Measure<Length> driftSize() {
-    return drift.chosenFrom(ToolRack.every(toolSteps()), pair.bore()).size();
+  ToolChoice driftChoice() {
+    return driftChoice;
   }
 
   Swage swage() {
     return swage;
   }
 
-  /** The swage's groove as the shop has it: the nearest size. */
-  Measure<Length> grooveSize() {
-    return swage.chosenFrom(ToolRack.every(toolSteps())).size();
+  /** The swage as the shop has it: the nearest size. */
+  ToolChoice swageChoice() {
+    return swageChoice;
   }
 
-  /** The pin as it is cut: a head made beforehand on one end, the other peened over low. */
+  /** The pin as it is cut: a head forged on one end beforehand, the other peened over low. */
   Pin pin() {
-    return pair.pin().headed(Pin.Head.NONE, Pin.Head.LOW_PEEN);
+    return pair.pin().headed(Pin.Head.FORGED, Pin.Head.LOW_PEEN);
   }
 
   Estimate<Length> pinLength() {
     return pin().length(pair.knuckles().width());
-  }
-
-  /** What to saw off for a leaf, rounded up to a mark of the rule: enough 19 times in 20. */
-  Measure<Length> cut(Leaf leaf) {
-    return layout(leaf).cutLength().high().upTo(graduation);
-  }
-
-  /** What will probably be left to trim. */
-  Measure<Length> trim(Leaf leaf) {
-    return cut(leaf).subtract(layout(leaf).cutLength().likely());
   }
 }

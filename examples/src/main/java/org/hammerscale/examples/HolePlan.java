@@ -1,9 +1,11 @@
 package org.hammerscale.examples;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import javax.measure.quantity.Length;
 import org.hammerscale.fastening.Countersink;
+import org.hammerscale.fastening.CountersunkHoles;
 import org.hammerscale.fastening.PilotHole;
 import org.hammerscale.fastening.SeamClearance;
 import org.hammerscale.fastening.SpacingRule;
@@ -21,20 +23,23 @@ import org.hammerscale.working.Caution;
 /** The screw holes of one leaf: where they go over the boards, and what to drill. */
 final class HolePlan {
   private final HoleLayout layout;
+  private final boolean isClearOfSeams;
   private final Screw screw;
-  private final Countersink countersink;
+  private final List<Countersink> countersinks;
   private final PilotHole pilot;
   private final List<Caution> cautions;
 
   private HolePlan(
       HoleLayout layout,
+      boolean isClearOfSeams,
       Screw screw,
-      Countersink countersink,
+      List<Countersink> countersinks,
       PilotHole pilot,
       List<Caution> cautions) {
     this.layout = layout;
+    this.isClearOfSeams = isClearOfSeams;
     this.screw = screw;
-    this.countersink = countersink;
+    this.countersinks = countersinks;
     this.pilot = pilot;
     this.cautions = cautions;
   }
@@ -60,30 +65,41 @@ final class HolePlan {
               .wide(job.lengthOrZero(OrderItem.SEAM_WIDTH))
               .clear(clear.pulledTowards()));
     }
+    // Holes are told from the pin, the iron's thickness from where the leaf leaves the barrel.
+    Measure<Length> leafStart = pair.barrel().leafStart();
+    Measure<Length> length = pair.lengthFromPin(leaf);
+    CountersunkHoles heads = CountersunkHoles.of(screw.head(), pair.leaf(leaf));
     Measure<Length> edge = screw.head().headDiameter();
+    Measure<Length> wanted = length.subtract(edge).subtract(leafStart);
+    Measure<Length> last = heads.nearestTo(wanted).orElseGet(() -> heads.at(wanted).plate());
     HoleLayout layout =
-        HoleRow.along(pair.lengthFromPin(leaf))
+        HoleRow.along(length)
             .holes(job.count(holesOf(leaf)))
             .startingFrom(pair.notchDepth().add(edge))
-            .endingBefore(edge)
+            .endingBefore(length.subtract(leafStart).subtract(last))
             .leastSpacing(spacing.acrossGrain())
             .missing(seams.toArray(new ClosedStretch[0]))
             .nearestToEven()
             .layout()
             .on(job.graduation());
-    Countersink countersink = screw.head().countersinkIn(pair.barrel().section().thickness());
-    PilotHole pilot = PilotHole.acrossLoad(screw.shank(), wood);
-    List<Caution> cautions = new ArrayList<>(countersink.cautions());
-    cautions.addAll(layout.cautions());
+    List<Countersink> sunk =
+        layout.positions().stream().map(hole -> heads.at(hole.subtract(leafStart))).toList();
+    List<Caution> cautions = new ArrayList<>(layout.cautions());
     cautions.addAll(wood.cautions());
-    return new HolePlan(layout, screw, countersink, pilot, List.copyOf(cautions));
+    return new HolePlan(
+        layout,
+        !seams.isEmpty() && layout.largestMove().isGreaterThan(job.graduation().step()),
+        screw,
+        sunk,
+        PilotHole.acrossLoad(screw.shank(), wood),
+        List.copyOf(cautions));
   }
 
   private static OrderItem seamsOf(Leaf leaf) {
     return leaf == Leaf.FIRST ? OrderItem.POST_SEAMS : OrderItem.DOOR_SEAMS;
   }
 
-  private static OrderItem holesOf(Leaf leaf) {
+  static OrderItem holesOf(Leaf leaf) {
     return leaf == Leaf.FIRST ? OrderItem.POST_HOLES : OrderItem.DOOR_HOLES;
   }
 
@@ -91,12 +107,23 @@ final class HolePlan {
     return layout;
   }
 
+  /** Whether joints of the boards have pushed holes from an even row. */
+  boolean isClearOfSeams() {
+    return isClearOfSeams;
+  }
+
   Screw screw() {
     return screw;
   }
 
-  Countersink countersink() {
-    return countersink;
+  /** One for each hole, in the iron that lies there. */
+  List<Countersink> countersinks() {
+    return countersinks;
+  }
+
+  /** The one that leaves the least iron. */
+  Countersink thinnest() {
+    return countersinks.stream().min(Comparator.comparing(Countersink::land)).orElseThrow();
   }
 
   PilotHole pilot() {

@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
@@ -50,6 +51,12 @@ public final class JobSheet {
     OrderFile file;
     try {
       file = OrderFile.of(sample ? sampleLines() : Files.readAllLines(Path.of(name)));
+    } catch (InvalidPathException e) {
+      err.println(
+          Fault.echo(name)
+              + ": the terminal's character set does not hold this name; set LC_ALL=C.UTF-8, or"
+              + " give the file a plain name");
+      return FAULTY;
     } catch (NoSuchFileException e) {
       err.println(name + ": there is no such file; give the path of an order file");
       return FAULTY;
@@ -68,7 +75,8 @@ public final class JobSheet {
     return 0;
   }
 
-  private static List<String> sampleLines() throws IOException {
+  /** The order that is printed when no file is named. */
+  static List<String> sampleLines() throws IOException {
     try (InputStream in = JobSheet.class.getResourceAsStream("order.csv")) {
       if (in == null) {
         throw new IOException("order.csv is missing on the class path");

@@ -3,6 +3,7 @@ package org.hammerscale.examples;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -33,40 +34,26 @@ final class OrderColumn {
       Map.of("face", Hanging.FACE, "joint", Hanging.JOINT, "corner", Hanging.CORNER);
   private static final Map<String, Hand> HANDS = Map.of("left", Hand.LEFT, "right", Hand.RIGHT);
 
-  private final Map<OrderItem, String> texts;
-  private final Map<OrderItem, Integer> lines;
+  private static final int LONGEST_NAME = 60;
+  private static final int LONGEST_VALUE = 60;
+  private static final double MOST_MINUTES = 60;
+
+  /** What stands in one place of the file. */
+  record Cell(int line, String text) {}
+
+  private final Map<OrderItem, Cell> cells;
   private final List<Fault> faults;
   private final int before;
 
-  OrderColumn(Map<OrderItem, String> texts, Map<OrderItem, Integer> lines, List<Fault> faults) {
-    this.texts = texts;
-    this.lines = lines;
+  OrderColumn(Map<OrderItem, Cell> cells, List<Fault> faults) {
+    this.cells = cells;
     this.faults = faults;
     this.before = faults.size();
   }
 
-  /** Reads every item once, so that each fault is noted; whether there was none. */
+  /** Reads every item that stands in the file once; whether there was no fault in them. */
   boolean isSound() {
-    name();
-    hand();
-    hanging();
-    opening();
-    heat();
-    screw();
-    wood();
-    graduation();
-    for (OrderItem item : OrderItem.values()) {
-      switch (item) {
-        case PAIRS, KNUCKLES, DOOR_HOLES, POST_HOLES -> count(item);
-        case TIME_AT_HEAT, BARREL_WORK, TAPER_WORK -> minutes(item);
-        case DOOR_SEAMS, POST_SEAMS -> lengths(item);
-        case CLEARANCE, COAT, JOINT_GAP, KERF, SEAM_WIDTH, DOOR_TAPER, POST_TAPER ->
-            lengthOrZero(item);
-        case BAR_WIDTH, BAR_THICKNESS, PIN, DOOR_LEAF, POST_LEAF, TIP_WIDTH, TIP_THICKNESS ->
-            length(item);
-        default -> {} // read above
-      }
-    }
+    cells.keySet().forEach(this::check);
     if (faults.size() == before) {
       atMost(OrderItem.BAR_THICKNESS, OrderItem.BAR_WIDTH);
       atMost(OrderItem.TIP_WIDTH, OrderItem.BAR_WIDTH);
@@ -77,8 +64,33 @@ final class OrderColumn {
     return faults.size() == before;
   }
 
+  private void check(OrderItem item) {
+    switch (item) {
+      case NAME -> name();
+      case HAND -> hand();
+      case HUNG -> hanging();
+      case OPENING -> opening();
+      case HEAT -> heat();
+      case SCREW -> screw();
+      case WOOD -> wood();
+      case GRADUATION -> graduation();
+      case TAPER_WORK -> taperWork();
+      case CENTRES -> centres();
+      case PAIRS, KNUCKLES, DOOR_HOLES, POST_HOLES -> count(item);
+      case TIME_AT_HEAT, BARREL_WORK -> minutes(item);
+      case DOOR_SEAMS, POST_SEAMS -> lengths(item);
+      case CLEARANCE, COAT, JOINT_GAP, KERF, SEAM_WIDTH, DOOR_TAPER, POST_TAPER ->
+          lengthOrZero(item);
+      case BAR_WIDTH, BAR_THICKNESS, PIN, DOOR_LEAF, POST_LEAF, TIP_WIDTH, TIP_THICKNESS ->
+          length(item);
+    }
+  }
+
   /** What each value by itself cannot tell. */
   private void atMost(OrderItem item, OrderItem limit) {
+    if (!cells.containsKey(item) || !cells.containsKey(limit)) {
+      return;
+    }
     Measure<Length> most = lengthOrZero(limit);
     Measure<Length> value = lengthOrZero(item);
     if (value.isGreaterThan(most)) {
@@ -86,37 +98,56 @@ final class OrderColumn {
     }
   }
 
-  /** A fault that only shows when several values are put together. */
+  /** Notes a fault of an item, in this job. */
   void fault(OrderItem item, String problem) {
-    String job = texts.getOrDefault(OrderItem.NAME, "");
+    Cell name = cells.get(OrderItem.NAME);
+    String job = name == null || isBad(name.text) || item == OrderItem.NAME ? "" : name.text;
     String where = item.label() + (job.isEmpty() ? "" : " of " + job);
-    faults.add(new Fault(lines.getOrDefault(item, 0), where, problem));
+    faults.add(new Fault(cells.getOrDefault(item, new Cell(0, "")).line, where, problem));
+  }
+
+  private static boolean isBad(String name) {
+    return name.length() > LONGEST_NAME || !name.chars().allMatch(c -> Fault.isPrintable((char) c));
   }
 
   String name() {
     String name = text(OrderItem.NAME);
     if (name.isEmpty()) {
       fault(OrderItem.NAME, "there is none; accepted: " + OrderItem.NAME.accepted());
+    } else if (isBad(name)) {
+      fault(OrderItem.NAME, Fault.echo(name) + " is no name; accepted: 60 letters, no controls");
     }
     return name;
   }
 
   Measure<Length> length(OrderItem item) {
-    return read(item, Measures::length, Measures.inches(1), OrderColumn::checkedPositive);
+    return read(item, text -> checkedPositive(Measures.length(text)), Measures.inches(1));
   }
 
   Measure<Length> lengthOrZero(OrderItem item) {
-    return read(item, Measures::length, Measures.inches(0), OrderColumn::checkedNotNegative);
+    return read(item, text -> checkedNotNegative(Measures.length(text)), Measures.inches(0));
   }
 
   List<Measure<Length>> lengths(OrderItem item) {
     List<Measure<Length>> all = new ArrayList<>();
     if (!text(item).equals("none")) {
       for (String one : text(item).split(";", -1)) {
-        all.add(read(item, one.strip(), Measures::length, Measures.inches(1)));
+        all.add(
+            read(
+                item,
+                one.strip(),
+                text -> checkedPositive(Measures.length(text)),
+                Measures.inches(1)));
       }
     }
     return all;
+  }
+
+  /** From one hinge of the door to the next, if it has several. */
+  Optional<Measure<Length>> centres() {
+    return text(OrderItem.CENTRES).equals("none")
+        ? Optional.empty()
+        : Optional.of(length(OrderItem.CENTRES));
   }
 
   int count(OrderItem item) {
@@ -126,7 +157,7 @@ final class OrderColumn {
     // Four digits at most, so that the number cannot overflow.
     int count = text.matches("[0-9]{1,4}") ? Integer.parseInt(text) : -1;
     if (count < least || count > most) {
-      fault(item, "\"" + text + "\" is no count; accepted: " + item.accepted());
+      fault(item, Fault.echo(text) + " is no count; accepted: " + item.accepted());
       return least;
     }
     return count;
@@ -135,9 +166,8 @@ final class OrderColumn {
   Measure<Angle> opening() {
     return read(
         OrderItem.OPENING,
-        text -> Measures.degrees(number(text, "°")),
-        Measures.degrees(90),
-        OrderColumn::checkedPositive);
+        text -> checkedPositive(Measures.degrees(number(text, "°", 360))),
+        Measures.degrees(90));
   }
 
   Measure<Temperature> heat() {
@@ -145,26 +175,28 @@ final class OrderColumn {
         OrderItem.HEAT,
         text ->
             text.endsWith("°F")
-                ? Measures.fahrenheit(number(text, "°F"))
-                : Measures.celsius(number(text, "°C")),
-        Measures.celsius(1100),
-        heat -> heat);
+                ? Measures.fahrenheit(number(text, "°F", 9999))
+                : Measures.celsius(number(text, "°C", 9999)),
+        Measures.celsius(1100));
   }
 
   Measure<Time> minutes(OrderItem item) {
     return read(
         item,
-        text -> Measures.minutes(number(text, "min")),
-        Measures.minutes(1),
-        OrderColumn::checkedPositive);
+        text -> checkedPositive(Measures.minutes(number(text, "min", MOST_MINUTES))),
+        Measures.minutes(1));
+  }
+
+  WorkRate taperWork() {
+    return read(OrderItem.TAPER_WORK, WorkRate::parse, WorkRate.USUAL);
   }
 
   Screw screw() {
-    return read(OrderItem.SCREW, text(OrderItem.SCREW), Screw::parse, Screw.parse("8"));
+    return read(OrderItem.SCREW, Screw::parse, Screw.parse("8 × 1 in"));
   }
 
   Wood wood() {
-    return read(OrderItem.WOOD, text(OrderItem.WOOD), Wood::named, Wood.species().get(0));
+    return read(OrderItem.WOOD, Wood::named, Wood.species().get(0));
   }
 
   Hand hand() {
@@ -182,32 +214,41 @@ final class OrderColumn {
   private <T> T oneOf(OrderItem item, Map<String, T> known, T instead) {
     T value = known.get(text(item));
     if (value == null) {
-      fault(item, "\"" + text(item) + "\" is not known; accepted: " + item.accepted());
+      fault(item, Fault.echo(text(item)) + " is not known; accepted: " + item.accepted());
       return instead;
     }
     return value;
   }
 
-  private <T> T read(
-      OrderItem item, Function<String, ? extends T> reader, T instead, Function<T, T> check) {
-    return read(item, text(item), text -> check.apply(reader.apply(text)), instead);
+  private <T> T read(OrderItem item, Function<String, ? extends T> reader, T instead) {
+    return read(item, text(item), reader, instead);
   }
 
   private <T> T read(OrderItem item, String text, Function<String, ? extends T> reader, T instead) {
-    try {
-      return reader.apply(text);
-    } catch (IllegalArgumentException e) {
-      fault(item, e.getMessage() + "; accepted: " + item.accepted());
-      return instead;
+    if (text.isEmpty()) {
+      fault(item, "there is nothing; accepted: " + item.accepted());
+    } else if (text.length() > LONGEST_VALUE || isBad(text)) {
+      fault(item, Fault.echo(text) + " is not to be read; accepted: " + item.accepted());
+    } else {
+      try {
+        return reader.apply(text);
+      } catch (IllegalArgumentException e) {
+        fault(item, e.getMessage() + "; accepted: " + item.accepted());
+      }
     }
+    return instead;
   }
 
-  private static double number(String text, String unit) {
-    String digits = text.endsWith(unit) ? text.substring(0, text.length() - unit.length()) : text;
-    if (!digits.strip().matches("-?[0-9]+(\\.[0-9]+)?")) {
-      throw new IllegalArgumentException("\"" + text + "\" is not in " + unit);
+  private static double number(String text, String unit, double most) {
+    String digits = text.endsWith(unit) ? text.substring(0, text.length() - unit.length()) : "";
+    if (!digits.strip().matches("[0-9]{1,12}(\\.[0-9]{1,12})?")) {
+      throw new IllegalArgumentException(Fault.echo(text) + " is no number in " + unit);
     }
-    return Double.parseDouble(digits.strip());
+    double number = Double.parseDouble(digits.strip());
+    if (number > most) {
+      throw new IllegalArgumentException(Fault.echo(text) + " is too much");
+    }
+    return number;
   }
 
   private static <Q extends javax.measure.Quantity<Q>> Measure<Q> checkedPositive(Measure<Q> read) {
@@ -226,6 +267,6 @@ final class OrderColumn {
   }
 
   private String text(OrderItem item) {
-    return texts.getOrDefault(item, "");
+    return cells.getOrDefault(item, new Cell(0, "")).text;
   }
 }

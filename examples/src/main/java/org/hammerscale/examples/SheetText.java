@@ -1,29 +1,51 @@
 package org.hammerscale.examples;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
-/** The lines of a sheet, in a width that can be read at arm's length. */
+/** The lines of a sheet; no number is parted from its unit at the end of one. */
 final class SheetText {
-  private static final int WIDTH = 72;
+  private static final char JOIN = '\u00A0';
 
+  /** Between a number and its fraction or unit, and round the sign between two sides of a bar. */
+  private static final Pattern JOINED =
+      Pattern.compile(
+          "(?<=[0-9]) (?=[0-9]+/[0-9])"
+              + "|(?<=[0-9]) (?=(?:in|mm|min|s|rad|lb|kg|°[CF])[²³]?(?:[ ,.;:)/]|$))"
+              + "|(?<=[a-z0-9]) (?=× [0-9])|(?<=×) (?=[0-9])");
+
+  private final int width;
   private final StringBuilder text = new StringBuilder();
+  private int lines;
+
+  /** A sheet whose wrapped lines are at most so wide. */
+  SheetText(int width) {
+    this.width = width;
+  }
+
+  /** How many lines there are. */
+  int lines() {
+    return lines;
+  }
 
   /** A line, formatted the same in every country. */
   void line(String format, Object... arguments) {
     text.append(String.format(Locale.ROOT, format, arguments).stripTrailing()).append('\n');
+    lines++;
   }
 
   void blank() {
-    text.append('\n');
+    line("");
   }
 
-  /** Text that is laid out already. */
-  void block(String lines) {
-    text.append(lines);
+  /** Lines that are laid out already. */
+  void block(String block) {
+    block.lines().forEach(each -> line("%s", each));
   }
 
   void rule(char c) {
-    line("%s", String.valueOf(c).repeat(WIDTH));
+    line("%s", String.valueOf(c).repeat(72));
   }
 
   /** A labelled entry: the label in front, the words behind it, on as many lines as they need. */
@@ -36,20 +58,52 @@ final class SheetText {
     wrapped("! ", words);
   }
 
-  private void wrapped(String first, String words) {
-    String indent = " ".repeat(first.length());
+  /** Words behind a beginning; further lines begin as far in. */
+  void wrapped(String first, String words) {
+    wrapped(first, first.length(), words);
+  }
+
+  /** The same, further lines beginning so far in. */
+  void wrapped(String first, int indent, String words) {
     StringBuilder line = new StringBuilder(first);
     boolean empty = true;
-    for (String word : words.split(" ", -1)) {
-      if (!empty && line.length() + 1 + word.length() > WIDTH) {
-        line("%s", line);
-        line = new StringBuilder(indent);
+    for (String word : joined(words).split(" ", -1)) {
+      if (!empty && line.length() + 1 + word.length() > width) {
+        line("%s", line.toString().replace(JOIN, ' '));
+        line = new StringBuilder(" ".repeat(indent));
         empty = true;
       }
       line.append(empty ? "" : " ").append(word);
       empty = false;
     }
-    line("%s", line);
+    line("%s", line.toString().replace(JOIN, ' '));
+  }
+
+  /** Parts one behind the other, broken before one or within its remark in brackets. */
+  void packed(List<String> parts) {
+    String line = "";
+    for (String part : parts) {
+      String words = joined(part);
+      int remark = words.lastIndexOf(" (");
+      int together = remark < 0 ? words.length() : remark;
+      if (!line.isEmpty() && line.length() + 1 + together > width) {
+        line("%s", line.replace(JOIN, ' '));
+        line = "  ";
+      } else if (!line.isEmpty()) {
+        line += " ";
+      }
+      line += words;
+      while (line.length() > width && line.lastIndexOf(' ', width) > 4) {
+        int end = line.lastIndexOf(' ', width);
+        line("%s", line.substring(0, end).replace(JOIN, ' '));
+        line = "    " + line.substring(end + 1);
+      }
+    }
+    line("%s", line.replace(JOIN, ' '));
+  }
+
+  private static String joined(String words) {
+    return JOINED.matcher(words).replaceAll(String.valueOf(JOIN));
   }
 
   @Override

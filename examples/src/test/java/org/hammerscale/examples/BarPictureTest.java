@@ -25,14 +25,14 @@ class BarPictureTest {
             + "4 in\n";
     assertEquals(
         expected,
-        BarPicture.of(List.of(1.0, 4.0), List.of("1 in", "4 in"), List.of("eye", "plain")));
+        BarPicture.of(List.of(1.0, 4.0), "0", List.of("1 in", "4 in"), List.of("eye", "plain")));
   }
 
   @Test
   void writesCrowdedLabelsOnALineOfTheirOwn() {
     String picture =
         BarPicture.of(
-            List.of(1.0, 2.0, 64.0), List.of("1 in", "2 in", "64 in"), List.of("a", "b", "c"));
+            List.of(1.0, 2.0, 64.0), "0", List.of("1 in", "2 in", "64 in"), List.of("a", "b", "c"));
     assertEquals(5, picture.lines().count(), picture);
   }
 }

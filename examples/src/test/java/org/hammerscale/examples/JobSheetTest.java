@@ -1,6 +1,7 @@
 package org.hammerscale.examples;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -58,31 +59,30 @@ class JobSheetTest {
   void saysWhatToCutSlotAndDrill() throws IOException {
     assertEquals(0, runOrder(OrderFileTest.cupboard()));
     String sheet = printed();
-    // By hand: π (5.2 + 3) = 25.76 for the barrel, in full; 60 plain, and no taper to scale.
-    assertTrue(sheet.contains("    CUT   post leaf  86 mm   ×   3\n"), sheet);
-    // Cut square it closes at 4.1 (2 π − acos(2.6 / 5.6)) = 21.3.
-    assertTrue(sheet.contains("expect about 4.5 mm to trim"), sheet);
-    assertTrue(sheet.contains("    26 mm        rolled barrel | plain stretch\n"), sheet);
-    assertTrue(sheet.contains("Curl      26 mm of bar, square-cut end\n"), sheet);
-    // Knuckles of (25 − 0.6) / 3 = 8.133: the slot for the middle one from 8.133 to 16.867.
-    assertTrue(sheet.contains("Post slot from 8 mm to 17 mm across, from the far edge"), sheet);
-    assertTrue(
-        sheet.contains("Check     door leaf 120 mm from pin to tip, 125.5 mm over all"), sheet);
-    assertTrue(sheet.contains("Screw     3 mm wood screw, DIN 97"), sheet);
-    assertTrue(sheet.contains("Estimated: low, likely, high"), sheet);
+    // By hand: π (5.4 + 3) = 26.39 for the barrel, in full; 60 plain, and no taper to scale.
+    assertTrue(sheet.contains("    CUT   post leaf   86.5 mm long   ×  3"), sheet);
+    assertTrue(sheet.contains("R         leaf meets barrel, 26.5 mm from the barrel end"), sheet);
+    // Cut square it closes at 4.2 (2 π − acos(2.7 / 5.7)) = 21.87, on the rule 22.
+    assertTrue(sheet.contains("before rolling, cut the strip to 22 mm from R"), sheet);
+    // Knuckles of (25 − 1) / 3 = 8: the slot for the middle one from 8 to 17.
+    assertTrue(sheet.contains("post leaf: 8 mm to 17 mm, across from the far edge"), sheet);
+    assertTrue(sheet.contains("door leaf 120 mm from pin to tip, 125.5 mm over all"), sheet);
+    assertTrue(sheet.contains("Screw     3 mm wood screw, DIN 97, 20 mm long"), sheet);
+    assertTrue(sheet.contains("hinges 800 mm from centre to centre"), sheet);
+    assertTrue(sheet.contains("door 3: cut ____"), sheet);
     assertTrue(sheet.replaceAll("\\s+", " ").contains("Local codes govern."), sheet);
   }
 
   @Test
-  void warnsOfAHeadThatDoesNotFit() throws IOException {
-    assertEquals(0, runOrder(OrderFileTest.cupboardWith("bar thickness, 2 mm")));
-    assertTrue(!printed().contains("DOES NOT FIT"), printed());
-    out.reset();
-    List<String> thick = OrderFileTest.cupboardWith("screw, 5 mm");
-    thick.replaceAll(line -> line.equals("door holes, 3") ? "door holes, 2" : line);
-    thick.replaceAll(line -> line.equals("bar thickness, 3 mm") ? "bar thickness, 2 mm" : line);
-    assertEquals(0, runOrder(thick), () -> faults().toString());
-    assertTrue(printed().contains("THE HEAD DOES NOT FIT"), printed());
+  void refusesAHeadThatFitsNowhere() throws IOException {
+    List<String> thick = OrderFileTest.cupboardWith("screw, 5 mm × 20 mm");
+    thick.replaceAll(line -> line.startsWith("door holes") ? "door holes, 2" : line);
+    thick.replaceAll(line -> line.startsWith("bar thickness") ? "bar thickness, 2 mm" : line);
+    assertEquals(2, runOrder(thick));
+    assertTrue(
+        faults().get(0).contains("holes of Chapel cupboard: cannot be made: "), faults()::toString);
+    assertTrue(
+        faults().get(0).contains("take a smaller screw, since no place"), faults()::toString);
   }
 
   @Test
@@ -101,13 +101,55 @@ class JobSheetTest {
   }
 
   @Test
-  void keepsTheFrontToItsWidthAndThreeCautions() throws IOException {
+  void keepsEachPageToItsSize() throws IOException {
+    run();
+    String[] sheets = printed().split("={72}\\n", -1);
+    assertEquals(4, sheets.length);
+    for (String sheet : List.of(sheets[1], sheets[2])) {
+      String[] pages = sheet.split("-{72}\\n", -1);
+      assertEquals(2, pages.length, "no blanks are left for a third page");
+      assertTrue(pages[0].lines().allMatch(line -> line.length() <= 80), pages[0]);
+      assertTrue(pages[0].lines().count() < 60, pages[0]);
+      assertTrue(pages[0].lines().filter(line -> line.startsWith("! ")).count() <= 3, pages[0]);
+      assertTrue(pages[1].lines().allMatch(line -> line.length() <= 100), pages[1]);
+      assertTrue(pages[1].lines().count() < 120, pages[1]);
+    }
+  }
+
+  @Test
+  void partsNoNumberFromItsUnit() throws IOException {
+    run();
+    List<String> lines = printed().lines().toList();
+    for (int i = 1; i < lines.size(); i++) {
+      String next = lines.get(i).strip();
+      boolean goesOn = lines.get(i).startsWith("  ") && lines.get(i - 1).matches(".*[0-9]");
+      assertFalse(goesOn && next.matches("(in|mm|min|s|°[CF])\\b.*|[0-9]+/[0-9].*"), next);
+    }
+  }
+
+  @Test
+  void saysEachWorkingSourceAndCautionOnce() throws IOException {
     run();
     for (String sheet : printed().split("={72}\\n", -1)) {
-      String front = sheet.split("-{72}\\n", -1)[0];
-      assertTrue(front.lines().allMatch(line -> line.length() <= 80), front);
-      assertTrue(front.lines().filter(line -> line.startsWith("! ")).count() <= 3, front);
+      for (String phrase :
+          List.of("strip that closes with", "Churchill and Chu", "prismoidal", "ease the corner")) {
+        assertTrue(sheet.split(phrase, -1).length <= 2, phrase);
+      }
     }
+  }
+
+  @Test
+  void hasALineOfBlanksForEachPiece() throws IOException {
+    assertEquals(0, runOrder(OrderFileTest.cupboardWith("pairs, 40")));
+    assertEquals(80, printed().lines().filter(line -> line.contains(": cut ____")).count());
+    assertTrue(printed().contains("Chapel cupboard: blanks\n"), printed());
+    assertTrue(printed().split("-{72}\\n", -1)[0].lines().count() <= 61);
+  }
+
+  @Test
+  void tellsAFileNameThatTheTerminalCannotHold() throws IOException {
+    assertEquals(2, run("b\u0000d.csv"));
+    assertTrue(faults().get(0).startsWith("\"b\\u0000d.csv\": the terminal's character set"));
   }
 
   @Test
@@ -167,12 +209,12 @@ class JobSheetTest {
   @Test
   void aTipMayBeThickerThanWide() throws IOException {
     assertEquals(0, runOrder(OrderFileTest.cupboardWith("tip width, 1.5 mm")));
-    assertTrue(printed().contains("1.5 mm × 2 mm"), printed());
+    assertTrue(printed().contains(" of 1.5 mm × 2 mm goes"), printed());
   }
 
   @Test
   void aLeafMayBeTaperedAllAlong() throws IOException {
     assertEquals(0, runOrder(OrderFileTest.cupboardWith("post taper, 60 mm")));
-    assertTrue(printed().contains("rolled barrel | taper"), printed());
+    assertTrue(printed().contains("taper of the post leaf"), printed());
   }
 }

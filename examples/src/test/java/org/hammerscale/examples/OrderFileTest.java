@@ -1,8 +1,10 @@
 package org.hammerscale.examples;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.hammerscale.hinge.Hand;
@@ -21,7 +23,7 @@ class OrderFileTest {
             "bar width, 25 mm",
             "bar thickness, 3 mm",
             "pin, 5 mm",
-            "clearance, 0.2 mm",
+            "clearance, 0.4 mm",
             "coat, 0 mm",
             "knuckles, 3",
             "joint gap, 0.3 mm",
@@ -37,14 +39,15 @@ class OrderFileTest {
             "heat, 1100 °C",
             "time at heat, 0.5 min",
             "barrel work, 0.3 min",
-            "taper work, 0.2 min",
-            "screw, 3 mm",
+            "taper work, usual",
+            "screw, 3 mm × 20 mm",
             "door holes, 3",
             "door seams, none",
             "post holes, 2",
             "post seams, none",
             "seam width, 0 mm",
             "wood, White ash",
+            "centres, 800 mm",
             "graduation, 0.5 mm"));
   }
 
@@ -69,7 +72,7 @@ class OrderFileTest {
     assertEquals(3, order.pairs());
     assertEquals(Hand.RIGHT, order.pair().hand());
     assertEquals(Measures.millimetres(5), order.pair().bore().pin());
-    assertEquals(Measures.millimetres(5.2), order.pair().barrel().insideDiameter());
+    assertEquals(Measures.millimetres(5.4), order.pair().barrel().insideDiameter());
     assertEquals(Measures.millimetres(120), order.pair().lengthFromPin(Leaf.SECOND));
     assertEquals(Measures.millimetres(60), order.pair().lengthFromPin(Leaf.FIRST));
     assertEquals(3, order.holes(Leaf.SECOND).layout().positions().size());
@@ -99,11 +102,18 @@ class OrderFileTest {
     lines.replaceAll(line -> line.replace("pin, 5 mm", "pinn, 5 mm"));
     lines.add("hand, left");
     List<String> faults = faults(lines);
-    assertEquals(3, faults.size(), faults::toString);
-    assertTrue(faults.get(0).startsWith("line 6, pinn: is no item; accepted: name, hand, pairs"));
-    assertTrue(faults.get(1).startsWith("line 32, hand: stands a second time"));
     assertEquals(
-        "line 32, pin: is missing; accepted: a length such as 1 1/2 in or 40 mm", faults.get(2));
+        List.of(
+            "line 6, \"pinn\": is no item; write pin",
+            "line 33, hand: stands a second time; accepted: once, with a value for each job"),
+        faults);
+    lines.removeIf(line -> line.startsWith("kerf") || line.startsWith("hand, left"));
+    lines.add("blade, steel");
+    faults = faults(lines);
+    assertEquals(3, faults.size(), faults::toString);
+    assertTrue(faults.get(1).startsWith("line 32, \"blade\": is no item; accepted: name, hand"));
+    assertEquals(
+        "line 32, kerf: is missing; accepted: a length such as 1 1/2 in or 40 mm", faults.get(2));
   }
 
   @Test
@@ -118,26 +128,90 @@ class OrderFileTest {
     assertFault("bar width, 0 mm", "line 4, bar width of Chapel cupboard: 0 mm is too little");
     assertFault("clearance, -0.2 mm", "-0.2 mm is too little, it must not be negative");
     assertFault("name, ", "line 1, name: there is none; accepted: any text that names the job");
+    assertFault("pin, ", "line 6, pin of Chapel cupboard: there is nothing; accepted: a length");
     assertFault("pairs, 0", "\"0\" is no count; accepted: a whole number from 1 to 1000");
     assertFault("knuckles, 1", "\"1\" is no count; accepted: a whole number from 2 to 15");
     assertFault("hand, up", "\"up\" is not known; accepted: left or right");
-    assertFault("heat, hot", "\"hot\" is not in °C; accepted: a temperature such as 1100 °C");
+    assertFault("heat, hot", "\"hot\" is no number in °C; accepted: a temperature with its unit");
+    assertFault("heat, 1000", "\"1000\" is no number in °C; accepted: a temperature with its unit");
+    assertFault("opening, 110", "\"110\" is no number in °; accepted: degrees up to 360");
     assertFault("opening, 0°", "0° is too little");
-    assertFault("screw, 7.7 mm", "line 24, screw of Chapel cupboard: ");
-    assertFault("wood, plastic", "species must be one of the table, was plastic");
+    assertFault("opening, 361°", "\"361°\" is too much");
+    assertFault("screw, 7.7 mm × 20 mm", "line 24, screw of Chapel cupboard: ");
+    assertFault("screw, 3 mm", "\"3 mm\" is no size and length of a screw; accepted: a size and");
+    assertFault("wood, plastic", "was plastic; take one of Douglas-fir coast, ");
     assertFault("door seams, 40", "\"40\" is not a length");
+    assertFault("door seams, 40 mm; -4 1/2 in", "-4 1/2 in is too little");
+    assertFault("centres, -1 mm", "-1 mm is too little");
     assertFault("graduation, 1/10 in", "accepted: 1/8 in, 1/16 in");
     assertFault("tip width, 30 mm", "30 mm is more than the bar width; accepted: at most 25 mm");
     assertFault("door taper, 130 mm", "130 mm is more than the door leaf");
     assertFault("pin, 5 mm, 6 mm", "has 2 values; accepted: 1, one for each job");
+    assertFault("barrel work, 600000000 min", "line 22, barrel work of Chapel cupboard: ");
+    assertFault("taper work, 600000000 min", "line 23, taper work of Chapel cupboard: ");
+    assertFault("taper work, 600000000 min/in", "is no pace of a hammer");
+    assertFault("taper work, 0.2 min/25", "expected a unit");
+  }
+
+  @Test
+  void tellsOneCauseOnce() {
+    // One name too many is no fault of the thirty other rows.
+    List<String> faults = faults(cupboardWith("name, Chapel, cupboard"));
+    assertEquals(
+        List.of(
+            "line 1, name: has 2 values; accepted: 1, one for each job (a length has a point, not a"
+                + " comma)"),
+        faults);
+    assertFault("pin, \"5 mm", "line 6, pin: a quotation mark begins a cell and does not end it");
+    assertEquals(1, faults(cupboardWith("bar width, 25")).size());
+  }
+
+  @Test
+  void tellsAllFaultsInTheOrderOfTheLines() {
+    List<String> lines = cupboardWith("wood, plastic");
+    lines.replaceAll(line -> line.startsWith("pin,") ? "pinn, 5 mm" : line);
+    lines.replaceAll(line -> line.startsWith("heat,") ? "heat, 1000, 1100 °C" : line);
+    lines.replaceAll(line -> line.startsWith("hand,") ? "hand, up" : line);
+    List<String> faults = faults(lines);
+    assertEquals(4, faults.size(), faults::toString);
+    assertTrue(faults.get(0).startsWith("line 2, hand of"), faults.get(0));
+    assertTrue(faults.get(1).startsWith("line 6, \"pinn\""), faults.get(1));
+    assertTrue(faults.get(2).startsWith("line 20, heat: has 2"), faults.get(2));
+    assertTrue(faults.get(3).startsWith("line 30, wood of"), faults.get(3));
+  }
+
+  @Test
+  void echoesNoControlsAndNothingHuge() {
+    String huge = "x".repeat(1_000_000);
+    for (OrderItem item : OrderItem.values()) {
+      for (String cell : List.of(huge, "\u001b[2J", "5 mm\u202e")) {
+        List<String> faults = faults(cupboardWith(item.label() + ", " + cell));
+        assertEquals(1, faults.size(), () -> item + ": " + faults);
+        assertTrue(faults.get(0).length() < 900, faults.get(0));
+        assertTrue(faults.get(0).chars().allMatch(c -> Fault.isPrintable((char) c)));
+      }
+    }
+    assertEquals("\"\\u001bx\"", Fault.echo("\u001bx"));
+    assertEquals(1, faults(cupboardWith("pin, 5 mm" + ",".repeat(1_000_000))).size());
+    List<String> strange = cupboard();
+    strange.add(huge);
+    assertTrue(faults(strange).get(0).length() < 900);
+  }
+
+  @Test
+  void aMegabyteOfCommasTakesNoTime() {
+    assertTimeoutPreemptively(
+        Duration.ofSeconds(5),
+        () -> faults(List.of(",".repeat(1_000_000), "name" + ",x".repeat(500_000))));
   }
 
   @Test
   void tellsWhatCannotBePutTogether() {
     assertFault("hung, joint", null);
-    assertFault("kerf, 9 mm", "line 1, name of Chapel cupboard: cannot be made: kerf must leave");
-    assertFault("heat, 1250 °C", "cannot be made: heat");
-    assertFault("door holes, 40", "cannot be made: ");
+    assertFault("kerf, 9 mm", "line 11, kerf of Chapel cupboard: cannot be made: kerf must leave");
+    assertFault("heat, 1250 °C", "line 20, heat of Chapel cupboard: cannot be made: heat");
+    assertFault("door holes, 40", "line 25, door holes of Chapel cupboard: cannot be made: ");
+    assertFault("joint gap, 13 mm", "line 10, joint gap of Chapel cupboard: cannot be made: gap");
   }
 
   private static void assertFault(String line, String words) {
@@ -152,10 +226,14 @@ class OrderFileTest {
 
   @Test
   void splitsFieldsAtCommasButNotInQuotes() {
-    assertEquals(List.of("a", "", "c"), CsvLine.fields("a,,c"));
-    assertEquals(List.of("a", ""), CsvLine.fields("a,"));
-    assertEquals(List.of("1 1/2\"", "x"), CsvLine.fields("1 1/2\", x"));
-    assertEquals(List.of("a, \"b\"", "c"), CsvLine.fields(" \"a, \"\"b\"\"\",c"));
-    assertEquals(List.of("open"), CsvLine.fields("\"open"));
+    OrderFile file = OrderFile.of(cupboardWith("name, \"The \"\"chapel\"\", cupboard\""));
+    assertEquals("The \"chapel\", cupboard", file.orders().get(0).name());
+    assertEquals(
+        Measures.inches(0.5),
+        OrderFile.of(cupboardWith("joint gap, 1/64\""))
+            .orders()
+            .get(0)
+            .gapAsked()
+            .add(Measures.inches(31 / 64d)));
   }
 }

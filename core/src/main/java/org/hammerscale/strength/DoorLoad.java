@@ -37,7 +37,7 @@ import org.hammerscale.working.Working;
  * gate.hinges()   // 2
  * gate.pullAlongPost(2, degrees(60))   // 40.16 N
  * gate.worst(2)   // 276.7 N
- * gate.reaction(2)   // 154.9 N
+ * gate.reaction(2)   // 154.8 N
  * gate.counted().get(0)   // "the door: 264.8 N at 0.455 m"
  * gate.cautions().size()   // 2
  * gate.working(2).result()   // 80.32 N

@@ -136,7 +136,7 @@ class OrderFileTest {
   void tellsWhatCannotBePutTogether() {
     assertFault("hung, joint", null);
     assertFault("kerf, 9 mm", "line 1, name of Chapel cupboard: cannot be made: kerf must leave");
-    assertFault("heat, 1250 °C", "cannot be made: heat");
+    assertFault("heat, 1500 °C", "cannot be made: heat");
     assertFault("door holes, 40", "cannot be made: ");
   }
 

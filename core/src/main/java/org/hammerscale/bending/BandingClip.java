@@ -17,9 +17,9 @@ import org.hammerscale.working.Working;
  * an eighth of an inch more: L = p + 1/8 in.
  *
  * <pre>{@code
- * Section bundle = Section.flat(inches(1), inches("1/2"));   // two bars of 1/2 in square side by side
+ * Section bundle = Section.flat(inches(1), inches("1/2"));
  * BandingClip clip = BandingClip.around(bundle);
- * clip.cutLength()   // 3 1/8 in
+ * clip.cutLength()   // 3 1/8 in  for two bars of 1/2 in square side by side
  * }</pre>
  *
  * <p>A bench rule for light strip of about an eighth of an inch, whose thickness it does not ask

@@ -67,6 +67,7 @@ public final class CountersunkHoles {
    * @return the holes
    */
   public static CountersunkHoles of(CountersunkHead head, Piece leaf) {
+    Objects.requireNonNull(leaf, "leaf");
     return new CountersunkHoles(Objects.requireNonNull(head, "head"), leaf, QUARTER);
   }
 

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * How the end of a rolled barrel meets the leaf: cut square, scarfed straight or tucked under, or
- * forge-welded. The end decides how much strap the barrel takes, see {@link BarrelClosing}.
+ * forge-welded. The end decides how much strap the barrel takes, see {@link BarrelClosing}. A
+ * thinned end is a {@index scarf}.
  *
  * <pre>{@code
  * Section strap = Section.flat(inches("1 1/2"), inches("1/4"));

@@ -23,7 +23,8 @@ import org.hammerscale.working.Working;
  * knuckles.slotsOf(Leaf.SECOND).get(0).isEndNotch()   // true  the other leaf begins with a notch
  * }</pre>
  *
- * <p>The marking line is the edge of the slot, and the kerf falls inside it. Exact as geometry.
+ * <p>The marking line is the edge of the slot, and the {@index kerf} falls inside it. Exact as
+ * geometry.
  */
 public final class KnuckleSlot {
   private static final Source BESIDE =

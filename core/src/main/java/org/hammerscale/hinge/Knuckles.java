@@ -16,7 +16,8 @@ import org.hammerscale.working.Working;
 
 /**
  * A barrel divided into knuckles that belong to the two leaves by turns, with a gap in each joint:
- * three of equal length unless it is told otherwise. Two make a staggered hinge, which lifts off.
+ * three of equal length unless it is told otherwise. Two make a {@index "staggered hinge"}, which
+ * lifts off.
  *
  * <pre>{@code
  * Knuckles three = Knuckles.across(inches(2)).withGap(inches("1/32"));

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A hinge leaf (strap, band) seen along the pin, at the joint: how its plate lies to the pin, how
  * far it is cut back for the other leaf's barrel, and how far it reaches. Two of them make a {@link
- * Swing}.
+ * Swing}. The depth of its notch behind the pin is the {@index setback} of formulas.
  *
  * <pre>{@code
  * Section strap = Section.flat(inches("1 1/2"), inches("1/4"));

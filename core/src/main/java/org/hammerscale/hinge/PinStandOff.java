@@ -13,9 +13,9 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * How far a pin must stand off the face of a door that opens back past an architrave (casing, trim)
- * or a plinth. Opened by 180° the door lies twice the stand-off before its shut face, so it needs
- * half the projection.
+ * How far a pin must stand off the face of a door that opens back past an {@index architrave}
+ * ({@index casing}, {@index "door trim"}) or a {@index plinth}. Opened by 180° the door lies twice
+ * the stand-off before its shut face, so it needs half the projection.
  *
  * <pre>{@code
  * PinStandOff.past(inches("3/4")).distance()         // 3/8 in  the pin stands off so far, to fold flat

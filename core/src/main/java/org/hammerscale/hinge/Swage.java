@@ -15,8 +15,8 @@ import org.hammerscale.working.Working;
 /**
  * The swage that trues the outside of a hot barrel: how wide its half-round groove must be, so that
  * the barrel is right after cooling: D = B (1 + e₁) / (1 + e₂), for a cold outside diameter B, with
- * the elongations e₁ of the work and e₂ of the swage at their own heats. Other names: bottom swage,
- * top and bottom swages, swage block.
+ * the elongations e₁ of the work and e₂ of the swage at their own heats. Other names: {@index
+ * "bottom swage"}, {@index "top and bottom swages"}, {@index "swage block"}.
  *
  * <pre>{@code
  * Contraction red = Contraction.from(celsius(900), Material.MILD_STEEL);

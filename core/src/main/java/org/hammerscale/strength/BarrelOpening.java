@@ -16,7 +16,7 @@ import org.hammerscale.working.Working;
 
 /**
  * How hard a pull on the leaf opens its barrel: the curl unrolls when its inside yields. Only an
- * open curl, rolled and not welded, can be reckoned so.
+ * {@index "open curl"}, rolled and not welded, can be reckoned so.
  *
  * <pre>{@code
  * Barrel eye = Barrel.around(millimetres(10), Section.flat(millimetres(30), millimetres(6)));

@@ -23,9 +23,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What the iron bears of a fastener that is pulled against the side of its hole, before it tears
- * out towards the end of the strap or the next hole. By AISC 360, J3.10, nominal: R = 1.2 lc t Fu,
- * at most 2.4 d t Fu, with lc the clear distance. By EN 1993-1-8, table 3.4, design: F = k1 αb fu d
- * t / γM2.
+ * out towards the end of the strap or the next hole. Other name: {@index tear-out}. By AISC 360,
+ * J3.10, nominal: R = 1.2 lc t Fu, at most 2.4 d t Fu, with lc the clear distance. By EN 1993-1-8,
+ * table 3.4, design: F = k1 αb fu d t / γM2.
  *
  * <pre>{@code
  * Section strap = Section.flat(millimetres(40), millimetres(5));

@@ -7,7 +7,7 @@ import org.hammerscale.units.Measure;
 
 /**
  * The three bearings of a pin: a middle one between two cheeks, with a gap on either side. It is a
- * fork (clevis, yoke) and its tongue, or the three knuckles of a hinge.
+ * fork ({@index clevis}, {@index yoke}) and its tongue, or the three knuckles of a hinge.
  *
  * <pre>{@code
  * Fork fork = Fork.around(millimetres(30)).cheeks(millimetres(15)).gap(millimetres(1));

@@ -17,8 +17,9 @@ import org.hammerscale.working.Working;
 
 /**
  * What a chest's lid or a hatch does to its hinges, all of them together. Shut, the front edge
- * bears its part. Held up by a stay (prop), it is a {@link LidOnStay}: the stay presses the lid up
- * close to the pin, and the hinges must hold it down, far more than the lid weighs.
+ * bears its part. Held up by a {@index stay} ({@index prop}), it is a {@link LidOnStay}: the stay
+ * presses the lid up close to the pin, and the hinges must hold it down, far more than the lid
+ * weighs.
  *
  * <pre>{@code
  * LidLoad lid = LidLoad.pressing(newtons(200), millimetres(600));

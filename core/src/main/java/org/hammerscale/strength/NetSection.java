@@ -25,6 +25,7 @@ import org.hammerscale.working.Working;
  * What holes leave of a strap that is pulled: the least net width of any line from edge to edge,
  * straight or zigzag through staggered holes, b = w − Σ d0 + Σ s²/(4 g) with s the distance of two
  * holes of the line along the strap and g across it. The weakest line is found among all of them.
+ * Other name: {@index "net area"}.
  *
  * <pre>{@code
  * Section strap = Section.flat(millimetres(40), millimetres(5));

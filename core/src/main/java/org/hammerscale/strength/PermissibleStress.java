@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The stress that a part may bear: the yield strength of its metal ÷ a safety factor that the
- * caller chooses. Other name: allowable stress (US).
+ * caller chooses. Other name: {@index "allowable stress"} (US).
  *
  * <pre>{@code
  * PermissibleStress steel = PermissibleStress.of(megapascals(235), 2);

@@ -161,6 +161,9 @@ class DriftTest {
                 + " of 12 mm, 1/2 in, 16 mm, of which 1/2 in leaves -1.81"),
         refusal);
     assertTrue(refusal.contains(" and 16 mm leaves 1.43"), refusal);
+    // Of two that will do, 0.45 mm comes nearer to the 0.5 mm asked for than 0.65 mm.
+    ToolRack both = ToolRack.of(millimetres(15), millimetres(15.2));
+    assertEquals(millimetres(15), drift.chosenFrom(both, bore).size());
     // Told that more will do, the same rack has one.
     assertEquals(
         millimetres(16), drift.chosenFrom(few, bore.upToClearance(millimetres(1.5))).size());

@@ -209,7 +209,7 @@ class OrderFileTest {
   void tellsWhatCannotBePutTogether() {
     assertFault("hung, joint", null);
     assertFault("kerf, 9 mm", "line 11, kerf of Chapel cupboard: cannot be made: kerf must leave");
-    assertFault("heat, 1250 °C", "line 20, heat of Chapel cupboard: cannot be made: heat");
+    assertFault("heat, 1500 °C", "line 20, heat of Chapel cupboard: cannot be made: heat");
     assertFault("door holes, 40", "line 25, door holes of Chapel cupboard: cannot be made: ");
     assertFault("joint gap, 13 mm", "line 10, joint gap of Chapel cupboard: cannot be made: gap");
   }

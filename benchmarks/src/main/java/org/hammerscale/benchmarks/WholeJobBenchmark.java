@@ -15,9 +15,9 @@ import org.hammerscale.hinge.Leaf;
 import org.hammerscale.hinge.ToolRack;
 import org.hammerscale.piece.MarkedBar;
 import org.hammerscale.scale.HeatPlan;
+import org.hammerscale.spacing.ClosedStretch;
 import org.hammerscale.spacing.HoleLayout;
 import org.hammerscale.spacing.HoleRow;
-import org.hammerscale.spacing.KeepOut;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Plain;
@@ -89,9 +89,9 @@ public class WholeJobBenchmark extends SteadyBenchmark {
       row =
           row.holes(5)
               .missing(
-                  KeepOut.seamAt(Measures.inches(4.5)).clear(Measures.inches(1)),
-                  KeepOut.seamAt(Measures.inches(9.5)).clear(Measures.inches(1)),
-                  KeepOut.seamAt(Measures.inches(14.5)).clear(Measures.inches(1)));
+                  ClosedStretch.seamAt(Measures.inches(4.5)).clear(Measures.inches(1)),
+                  ClosedStretch.seamAt(Measures.inches(9.5)).clear(Measures.inches(1)),
+                  ClosedStretch.seamAt(Measures.inches(14.5)).clear(Measures.inches(1)));
     }
     HoleLayout layout = row.nearestToEven().layout().on(rule);
     layout.positions().forEach(place -> hole.consume(heads.at(place)));

@@ -3,6 +3,7 @@ package org.hammerscale.spacing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Length;
@@ -268,6 +269,7 @@ public final class HoleLayout {
    *     the rule; the message names the stretch, and the coarsest rule that would do
    */
   public HoleLayout on(Graduation<Length> newRule) {
+    Objects.requireNonNull(newRule, "newRule");
     HoleLayout from = exact();
     return new MarkedRow(from, plan, from.places).on(newRule);
   }

@@ -1,6 +1,8 @@
+import java.math.BigDecimal;
 import java.util.Map;
 import javax.measure.quantity.*;
 import org.hammerscale.bending.*;
+import org.hammerscale.cutting.*;
 import org.hammerscale.fastening.*;
 import org.hammerscale.forging.*;
 import org.hammerscale.heat.*;

@@ -11,7 +11,7 @@ import org.hammerscale.units.Measure;
 
 /** A cut list in whole steps of its rule, on the way to the search and back. */
 final class Counting {
-  private static final long MOST_STEPS = 1_000_000;
+  private static final long MOST_STEPS = 200_000;
 
   final CutList list;
   final int kerf;
@@ -124,15 +124,6 @@ final class Counting {
   }
 
   private Job.Stock stock(CutList.OnOffer offer) {
-    long coins = price(offer).setScale(scale).unscaledValue().bitLength() < 40 ? 0 : 1;
-    if (coins > 0) {
-      throw new IllegalArgumentException(
-          "price of a bar of "
-              + offer.length()
-              + " must be less than a billion of the smallest coin, was "
-              + offer.price()
-              + "; give it with fewer decimals");
-    }
     return new Job.Stock(
         down(offer.length()),
         usable(offer.length()) + kerf,

@@ -44,6 +44,8 @@ public final class CutList {
   public static final long USUAL_STEPS = 400_000_000;
 
   private static final int MOST_PIECES = 50_000;
+  private static final int MOST_DECIMALS = 6;
+  private static final int MOST_DIGITS = 9;
 
   final Bar bar;
   final Graduation<Length> rule;
@@ -156,9 +158,10 @@ public final class CutList {
    * The same with new bars of a length and price that never run out.
    *
    * @param length of a bar, more than zero, rounded down to the rule
-   * @param price of one bar, in any currency, not negative; the plan's sums are exact
+   * @param price of one bar, in any currency: from 0 to less than a thousand million, with six
+   *     decimals at most; the plan's sums are exact
    * @return the list
-   * @throws IllegalArgumentException if the length is not more than zero or the price is negative
+   * @throws IllegalArgumentException if the length is not more than zero or the price is none such
    */
   public CutList buying(Quantity<Length> length, BigDecimal price) {
     return buying(length, price, MOST_PIECES);
@@ -168,19 +171,21 @@ public final class CutList {
    * The same with a limited number of new bars of a length and price.
    *
    * @param length of a bar, more than zero, rounded down to the rule
-   * @param price of one bar, in any currency, not negative
+   * @param price of one bar, as {@link #buying(Quantity, BigDecimal)} says
    * @param most how many there are, at least 1
    * @return the list
-   * @throws IllegalArgumentException if the length is not more than zero, the price is negative, or
-   *     there are none
+   * @throws IllegalArgumentException if the length is not more than zero, the price is none such,
+   *     or there are none
    */
   public CutList buying(Quantity<Length> length, BigDecimal price, int most) {
     Measure<Length> each = Arguments.positive("length of bar", length);
-    if (price.signum() < 0) {
+    if (price.signum() < 0
+        || price.scale() > MOST_DECIMALS
+        || price.precision() - price.scale() > MOST_DIGITS) {
       throw new IllegalArgumentException(
           "price of a bar of "
               + each
-              + " must not be negative, was "
+              + " must be from 0 to less than a thousand million, with six decimals at most, was "
               + price
               + "; give what one bar costs");
     }

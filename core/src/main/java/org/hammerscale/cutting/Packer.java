@@ -16,6 +16,7 @@ final class Packer {
   private static final long TRY_ALL = 150_000_000;
   private static final long TRY_FEW = 300_000;
   private static final int FEW_PIECES = 30;
+  private static final int MOST_CERTIFICATES = 30;
   private static final long SEED = 0x9E3779B97F4A7C15L;
 
   private final Job job;
@@ -112,6 +113,9 @@ final class Packer {
         new Relaxation(job, bars.different, bars.number, work, work.done() + RELAX);
     Certificate certificate = relaxed.certificate();
     if (certificate != null) {
+      if (certificates.size() == MOST_CERTIFICATES) {
+        certificates.remove(1); // the oldest but the lengths
+      }
       certificates.add(certificate);
       return outcome(Verdict.IMPOSSIBLE);
     }

@@ -46,11 +46,8 @@ public final class BatchQuote {
   private static final Measure<Length> KERF = Measures.millimetres(3);
   private static final Measure<Length> END_TRIM = Measures.millimetres(20);
   private static final CSVFormat FORMAT =
-      CSVFormat.DEFAULT
+      RackFile.FORMAT
           .builder()
-          .setCommentMarker('#')
-          .setIgnoreSurroundingSpaces(true)
-          .setTrim(true)
           .setHeader("order", "section", "piece", "length", "count")
           .setSkipHeaderRecord(true)
           .get();

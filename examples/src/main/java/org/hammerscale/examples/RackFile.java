@@ -33,13 +33,15 @@ import org.hammerscale.units.Measures;
  * written: 1 in is not 25.4 mm here. All faults are found in one reading.
  */
 final class RackFile {
-  private static final CSVFormat FORMAT =
+  /** Fields without the blanks around them, remarks left out. */
+  static final CSVFormat FORMAT =
       CSVFormat.DEFAULT
           .builder()
           .setCommentMarker('#')
           .setIgnoreSurroundingSpaces(true)
           .setTrim(true)
           .get();
+
   private static final List<String> HEADER = List.of("section", "length", "count", "price");
 
   private Rack rack = Rack.empty();

@@ -54,8 +54,13 @@ final class CutSearch {
     List<int[]> choices = choice.asDearAs(best);
     Leftover leftover = new Leftover(job, packer, work, best, choice, choices);
     bounds.put(Aim.LONGEST_LEFTOVER, leftover.bound());
-    bounds.put(Aim.FEWEST_PATTERNS, Repeats.bound(job, best.stock.length, choices));
+    bounds.put(Aim.FEWEST_PATTERNS, fewest(best, choice, choices));
     plan = fewerPatterns(best, leftover.best());
+  }
+
+  private long fewest(Draft best, StockChoice choice, List<int[]> choices) {
+    // Among choices left out there may be one whose bars are all alike.
+    return choice.leftSomeOut() ? 1 : Repeats.bound(job, best.stock.length, choices);
   }
 
   private Draft fewerPatterns(Draft best, Draft leaving) {

@@ -15,17 +15,20 @@ final class Leftover {
   private final Job job;
   private final Packer packer;
   private final Work work;
+  private final StockChoice stock;
   private final List<Case> cases = new ArrayList<>();
   private Draft best;
   private long bound;
 
-  /** Bars of one choice, the last of which is to leave the leftover, and the most it might. */
+  /** A choice of bars, which stock of it is to leave the leftover, and the most it might. */
   private static final class Case {
-    final int[] stock;
+    final int[] choice;
+    final int last;
     final int most;
 
-    Case(int[] stock, int most) {
-      this.stock = stock;
+    Case(int[] choice, int last, int most) {
+      this.choice = choice;
+      this.last = last;
       this.most = most;
     }
   }
@@ -40,12 +43,12 @@ final class Leftover {
     this.job = job;
     this.packer = packer;
     this.work = work;
+    this.stock = stock;
     this.best = plan;
-    for (int[] choice : choices) {
-      addCases(stock, choice);
-    }
+    choices.forEach(this::addCases);
     cases.sort(Comparator.comparingInt((Case c) -> -c.most));
-    this.bound = value();
+    // Of choices left out only this is known: a leftover is shorter than the longest bar.
+    this.bound = stock.leftSomeOut() ? most(job.longestRoom()) : value();
     cases.forEach(this::search);
   }
 
@@ -62,49 +65,53 @@ final class Leftover {
     return best.value(Aim.LONGEST_LEFTOVER);
   }
 
-  private void addCases(StockChoice choices, int[] choice) {
-    int offcuts = choice[job.fresh.length];
+  private void addCases(int[] choice) {
     for (int t = 0; t < job.fresh.length; t++) {
       if (choice[t] > 0) {
-        addCase(lastOf(choices.stock(choice), t));
+        addCase(choice, t);
       }
     }
-    for (int o = 0; o < job.offcutRooms.length && offcuts > 0; o++) {
+    for (int o = 0; o < job.offcutRooms.length && choice[job.fresh.length] > 0; o++) {
       if (o == 0 || job.offcutRooms[o] != job.offcutRooms[o - 1]) {
-        int[] stock = choices.stock(choice);
-        if (o >= offcuts) {
-          stock[stock.length - 1] = -1 - o; // instead of the shortest of them
-        }
-        addCase(lastOf(stock, -1 - o));
+        addCase(choice, -1 - o);
       }
     }
   }
 
-  /** The same bars, one of this stock last. */
-  private static int[] lastOf(int[] stock, int last) {
-    for (int bar = 0; bar < stock.length; bar++) {
-      if (stock[bar] == last) {
-        stock[bar] = stock[stock.length - 1];
-        stock[stock.length - 1] = last;
-        return stock;
+  /** The bars of a choice, one of this stock last. */
+  private int[] stock(int[] choice, int last) {
+    int[] bars = stock.stock(choice);
+    if (-1 - last >= choice[job.fresh.length]) {
+      bars[bars.length - 1] = last; // an offcut instead of the shortest of those that are taken
+    }
+    for (int bar = 0; bar < bars.length; bar++) {
+      if (bars[bar] == last) {
+        bars[bar] = bars[bars.length - 1];
+        bars[bars.length - 1] = last;
+        return bars;
       }
     }
     throw new IllegalStateException("no bar of stock " + last);
   }
 
-  private void addCase(int[] stock) {
-    int room = Draft.room(job, stock[stock.length - 1]);
+  private int most(int room) {
+    return Math.max(0, room - job.kerf - job.size[job.size.length - 1]);
+  }
+
+  private void addCase(int[] choice, int last) {
+    int[] bars = stock(choice, last);
     int low = 0;
-    int high = room - job.kerf - job.size[job.size.length - 1];
+    int high = most(Draft.room(job, last));
     while (low < high) {
       int middle = low + (high - low + 1) / 2;
-      if (packer.isRefuted(rooms(stock, middle))) {
+      work.add(bars.length);
+      if (packer.isRefuted(rooms(bars, middle))) {
         high = middle - 1;
       } else {
         low = middle;
       }
     }
-    cases.add(new Case(stock, low));
+    cases.add(new Case(choice, last, low));
   }
 
   private int[] rooms(int[] stock, int leftover) {
@@ -123,15 +130,16 @@ final class Leftover {
   }
 
   private boolean isQuick(Case c, int leftover) {
-    Packer.Outcome outcome = packer.quickly(rooms(c.stock, leftover));
+    Packer.Outcome outcome = packer.quickly(rooms(stock(c.choice, c.last), leftover));
     return outcome.isPacked() && isTaken(c, outcome.patterns);
   }
 
   private boolean isTaken(Case c, int[][] patterns) {
-    Draft draft = new Draft(job, c.stock, patterns);
+    int[] bars = stock(c.choice, c.last);
+    Draft draft = new Draft(job, bars, patterns);
     // If a bar stayed empty the material was not the least after all: that is no leftover.
     boolean better =
-        draft.stock.length == c.stock.length && draft.value(Aim.LONGEST_LEFTOVER) > value();
+        draft.stock.length == bars.length && draft.value(Aim.LONGEST_LEFTOVER) > value();
     best = better ? draft : best;
     return better;
   }
@@ -152,7 +160,7 @@ final class Leftover {
     int middle = (int) value() + 1;
     int open = middle;
     for (int n = 0; n < MOST_HALVINGS && high > value() && !work.isOver(); n++) {
-      Packer.Outcome outcome = packer.pack(rooms(c.stock, middle));
+      Packer.Outcome outcome = packer.pack(rooms(stock(c.choice, c.last), middle));
       if (outcome.verdict == Packer.Verdict.IMPOSSIBLE) {
         high = middle - 1;
       } else if (!outcome.isPacked() || !isTaken(c, outcome.patterns)) {

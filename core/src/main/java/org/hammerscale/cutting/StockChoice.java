@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 final class StockChoice {
   private static final int MOST_CHOICES = 300_000;
   private static final int MOST_VISITED = 3_000_000;
+  private static final int MOST_EQUAL = 300;
 
   private final Job job;
   private final List<Aim> aims;
@@ -140,11 +141,17 @@ final class StockChoice {
     return open.isEmpty() && undecided.isEmpty() && !truncated;
   }
 
-  /** Every choice that costs just what a plan costs. */
+  /** Choices that cost just what a plan costs: every one, unless there are very many. */
   List<int[]> asDearAs(Draft plan) {
     List<int[]> equal = new ArrayList<>();
+    visited = 0;
     addEqual(new int[job.fresh.length + 1], 0, costs(plan), equal);
     return equal;
+  }
+
+  /** Whether {@link #asDearAs} left some out. */
+  boolean leftSomeOut() {
+    return visited > MOST_VISITED;
   }
 
   private void addEqual(int[] choice, int at, long[] costs, List<int[]> equal) {
@@ -158,14 +165,16 @@ final class StockChoice {
       choice[job.fresh.length] = (int) Math.max(0, Math.min(bars, job.offcutRooms.length));
       if (Arrays.equals(costs(choice), costs)) {
         equal.add(choice.clone());
+        visited += equal.size() >= MOST_EQUAL ? MOST_VISITED : 0;
       }
+      visited++;
       choice[job.fresh.length] = 0;
       if (at == last()) {
         choice[at] = 0;
       }
       return;
     }
-    while (choice[at] <= job.fresh[at].most && !exceeds(choice, costs)) {
+    while (choice[at] <= job.fresh[at].most && !exceeds(choice, costs) && !leftSomeOut()) {
       addEqual(choice, at + 1, costs, equal);
       choice[at]++;
     }

@@ -38,7 +38,8 @@ import org.jspecify.annotations.Nullable;
  * <p>The same list always has the same plan, in whatever order its lines were told. Source: cutting
  * stock by column generation, P. C. Gilmore and R. E. Gomory, 1961 (from memory), and trying every
  * way where that leaves a doubt; checked against trying all plans of small lists. Other names:
- * nesting, bar optimisation, cutting stock problem.
+ * {@index nesting}, {@index "bar optimisation"}, {@index "cutting stock problem"}, {@index "saw
+ * list"}, {@index kerf}.
  */
 public final class CutList {
   /** The most work of a plan unless told otherwise, in steps of the search: some seconds. */

@@ -14,7 +14,7 @@ import org.hammerscale.units.Graduation;
 
 /**
  * What lies in the rack and what can be bought, of many sections and materials. It begins a {@link
- * CutList} for any of them.
+ * CutList} for any of them. Other names: {@index offcut} or {@index drop}, {@index remnant}.
  *
  * <pre>{@code
  * Bar strap = Bar.of(Section.flat(inches("1 1/2"), inches("1/4")), Material.MILD_STEEL);

@@ -25,6 +25,7 @@
 import java.util.Map;
 import javax.measure.quantity.*;
 import org.hammerscale.bending.*;
+import org.hammerscale.checking.*;
 import org.hammerscale.fastening.*;
 import org.hammerscale.forging.*;
 import org.hammerscale.heat.*;

@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import org.hammerscale.checking.CheckValue;
+import org.hammerscale.working.Source;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -24,10 +26,6 @@ class ValidationPageTest {
   private static final int ROWS_READ_WITH_PATIENCE = 90;
 
   private static final int ROWS_SHOWN_OF_MORE = 40;
-
-  /** How a value can be known, in the order of the columns. */
-  private static final List<String> KINDS =
-      List.of("read", "standard, from memory", "computed", "common practice");
 
   @Test
   void pageIsUpToDate() throws IOException {
@@ -44,32 +42,29 @@ class ValidationPageTest {
     page.append("# Validation\n\n")
         .append("Values of other people beside our own. This page is written by a test, which")
         .append(" fails when it is stale; the\nrows are in")
-        .append(" `src/test/resources/org/hammerscale/validation`. *Kind* says how the value is")
+        .append(" `src/main/resources/org/hammerscale/checking`. *Kind* says how the value is")
         .append(" known: read in the\npublished page, a standard quoted from memory, computed by")
         .append(" another formula, or common practice.\n")
         .append(contents());
     for (ValidationTopic topic : ValidationTopic.all()) {
       page.append("\n## ").append(topic.title()).append("\n\n");
-      for (String remark : ValidationFile.remarks(topic.file())) {
-        page.append(remark).append("\n");
-      }
-      List<ValidationCase> shown = shown(topic);
-      if (shown.size() < topic.cases().size()) {
-        page.append("\nThe file has ")
-            .append(topic.cases().size())
-            .append(" rows. Here stand the ");
+      page.append(topic.topic().remarks()).append("\n");
+      List<ValidationCase> cases = topic.cases();
+      List<ValidationCase> shown = shown(topic, cases);
+      if (shown.size() < cases.size()) {
+        page.append("\nThe file has ").append(cases.size()).append(" rows. Here stand the ");
         page.append(shown.size())
             .append(" that differ most from the source, for what is allowed.\n");
       }
       page.append("\n| case | source says | we say | difference | allowed | source | kind |\n")
           .append("|---|---|---|---|---|---|---|\n");
       StringBuilder notes = new StringBuilder();
-      for (ValidationCase c : topic.cases()) {
+      for (ValidationCase c : cases) {
         if (shown.contains(c)) {
           page.append(row(topic, c));
         }
-        if (!c.text("note").isEmpty()) {
-          notes.append("- *").append(name(c)).append("*: ").append(c.text("note"));
+        if (!c.value().note().isEmpty()) {
+          notes.append("- *").append(c.value().id()).append("*: ").append(c.value().note());
           notes.append("\n");
         }
       }
@@ -107,8 +102,8 @@ class ValidationPageTest {
   private static String line(String name, List<ValidationCase> cases, double mostUsed) {
     StringBuilder line = new StringBuilder("| " + name + " | " + cases.size());
     int counted = 0;
-    for (String kind : KINDS) {
-      int rows = (int) cases.stream().filter(c -> c.text("kind").equals(kind)).count();
+    for (Source.Kind kind : Source.Kind.values()) { // in the order of the columns
+      int rows = (int) cases.stream().filter(c -> c.value().kind() == kind).count();
       line.append(" | ").append(rows == 0 ? "" : rows);
       counted += rows;
     }
@@ -126,8 +121,7 @@ class ValidationPageTest {
     return title.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N} -]", "").replace(' ', '-');
   }
 
-  private static List<ValidationCase> shown(ValidationTopic topic) {
-    List<ValidationCase> cases = topic.cases();
+  private static List<ValidationCase> shown(ValidationTopic topic, List<ValidationCase> cases) {
     return cases.size() <= ROWS_READ_WITH_PATIENCE
         ? cases
         : cases.stream()
@@ -144,21 +138,19 @@ class ValidationPageTest {
   private static String row(ValidationTopic topic, ValidationCase c) {
     double computed = topic.answer().applyAsDouble(c);
     double difference = computed - c.expected();
-    String locator = c.text("locator").isEmpty() ? "" : ", " + c.text("locator");
+    CheckValue value = c.value();
+    String[] said = value.toString().substring(value.id().length() + 2).split(" ± ", 2);
+    String locator = value.locator().isEmpty() ? "" : ", " + value.locator();
     return String.join(
             " | ",
-            "| " + name(c),
-            c.text("expected") + " " + c.text("unit"),
+            "| " + value.id(),
+            said[0],
             digits(computed, 10),
             Math.abs(difference) < 1e-9 ? "0" : digits(difference, 2),
-            c.text("tolerance"),
-            c.text("source") + locator,
-            c.text("kind"))
+            said[1],
+            value.source() + locator,
+            value.kind().toString())
         + " |\n";
-  }
-
-  private static String name(ValidationCase c) {
-    return c.text("case") + (c.row().containsKey("quantity") ? ", " + c.text("quantity") : "");
   }
 
   private static String digits(double value, int digits) {

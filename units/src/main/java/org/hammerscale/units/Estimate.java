@@ -275,10 +275,17 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
     return isExact() ? likely.toString() : likely + " (" + low + " to " + high + ")";
   }
 
+  /** {@return what is written instead: numbers and the symbols of units} */
   private Object writeReplace() {
     return new SerialForm.OfEstimate<>(low, likely, high);
   }
 
+  /**
+   * Refuses a stream that holds the thing itself.
+   *
+   * @param stream whatever it is
+   * @throws InvalidObjectException always
+   */
   private void readObject(ObjectInputStream stream) throws InvalidObjectException {
     throw SerialForm.required();
   }

@@ -202,10 +202,17 @@ public final class Graduation<Q extends Quantity<Q>> implements Serializable {
     return like.like(name, Measure.folded(units, step.scale(), name));
   }
 
+  /** {@return what is written instead: numbers and the symbols of units} */
   private Object writeReplace() {
     return new SerialForm.OfGraduation<>(step);
   }
 
+  /**
+   * Refuses a stream that holds the thing itself.
+   *
+   * @param stream whatever it is
+   * @throws InvalidObjectException always
+   */
   private void readObject(ObjectInputStream stream) throws InvalidObjectException {
     throw SerialForm.required();
   }

@@ -539,10 +539,17 @@ public final class Measure<Q extends Quantity<Q>>
     return measure;
   }
 
+  /** {@return what is written instead: numbers and the symbols of units} */
   private Object writeReplace() {
     return new SerialForm.OfMeasure(value, scale);
   }
 
+  /**
+   * Refuses a stream that holds the thing itself.
+   *
+   * @param stream whatever it is
+   * @throws InvalidObjectException always
+   */
   private void readObject(ObjectInputStream stream) throws InvalidObjectException {
     throw SerialForm.required();
   }

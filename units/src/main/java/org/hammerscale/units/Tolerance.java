@@ -142,10 +142,17 @@ public final class Tolerance<Q extends Quantity<Q>> implements Serializable {
     return "± " + (allowance == null ? Decimals.text(fraction * 100, 0) + " %" : allowance);
   }
 
+  /** {@return what is written instead: numbers and the symbols of units} */
   private Object writeReplace() {
     return new SerialForm.OfTolerance<>(allowance, fraction);
   }
 
+  /**
+   * Refuses a stream that holds the thing itself.
+   *
+   * @param stream whatever it is
+   * @throws InvalidObjectException always
+   */
   private void readObject(ObjectInputStream stream) throws InvalidObjectException {
     throw SerialForm.required();
   }

@@ -6,6 +6,7 @@ module org.hammerscale.core {
 
   exports org.hammerscale.bending;
   exports org.hammerscale.checking;
+  exports org.hammerscale.cutting;
   exports org.hammerscale.fastening;
   exports org.hammerscale.forging;
   exports org.hammerscale.heat;

@@ -31,7 +31,8 @@ record ValidationTopic(CheckTopic topic, ToDoubleFunction<ValidationCase> answer
             HingeToolTopics.all(),
             FastenerTopics.all(),
             WoodTopics.all(),
-            HoleLayoutTopics.all())
+            HoleLayoutTopics.all(),
+            CuttingTopics.all())
         .flatMap(List::stream)
         .sorted(Comparator.comparingInt(topic -> names.indexOf(topic.topic.name())))
         .toList();

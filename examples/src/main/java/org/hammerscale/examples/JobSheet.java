@@ -5,29 +5,28 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
-import java.nio.charset.CharacterCodingException;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.List;
 
 /**
- * Prints the job sheets for an order file: what to cut, where to punch, what to true the barrel in.
+ * Prints the job sheets for an order file: what to cut, where to punch, what to true the barrel in;
+ * then which bars of the rack to cut it from.
  *
- * <p>Usage: {@code JobSheet [order.csv]}; without a file it prints a sample order. A file with
- * faults prints one line for each on the error stream, nothing else, and ends with exit code 2.
+ * <p>Usage: {@code JobSheet [order.csv [rack.csv]]}; without a file, or with a blank for one, it
+ * prints a sample order, and assumes bars of a usual length. A file with faults prints one line for
+ * each on the error stream, nothing else, and ends with exit code 2.
  */
 public final class JobSheet {
   private static final int FAULTY = 2;
+  private static final int MOST_FILES = 2;
 
   private JobSheet() {}
 
   /**
    * Runs the program.
    *
-   * @param args the order file; none for the sample
+   * @param args the order file and the rack file; none for the sample
    * @throws IOException if the sample cannot be read from the class path
    */
   public static void main(String[] args) throws IOException {
@@ -42,37 +41,39 @@ public final class JobSheet {
 
   /** The program without its exit, for tests. */
   static int run(List<String> args, PrintStream out, PrintStream err) throws IOException {
-    if (args.size() > 1) {
-      err.println("give one order file or none, not " + args.size());
+    if (args.size() > MOST_FILES) {
+      err.println("give an order file and a rack file, or none, not " + args.size() + " files");
       return FAULTY;
     }
-    boolean sample = args.isEmpty() || args.get(0).isBlank();
-    String name = sample ? "the sample order" : args.get(0);
-    OrderFile file;
+    String orderName = named(args, 0);
+    String rackName = named(args, 1);
+    List<String> lines = sampleLines();
+    String rackText = RackFile.NOTHING;
     try {
-      file = OrderFile.of(sample ? sampleLines() : Files.readAllLines(Path.of(name)));
-    } catch (InvalidPathException e) {
-      err.println(
-          Fault.echo(name)
-              + ": the terminal's character set does not hold this name; set LC_ALL=C.UTF-8, or"
-              + " give the file a plain name");
-      return FAULTY;
-    } catch (NoSuchFileException e) {
-      err.println(name + ": there is no such file; give the path of an order file");
-      return FAULTY;
-    } catch (CharacterCodingException e) {
-      err.println(name + ": is not text in UTF-8; save it as UTF-8");
-      return FAULTY;
+      if (!orderName.isEmpty()) {
+        lines = TextFile.read(orderName, "an order file").lines().toList();
+      }
+      if (!rackName.isEmpty()) {
+        rackText = TextFile.read(rackName, "a rack file");
+      }
     } catch (IOException e) {
-      err.println(name + ": cannot be read (" + e.getMessage() + "); give an order file");
+      err.println(e.getMessage());
       return FAULTY;
     }
-    if (!file.faults().isEmpty()) {
-      file.faults().forEach(fault -> err.println(name + ", " + fault));
+    OrderFile order = OrderFile.of(lines);
+    String called = orderName.isEmpty() ? "the sample order" : orderName;
+    order.faults().forEach(fault -> err.println(called + ", " + fault));
+    RackFile rack = RackFile.of(new StringReader(rackText));
+    rack.faults().forEach(fault -> err.println(rackName + ", " + fault));
+    if (!order.faults().isEmpty() || !rack.faults().isEmpty()) {
       return FAULTY;
     }
-    out.print(Sheets.of(file.orders()));
+    out.print(Sheets.of(order.orders(), rack.rack()));
     return 0;
+  }
+
+  private static String named(List<String> args, int at) {
+    return args.size() > at && !args.get(at).isBlank() ? args.get(at) : "";
   }
 
   /** The order that is printed when no file is named. */

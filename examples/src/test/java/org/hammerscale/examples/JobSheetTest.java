@@ -56,6 +56,34 @@ class JobSheetTest {
   }
 
   @Test
+  void endsWithTheCutListOfTheOrder() throws IOException {
+    assertEquals(0, run());
+    String assumed =
+        printed().substring(printed().indexOf("Cut from 1 1/2 in × 1/4 in flat, mild steel\n"));
+    assertTrue(assumed.contains("The rack has none of it; bars of 20 ft are assumed.\n"), assumed);
+    assertTrue(assumed.contains("Walled-garden gate, door leaf, "), assumed);
+    assertTrue(assumed.contains("Cut from 1/2 in round, mild steel\n"), assumed);
+    assertTrue(assumed.contains("Boathouse door, pin, "), assumed);
+    out.reset();
+    assertEquals(0, run("", "src/main/resources/org/hammerscale/examples/rack.csv"));
+    assertTrue(printed().contains("1 × 40 1/2 in offcut\n"), printed());
+    assertTrue(printed().contains("Buy nothing.\n"), printed());
+    assertFalse(printed().contains("assumed"), printed());
+  }
+
+  @Test
+  void tellsTheFaultsOfOrderAndRackTogether() throws IOException {
+    Path rack = folder.resolve("rack.csv");
+    Files.writeString(rack, "section, length, count, price\n40 mm round, long, any, 3\n");
+    assertEquals(2, run("", rack.toString()));
+    assertEquals(1, faults().size());
+    assertTrue(faults().get(0).startsWith(rack + ", line 2, length: "), faults().get(0));
+    assertEquals("", printed());
+    assertEquals(2, run("", folder.resolve("none.csv").toString()));
+    assertTrue(faults().get(1).endsWith("there is no such file; give the path of a rack file"));
+  }
+
+  @Test
   void saysWhatToCutSlotAndDrill() throws IOException {
     assertEquals(0, runOrder(OrderFileTest.cupboard()));
     String sheet = printed();
@@ -166,8 +194,11 @@ class JobSheetTest {
   }
 
   private double millimetresNeeded() {
-    String last = printed().lines().reduce((before, line) -> line).orElseThrow();
-    return Double.parseDouble(last.replaceAll(".*mild steel +([0-9.]+) mm,.*", "$1"));
+    return printed()
+        .lines()
+        .filter(line -> line.startsWith("The pieces are "))
+        .mapToDouble(line -> Double.parseDouble(line.split(" ", -1)[3]))
+        .sum();
   }
 
   @Test
@@ -197,8 +228,8 @@ class JobSheetTest {
     assertEquals(2, run(folder.toString()));
     assertTrue(faults().get(0).contains("cannot be read"), faults().toString());
     err.reset();
-    assertEquals(2, run("a", "b"));
-    assertEquals(List.of("give one order file or none, not 2"), faults());
+    assertEquals(2, run("a", "b", "c"));
+    assertEquals(List.of("give an order file and a rack file, or none, not 3 files"), faults());
     err.reset();
     Path latin = folder.resolve("latin.csv");
     Files.write(latin, new byte[] {'a', (byte) 0xE9, '\n'});

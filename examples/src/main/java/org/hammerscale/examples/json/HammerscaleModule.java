@@ -17,10 +17,16 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.format.MeasurementParseException;
 import javax.measure.quantity.Length;
+import org.hammerscale.cutting.Aim;
+import org.hammerscale.cutting.CutBar;
+import org.hammerscale.cutting.CutMark;
+import org.hammerscale.cutting.CuttingPlan;
+import org.hammerscale.cutting.Reached;
 import org.hammerscale.piece.Layout;
 import org.hammerscale.piece.Mark;
 import org.hammerscale.spacing.HoleLayout;
@@ -99,6 +105,27 @@ public final class HammerscaleModule extends SimpleModule {
         .with("spacings", HoleLayout::spacings)
         .with("governedBy", HoleLayout::governedBy)
         .with("cautions", HoleLayout::cautions);
+    write(CuttingPlan.class)
+        .with("bars", CuttingPlan::bars)
+        .with("money", CuttingPlan::money)
+        .with("newStock", CuttingPlan::newStock)
+        .with("longestLeftover", CuttingPlan::longestLeftover)
+        .with("reached", plan -> Stream.of(Aim.values()).map(plan::reached).toList());
+    write(CutBar.class)
+        .with("count", CutBar::count)
+        .with("length", CutBar::length)
+        .with("offcut", CutBar::isOffcut)
+        .with("marks", CutBar::marks)
+        .with("leftover", CutBar::leftover);
+    write(CutMark.class)
+        .with("name", CutMark::name)
+        .with("start", CutMark::start)
+        .with("end", CutMark::end);
+    write(Reached.class)
+        .with("aim", reached -> reached.aim().toString())
+        .with("value", Reached::value)
+        .with("bound", Reached::bound)
+        .with("proven", Reached::isProven);
   }
 
   private <T> Writer<T> write(Class<T> type) {
@@ -189,7 +216,7 @@ public final class HammerscaleModule extends SimpleModule {
       JsonNode node = context.readTree(in);
       try {
         return read(node.isTextual() ? object(Measures.length(node.textValue())) : node);
-      } catch (IllegalArgumentException | ClassCastException | MeasurementParseException e) {
+      } catch (IllegalArgumentException | MeasurementParseException e) {
         return context.reportInputMismatch(this, e.getMessage());
       }
     }
@@ -213,8 +240,18 @@ public final class HammerscaleModule extends SimpleModule {
 
     @SuppressWarnings({"unchecked", "rawtypes"}) // it is asked for its dimension alone
     private <Q extends Quantity<Q>> T of(JsonNode node, Unit<Q> unit) {
-      if (quantity != null) {
-        Measure.of(1, unit).asType(quantity.asSubclass(Quantity.class));
+      try {
+        if (quantity != null) {
+          Measure.of(1, unit).asType(quantity.asSubclass(Quantity.class));
+        }
+      } catch (ClassCastException e) {
+        throw new IllegalArgumentException(
+            "unit must measure "
+                + quantity.getSimpleName()
+                + ", was "
+                + unit
+                + "; give one that does",
+            e);
       }
       return form.of(node, unit);
     }

@@ -107,7 +107,7 @@ class HammerscaleModuleTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "{'value':1,'unit':'kg'}       | 1 kg is a mass, not Length",
+        "{'value':1,'unit':'kg'}       | unit must measure Length, was kg; give one that does",
         "{'value':1,'unit':'furlong'}  | unit must be one of the shop's, was \"furlong\"; give in, mm or kg",
         "{'value':1}                   | unit must be one of the shop's, was ; give in, mm or kg",
         "{'value':'1','unit':'in'}     | value must be a number, was \"1\"; give it beside its unit",

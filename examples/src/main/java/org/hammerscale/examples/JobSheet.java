@@ -13,20 +13,21 @@ import java.util.List;
  * Prints the job sheets for an order file: what to cut, where to punch, what to true the barrel in;
  * then which bars of the rack to cut it from.
  *
- * <p>Usage: {@code JobSheet [order.csv [rack.csv]]}; without a file, or with a blank for one, it
- * prints a sample order, and assumes bars of a usual length. A file with faults prints one line for
+ * <p>Usage: {@code JobSheet [order=order.csv] [rack=rack.csv]}; without an order it prints a sample
+ * one, and without a rack it assumes bars of a usual length. A file with faults prints one line for
  * each on the error stream, nothing else, and ends with exit code 2.
  */
 public final class JobSheet {
   private static final int FAULTY = 2;
-  private static final int MOST_FILES = 2;
+  private static final String ORDER = "order=";
+  private static final String RACK = "rack=";
 
   private JobSheet() {}
 
   /**
    * Runs the program.
    *
-   * @param args the order file and the rack file; none for the sample
+   * @param args the files, each behind its kind; none for the sample
    * @throws IOException if the sample cannot be read from the class path
    */
   public static void main(String[] args) throws IOException {
@@ -41,12 +42,14 @@ public final class JobSheet {
 
   /** The program without its exit, for tests. */
   static int run(List<String> args, PrintStream out, PrintStream err) throws IOException {
-    if (args.size() > MOST_FILES) {
-      err.println("give an order file and a rack file, or none, not " + args.size() + " files");
-      return FAULTY;
+    for (String arg : args) {
+      if (!arg.startsWith(ORDER) && !arg.startsWith(RACK)) {
+        err.println(Fault.echo(arg) + " is no file for this; accepted: order=file, rack=file");
+        return FAULTY;
+      }
     }
-    String orderName = named(args, 0);
-    String rackName = named(args, 1);
+    String orderName = named(args, ORDER);
+    String rackName = named(args, RACK);
     List<String> lines = sampleLines();
     String rackText = RackFile.NOTHING;
     try {
@@ -72,8 +75,13 @@ public final class JobSheet {
     return 0;
   }
 
-  private static String named(List<String> args, int at) {
-    return args.size() > at && !args.get(at).isBlank() ? args.get(at) : "";
+  /** The last file of a kind; blank is none. */
+  private static String named(List<String> args, String kind) {
+    return args.stream()
+        .filter(arg -> arg.startsWith(kind))
+        .map(arg -> arg.substring(kind.length()))
+        .filter(name -> !name.isBlank())
+        .reduce("", (before, name) -> name);
   }
 
   /** The order that is printed when no file is named. */

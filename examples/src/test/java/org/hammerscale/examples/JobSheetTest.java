@@ -29,7 +29,7 @@ class JobSheetTest {
   private int runOrder(List<String> lines) throws IOException {
     Path file = folder.resolve("order.csv");
     Files.write(file, lines);
-    return run(file.toString());
+    return run("order=" + file);
   }
 
   private static PrintStream print(ByteArrayOutputStream bytes) {
@@ -51,7 +51,7 @@ class JobSheetTest {
     assertTrue(printed().contains("Boathouse door: right hand, 1 pair\n"), printed());
     assertEquals(List.of(), faults());
     out.reset();
-    assertEquals(0, run(""), "an empty name is none");
+    assertEquals(0, run("order=", "rack= "), "an empty name is none");
     assertTrue(printed().contains("Boathouse door"));
   }
 
@@ -65,7 +65,7 @@ class JobSheetTest {
     assertTrue(assumed.contains("Cut from 1/2 in round, mild steel\n"), assumed);
     assertTrue(assumed.contains("Boathouse door, pin, "), assumed);
     out.reset();
-    assertEquals(0, run("", "src/main/resources/org/hammerscale/examples/rack.csv"));
+    assertEquals(0, run("rack=src/main/resources/org/hammerscale/examples/rack.csv"));
     assertTrue(printed().contains("1 × 40 1/2 in offcut\n"), printed());
     assertTrue(printed().contains("Buy nothing.\n"), printed());
     assertFalse(printed().contains("assumed"), printed());
@@ -75,11 +75,11 @@ class JobSheetTest {
   void tellsTheFaultsOfOrderAndRackTogether() throws IOException {
     Path rack = folder.resolve("rack.csv");
     Files.writeString(rack, "section, length, count, price\n40 mm round, long, any, 3\n");
-    assertEquals(2, run("", rack.toString()));
+    assertEquals(2, run("rack=" + rack));
     assertEquals(1, faults().size());
     assertTrue(faults().get(0).startsWith(rack + ", line 2, length: "), faults().get(0));
     assertEquals("", printed());
-    assertEquals(2, run("", folder.resolve("none.csv").toString()));
+    assertEquals(2, run("rack=" + folder.resolve("none.csv")));
     assertTrue(faults().get(1).endsWith("there is no such file; give the path of a rack file"));
   }
 
@@ -176,7 +176,7 @@ class JobSheetTest {
 
   @Test
   void tellsAFileNameThatTheTerminalCannotHold() throws IOException {
-    assertEquals(2, run("b\u0000d.csv"));
+    assertEquals(2, run("order=b\u0000d.csv"));
     assertTrue(faults().get(0).startsWith("\"b\\u0000d.csv\": the terminal's character set"));
   }
 
@@ -222,18 +222,19 @@ class JobSheetTest {
 
   @Test
   void tellsAFileThatCannotBeRead() throws IOException {
-    assertEquals(2, run(folder.resolve("none.csv").toString()));
+    assertEquals(2, run("order=" + folder.resolve("none.csv")));
     assertTrue(faults().get(0).endsWith("there is no such file; give the path of an order file"));
     err.reset();
-    assertEquals(2, run(folder.toString()));
+    assertEquals(2, run("order=" + folder));
     assertTrue(faults().get(0).contains("cannot be read"), faults().toString());
     err.reset();
-    assertEquals(2, run("a", "b", "c"));
-    assertEquals(List.of("give an order file and a rack file, or none, not 3 files"), faults());
+    assertEquals(2, run("order=", "a.csv"));
+    assertEquals(
+        List.of("\"a.csv\" is no file for this; accepted: order=file, rack=file"), faults());
     err.reset();
     Path latin = folder.resolve("latin.csv");
     Files.write(latin, new byte[] {'a', (byte) 0xE9, '\n'});
-    assertEquals(2, run(latin.toString()));
+    assertEquals(2, run("order=" + latin));
     assertTrue(faults().get(0).endsWith("is not text in UTF-8; save it as UTF-8"));
   }
 

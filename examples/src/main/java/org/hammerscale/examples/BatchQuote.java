@@ -128,8 +128,8 @@ public final class BatchQuote {
       for (CSVRecord line : parser) { // none if it is blank or a remark
         line(line);
       }
-    } catch (UncheckedIOException e) { // how the parser tells of a mark that is not closed
-      fault(number, "cannot be read: " + e.getMessage());
+    } catch (UncheckedIOException e) { // how the parser tells of both
+      fault(number, "has a quotation mark that is not closed, or text behind one");
     } catch (IllegalArgumentException e) {
       fault(number, String.valueOf(e.getMessage()));
     }

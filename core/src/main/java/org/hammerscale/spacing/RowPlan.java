@@ -2,7 +2,9 @@ package org.hammerscale.spacing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
@@ -261,7 +263,9 @@ final class RowPlan {
     both.start = Math.max(start, other.measure(other.start).in(unit));
     both.end = Math.min(end, other.measure(other.end).in(unit));
     both.least = Math.max(least, other.measure(other.least).in(unit));
-    both.closed = joined(closed, other.closed);
+    Set<ClosedStretch> closedToEither = new LinkedHashSet<>(closed); // what both miss stands once
+    closedToEither.addAll(other.closed);
+    both.closed = List.copyOf(closedToEither);
     both.fixed = merged(fixed, other, other.fixed);
     both.anyway = merged(anyway, other, other.anyway);
     return both;

@@ -208,6 +208,17 @@ class HoleRowTest {
     assertFalse(front.sharedWith(back.missing(keep(0, 220))).isFeasible());
   }
 
+  /** Else forty rows of the same boards would miss each seam two to the power of forty times. */
+  @Test
+  void aSeamThatSeveralRowsMissStandsOnce() {
+    HoleRow alone = row(300, 4).missing(keep(100, 120));
+    HoleRow shared = alone;
+    for (int i = 0; i < 40; i++) {
+      shared = shared.sharedWith(shared);
+    }
+    assertEquals(alone.toString(), shared.toString());
+  }
+
   @Test
   void aFixedHoleOfTwoLeavesIsDrilledOnce() {
     HoleRow front = row(300, 3).using(millimetres(101.6));

@@ -26,6 +26,7 @@ import java.math.BigDecimal;
 import java.util.Map;
 import javax.measure.quantity.*;
 import org.hammerscale.bending.*;
+import org.hammerscale.checking.*;
 import org.hammerscale.cutting.*;
 import org.hammerscale.fastening.*;
 import org.hammerscale.forging.*;

@@ -27,6 +27,7 @@ import org.hammerscale.bending.SquareCorner;
 import org.hammerscale.bending.Twist;
 import org.hammerscale.bending.UBend;
 import org.hammerscale.bending.WeldAllowance;
+import org.hammerscale.checking.CheckTopic;
 import org.hammerscale.cutting.Aim;
 import org.hammerscale.cutting.CutList;
 import org.hammerscale.cutting.Rack;
@@ -295,6 +296,8 @@ class ToStringTest {
             IronHole.drilled(inches("1/4")),
             IronHole.Making.PUNCHED,
             IronHoleRule.AISC_360,
+            CheckTopic.named("hinge/swing"),
+            CheckTopic.named("hinge/swing").values().findFirst().orElseThrow(),
             NetSection.of(section, IronHole.drilled(inches("1/4"))),
             Bearing.towardsEnd(section, IronHole.drilled(inches("1/4")), inches(1)));
     for (Object thing : all) {

@@ -21,23 +21,20 @@ final class BendingTopics {
 
   static List<ValidationTopic> all() {
     return List.of(
-        new ValidationTopic("Bends", "bends.csv", BendingTopics::bend),
-        new ValidationTopic("U bends and square corners", "u_bends.csv", BendingTopics::uBend),
-        new ValidationTopic("Rings and eyes", "rings_and_eyes.csv", BendingTopics::ringOrEye),
-        new ValidationTopic("Links and ovals", "links_and_ovals.csv", CurveTopics::linkOrOval),
-        new ValidationTopic("Scrolls", "spirals.csv", CurveTopics::scroll),
-        new ValidationTopic("Twists", "twists.csv", CurveTopics::twist),
-        new ValidationTopic(
-            "Hooks, joggles and coils", "hooks_joggles_coils.csv", CurveTopics::other));
+        new ValidationTopic("bending/bends", BendingTopics::bend),
+        new ValidationTopic("bending/u_bends", BendingTopics::uBend),
+        new ValidationTopic("bending/rings_and_eyes", BendingTopics::ringOrEye),
+        new ValidationTopic("bending/links_and_ovals", CurveTopics::linkOrOval),
+        new ValidationTopic("bending/spirals", CurveTopics::scroll),
+        new ValidationTopic("bending/twists", CurveTopics::twist),
+        new ValidationTopic("bending/hooks_joggles_coils", CurveTopics::other));
   }
 
   private static double bend(ValidationCase c) {
     Section section = Section.square(c.length("thickness"));
-    NeutralLine line = line(c.text("rule"));
-    Bend bend =
-        Bend.of(Measures.degrees(Double.parseDouble(c.text("angle"))), c.length("radius"), section)
-            .with(line);
-    String quantity = c.text("quantity");
+    NeutralLine line = line(c);
+    Bend bend = Bend.of(c.angle("angle"), c.length("radius"), section).with(line);
+    String quantity = c.question();
     if (quantity.startsWith("legs ")) {
       String[] legs = quantity.split(" ", -1);
       return bend.cutLength(Measures.length(legs[1] + " mm"), Measures.length(legs[2] + " mm"))
@@ -64,14 +61,22 @@ final class BendingTopics {
     };
   }
 
-  private static NeutralLine line(String rule) {
-    return switch (rule) {
+  private static NeutralLine line(ValidationCase c) {
+    return switch (c.text("rule")) {
       case "mean" -> NeutralLine.MEAN_LINE;
       case "DIN" -> NeutralLine.DIN_6935;
-      case "handbook 0.55" -> NeutralLine.HANDBOOK_SOFT_COPPER;
-      case "handbook 0.64" -> NeutralLine.HANDBOOK_SOFT_STEEL;
-      case "handbook 0.71" -> NeutralLine.HANDBOOK_BRONZE;
-      default -> NeutralLine.kFactor(Double.parseDouble(rule.substring(2)));
+      case "handbook" -> handbook(c.text("factor"));
+      case "K-factor" -> NeutralLine.kFactor(c.number("K"));
+      default -> throw new IllegalArgumentException(c.text("rule"));
+    };
+  }
+
+  private static NeutralLine handbook(String factor) {
+    return switch (factor) {
+      case "0.55" -> NeutralLine.HANDBOOK_SOFT_COPPER;
+      case "0.64" -> NeutralLine.HANDBOOK_SOFT_STEEL;
+      case "0.71" -> NeutralLine.HANDBOOK_BRONZE;
+      default -> throw new IllegalArgumentException(factor);
     };
   }
 
@@ -85,14 +90,14 @@ final class BendingTopics {
           default -> round.withCorners(c.length("corners"));
         };
     Measure<Length> length =
-        switch (c.text("quantity")) {
+        switch (c.question()) {
           case "length" ->
               bend.withLegs(c.length("leg one"), c.length("leg two")).developedLength();
           case "leg for 224 mm" -> bend.using(Measures.millimetres(224)).firstLegOverAll();
           case "mark to mark" ->
               bend.outsideWidth().add(SquareCorner.of(section).markAllowance().multiply(2));
           case "corner" -> SquareCorner.of(section).developedLength();
-          default -> throw new IllegalArgumentException(c.text("quantity"));
+          default -> throw new IllegalArgumentException(c.question());
         };
     return length.in(c.lengthUnit());
   }
@@ -104,7 +109,7 @@ final class BendingTopics {
   }
 
   private static double ring(ValidationCase c, Ring ring) {
-    return switch (c.text("quantity")) {
+    return switch (c.question()) {
       case "annulus" -> ring.annulus().in(ShopUnits.SQUARE_INCH);
       case "mean line" -> ring.developedLength().in(c.lengthUnit());
       case "old tyre rule" -> ring.lengthByTyreRule().in(c.lengthUnit());
@@ -122,13 +127,13 @@ final class BendingTopics {
           ring.welded(WeldAllowance.CHAIN_RING).cutLength().likely().in(c.lengthUnit());
       case "lap of 150 mm" ->
           ring.lapped(Measures.millimetres(150)).developedLength().in(c.lengthUnit());
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
   private static double eye(ValidationCase c, Eye eye) {
     Measure<Length> length =
-        switch (c.text("quantity")) {
+        switch (c.question()) {
           case "mean line" -> eye.developedLength();
           case "mean line up to 1/8 in" -> eye.developedLength().upTo(Graduation.EIGHTH);
           case "bend mark" -> Eye.scarfed(eye.insideDiameter(), eye.section()).developedLength();
@@ -137,7 +142,7 @@ final class BendingTopics {
           case "cut with the most customary weld" ->
               eye.welded(WeldAllowance.CUSTOMARY).cutLength().high();
           case "outside diameter" -> eye.outsideDiameter();
-          default -> throw new IllegalArgumentException(c.text("quantity"));
+          default -> throw new IllegalArgumentException(c.question());
         };
     return length.in(c.lengthUnit());
   }

@@ -1,7 +1,6 @@
 package org.hammerscale.validation;
 
 import java.util.Optional;
-import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.hammerscale.bending.Bend;
 import org.hammerscale.bending.Coil;
@@ -32,13 +31,14 @@ final class CurveTopics {
   static double scroll(ValidationCase c) {
     Section section = Section.square(Measures.inches("1/8"));
     if (c.text("curve").equals("quarters")) {
-      return Stream.of(c.text("inner").split(" ", -1))
-          .map(radius -> Measures.inches(radius).subtract(Measures.inches(1 / 16d)))
+      return c.value().inputs().stream()
+          .filter(name -> name.startsWith("radius "))
+          .map(name -> c.length(name).subtract(Measures.inches(1 / 16d)))
           .map(inside -> Bend.of(Measures.degrees(90), inside, section).developedLength())
           .mapToDouble(length -> length.in(ShopUnits.INCH))
           .sum();
     }
-    double turns = Double.parseDouble(c.text("turns"));
+    double turns = c.number("turns");
     Scroll scroll =
         switch (c.text("curve")) {
           case "archimedean" ->
@@ -48,12 +48,12 @@ final class CurveTopics {
           case "involute" -> Scroll.involute(c.length("inner"), turns, section);
           default -> throw new IllegalArgumentException(c.text("curve"));
         };
-    return switch (c.text("quantity")) {
+    return switch (c.question()) {
       case "length" -> scroll.developedLength().in(ShopUnits.INCH);
       case "mean radius length" -> scroll.meanRadiusLength().in(ShopUnits.INCH);
       case "outer radius" -> scroll.outerRadius().in(ShopUnits.INCH);
       case "growth" -> growth(scroll);
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
@@ -67,9 +67,8 @@ final class CurveTopics {
   }
 
   static double twist(ValidationCase c) {
-    Twist twist =
-        Twist.of(Double.parseDouble(c.text("turns")), c.length("length"), c.section("section"));
-    return switch (c.text("quantity")) {
+    Twist twist = Twist.of(c.number("turns"), c.length("length"), c.section("section"));
+    return switch (c.question()) {
       case "pitch" -> twist.pitch().in(c.lengthUnit());
       case "corner radius" -> twist.cornerRadius().in(c.lengthUnit());
       case "corner length" -> twist.cornerLength().in(c.lengthUnit());
@@ -78,7 +77,7 @@ final class CurveTopics {
       case "length if fibres keep theirs" -> orMinusOne(c, twist.lengthIfFibresKept());
       case "length if corners keep theirs" -> orMinusOne(c, twist.lengthIfCornersKept());
       case "shortening" -> twist.developedLength().subtract(twist.reach()).in(c.lengthUnit());
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
@@ -88,27 +87,25 @@ final class CurveTopics {
 
   static double other(ValidationCase c) {
     Section section = c.section("section");
-    Measure<Length> size = c.length("size");
     Measure<Length> length =
-        switch (c.text("form") + ", " + c.text("quantity")) {
+        switch (c.text("form") + ", " + c.question()) {
           case "hook, length" ->
-              Hook.open(size, section).withTip(c.length("other size")).developedLength();
-          case "hook, tip of 6 in" -> Hook.open(size, section).using(Measures.inches(6)).tip();
+              Hook.open(c.length("inside"), section).withTip(c.length("tip")).developedLength();
+          case "hook, tip of 6 in" ->
+              Hook.open(c.length("inside"), section).using(Measures.inches(6)).tip();
           case "coil, length" -> coil(c, section).developedLength();
           case "joggle, length" -> joggle(c, section).developedLength();
           case "joggle, run" -> joggle(c, section).reach();
-          default -> throw new IllegalArgumentException(c.text("quantity"));
+          default -> throw new IllegalArgumentException(c.question());
         };
     return length.in(c.lengthUnit());
   }
 
   private static Coil coil(ValidationCase c, Section section) {
-    double turns = Double.parseDouble(c.text("count"));
-    return Coil.around(c.length("size"), turns, c.length("other size"), section);
+    return Coil.around(c.length("mandrel"), c.number("turns"), c.length("pitch"), section);
   }
 
   private static Joggle joggle(ValidationCase c, Section section) {
-    double degrees = Double.parseDouble(c.text("count"));
-    return Joggle.by(c.length("size"), Measures.degrees(degrees), c.length("other size"), section);
+    return Joggle.by(c.length("offset"), c.angle("angle"), c.length("inside radius"), section);
   }
 }

@@ -29,17 +29,14 @@ final class FastenerTopics {
 
   static List<ValidationTopic> all() {
     return List.of(
-        new ValidationTopic("Screws and lag screws", "screws.csv", FastenerTopics::screw),
-        new ValidationTopic(
-            "Carriage bolts, rivets and clenched nails",
-            "bolts_rivets_nails.csv",
-            FastenerTopics::boltRivetOrNail),
-        new ValidationTopic("Holes in the iron", "iron_holes.csv", IronHoleAnswers::answer));
+        new ValidationTopic("fastening/screws", FastenerTopics::screw),
+        new ValidationTopic("fastening/bolts_rivets_nails", FastenerTopics::boltRivetOrNail),
+        new ValidationTopic("fastening/iron_holes", IronHoleAnswers::answer));
   }
 
   private static double screw(ValidationCase c) {
-    WoodFastener screw = fastener(c.text("screw"));
-    String quantity = c.text("quantity");
+    WoodFastener screw = fastener(c);
+    String quantity = c.question();
     return switch (quantity) {
       case "threads an inch" -> 1 / pitch(screw).in(ShopUnits.INCH);
       case "number" -> ((OldBritishWoodScrew) screw).number();
@@ -60,7 +57,7 @@ final class FastenerTopics {
       case "tip" -> ((LagScrew) screw).tip();
       case "height of the head" ->
           screw instanceof LagScrew lag ? lag.headHeight() : ((MetricWoodScrew) screw).headHeight();
-      case "thread" -> thread(screw, c.length("given"));
+      case "thread" -> thread(screw, c.length("length"));
       default -> throw new IllegalArgumentException(quantity);
     };
   }
@@ -78,44 +75,42 @@ final class FastenerTopics {
     return screw instanceof LagScrew lag ? lag.pitch() : ((WoodScrew) screw).pitch();
   }
 
-  /** Written as {@code no. 8}, {@code old 8}, {@code head 11/32 in}, {@code din 5 mm}. */
-  private static WoodFastener fastener(String text) {
-    String[] words = text.split(" ", 2);
-    return switch (words[0]) {
-      case "no." -> WoodScrew.number(Integer.parseInt(words[1]));
-      case "old" -> OldBritishWoodScrew.number(Integer.parseInt(words[1]));
-      case "head" -> OldBritishWoodScrew.withHead(Measures.length(words[1]));
-      case "din" -> MetricWoodScrew.din97(Measures.length(words[1]));
-      case "lag" -> LagScrew.of(Measures.length(words[1]));
-      default -> throw new IllegalArgumentException(text);
+  private static WoodFastener fastener(ValidationCase c) {
+    return switch (c.text("series")) {
+      case "American" -> WoodScrew.number(c.count("number"));
+      case "old British" ->
+          c.text("head").isEmpty()
+              ? OldBritishWoodScrew.number(c.count("number"))
+              : OldBritishWoodScrew.withHead(c.length("head"));
+      case "DIN 97" -> MetricWoodScrew.din97(c.length("size"));
+      case "lag screw" -> LagScrew.of(c.length("size"));
+      default -> throw new IllegalArgumentException(c.text("series"));
     };
   }
 
   private static double boltRivetOrNail(ValidationCase c) {
-    String[] words = c.text("thing").split(" ", 2);
-    Measure<Length> size = Measures.length(words[1]);
     Measure<Length> length =
-        switch (words[0]) {
-          case "bolt" -> bolt(c, CarriageBolt.of(size));
-          case "unwin" -> rivet(c, Rivet.byUnwin(size));
-          case "rivet" -> rivet(c, Rivet.of(size));
-          case "nail" -> nail(c, ClenchedNail.of(Section.square(size)));
-          default -> throw new IllegalArgumentException(words[0]);
+        switch (c.text("thing")) {
+          case "bolt" -> bolt(c, CarriageBolt.of(c.length("size")));
+          case "rivet by Unwin" -> rivet(c, Rivet.byUnwin(c.length("plate")));
+          case "rivet" -> rivet(c, Rivet.of(c.length("size")));
+          case "nail" -> nail(c, ClenchedNail.of(Section.square(c.length("size"))));
+          default -> throw new IllegalArgumentException(c.text("thing"));
         };
     return length.in(c.lengthUnit());
   }
 
   private static Measure<Length> bolt(ValidationCase c, CarriageBolt bolt) {
-    return switch (c.text("quantity")) {
+    return switch (c.question()) {
       case "neck" -> bolt.neck();
       case "head" -> bolt.headDiameter();
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
   private static Measure<Length> rivet(ValidationCase c, Rivet rivet) {
     IronHole hole = IronHole.drilled(rivet.hole()).clearing(rivet.diameter());
-    return switch (c.text("quantity")) {
+    return switch (c.question()) {
       case "diameter" -> rivet.diameter();
       case "diameter up to 1/16 in" -> rivet.diameter().upTo(Graduation.SIXTEENTH);
       case "hole" -> rivet.hole();
@@ -123,23 +118,21 @@ final class FastenerTopics {
       case "edge" -> IronHoleRule.RIVET_PRACTICE.leastEdge(hole);
       case "head stock" -> rivet.headStock();
       case "countersunk head" -> rivet.countersunkHead().stockLength();
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
-  /** Through thicknesses written as {@code 1 in + 1 in, clench 1/4 in}. */
   private static Measure<Length> nail(ValidationCase c, ClenchedNail bare) {
-    String[] parts = c.text("given").split(", clench ", 2);
     ClenchedNail nail = bare;
-    for (String thickness : parts[0].split(" \\+ ", -1)) {
-      nail = nail.through(Measures.length(thickness));
+    for (int board = 1; c.value().has("board " + board); board++) {
+      nail = nail.through(c.length("board " + board));
     }
-    nail = parts.length > 1 ? nail.withClench(Measures.length(parts[1])) : nail;
-    return switch (c.text("quantity")) {
+    nail = c.value().has("clench") ? nail.withClench(c.length("clench")) : nail;
+    return switch (c.question()) {
       case "length" -> nail.length();
       case "least bar beyond the length" -> nail.barForShank().low().subtract(nail.length());
       case "most bar beyond the length" -> nail.barForShank().high().subtract(nail.length());
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 }

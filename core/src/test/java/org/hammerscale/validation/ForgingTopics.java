@@ -12,7 +12,6 @@ import org.hammerscale.forging.Taper;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measure;
-import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
 
 /** Change of section. */
@@ -21,12 +20,12 @@ final class ForgingTopics {
 
   static List<ValidationTopic> all() {
     return List.of(
-        new ValidationTopic("Tapers", "tapers.csv", ForgingTopics::taper),
-        new ValidationTopic("Drawing out", "drawing.csv", ForgingTopics::drawing),
-        new ValidationTopic("Spread", "spread.csv", ForgingTopics::spread),
-        new ValidationTopic("Decorative ends", "ends.csv", ForgingTopics::end),
-        new ValidationTopic("Upsetting and heads", "upsetting.csv", UpsetTopics::upset),
-        new ValidationTopic("Rivets", "rivets.csv", UpsetTopics::rivet));
+        new ValidationTopic("forging/tapers", ForgingTopics::taper),
+        new ValidationTopic("forging/drawing", ForgingTopics::drawing),
+        new ValidationTopic("forging/spread", ForgingTopics::spread),
+        new ValidationTopic("forging/ends", ForgingTopics::end),
+        new ValidationTopic("forging/upsetting", UpsetTopics::upset),
+        new ValidationTopic("forging/rivets", UpsetTopics::rivet));
   }
 
   private static double taper(ValidationCase c) {
@@ -51,20 +50,20 @@ final class ForgingTopics {
           default -> throw new IllegalArgumentException(c.text("law"));
         };
     Spread spread = Spread.thinning(bar, c.length("after"), law);
-    return switch (c.text("quantity")) {
+    return switch (c.question()) {
       case "coefficient" -> law.coefficient(bar);
       case "width" -> spread.width().likely().in(ShopUnits.MILLIMETRE);
       case "times wider" -> spread.width().likely().ratio(bar.width());
       case "times longer" -> spread.timesLonger();
       case "volume after ÷ before" ->
           spread.timesLonger() * spread.section().area().ratio(bar.area());
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
   private static double end(ValidationCase c) {
     Feature end = madeEnd(c, c.section("neck"));
-    return c.text("quantity").equals("length")
+    return c.question().equals("length")
         ? end.reach().in(c.lengthUnit())
         : end.metalKept().likely().in(c.volumeUnit());
   }
@@ -76,7 +75,7 @@ final class ForgingTopics {
       case "spear" -> End.spear(neck, c.length("width"), c.length("length"));
       case "fishtail" -> End.fishtail(neck, c.length("width"), c.length("length"));
       case "rat-tail" -> End.ratTail(neck, c.length("length"));
-      case "measured" -> End.measured(neck, widths(c.text("widths")));
+      case "measured" -> End.measured(neck, widths(c));
       case "parabola" ->
           End.along(
               neck,
@@ -105,12 +104,11 @@ final class ForgingTopics {
         });
   }
 
-  /** Written as {@code 20 mm: 50 mm; 60 mm: 44 mm}, distance first. */
-  private static Map<Measure<Length>, Measure<Length>> widths(String text) {
+  /** The width at each station, a distance from the neck. */
+  private static Map<Measure<Length>, Measure<Length>> widths(ValidationCase c) {
     Map<Measure<Length>, Measure<Length>> widths = new HashMap<>();
-    for (String pair : text.split("; ", -1)) {
-      String[] sizes = pair.split(": ", 2);
-      widths.put(Measures.length(sizes[0]), Measures.length(sizes[1]));
+    for (int station = 1; c.value().has("station " + station); station++) {
+      widths.put(c.length("station " + station), c.length("width " + station));
     }
     return widths;
   }
@@ -119,11 +117,10 @@ final class ForgingTopics {
     return Section.flat(c.length(width), c.length(thickness));
   }
 
-  /** As in other files, and {@code sharp 1 in} for a chisel edge of that width. */
-  private static Section section(ValidationCase c, String column) {
-    String[] words = c.text(column).split(" ", 2);
-    return words[0].equals("sharp")
-        ? Section.square(Measures.length(words[1])).edge()
-        : c.section(column);
+  /** As in other topics, and {@code sharp} for a chisel edge. */
+  private static Section section(ValidationCase c, String name) {
+    return c.text(name).equals("sharp")
+        ? Section.square(c.length(name + " across")).edge()
+        : c.section(name);
   }
 }

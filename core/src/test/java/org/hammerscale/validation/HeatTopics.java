@@ -28,61 +28,61 @@ final class HeatTopics {
 
   static List<ValidationTopic> all() {
     return List.of(
-        new ValidationTopic("Steel in the fire", "steel_in_the_fire.csv", HeatTopics::steel),
-        new ValidationTopic("Shrinkage", "contraction.csv", HeatTopics::contraction),
-        new ValidationTopic("Cooling times", "cooling_times.csv", HeatTopics::cooling),
-        new ValidationTopic("Convection", "convection.csv", HeatTopics::convection),
-        new ValidationTopic("One temperature throughout", "biot.csv", HeatTopics::biot));
+        new ValidationTopic("heat/steel_in_the_fire", HeatTopics::steel),
+        new ValidationTopic("heat/contraction", HeatTopics::contraction),
+        new ValidationTopic("heat/cooling_times", HeatTopics::cooling),
+        new ValidationTopic("heat/convection", HeatTopics::convection),
+        new ValidationTopic("heat/biot", HeatTopics::biot));
   }
 
   private static double steel(ValidationCase c) {
     HotMetal metal = HotMetal.of(metal(c));
     Measure<Temperature> heat = c.temperature("heat");
-    return switch (c.text("quantity")) {
+    return switch (c.question()) {
       case "elongation" -> metal.elongation(heat);
       case "specific heat" -> metal.specificHeatInJoulesPerKilogramKelvin(heat);
       case "conductivity" -> metal.conductivityInWattsPerMetreKelvin(heat);
       case "heat content" -> metal.heatContentInJoulesPerKilogram(heat);
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
   private static double contraction(ValidationCase c) {
     Contraction contraction = Contraction.from(c.temperature("heat"), metal(c));
-    return switch (c.text("quantity")) {
+    return switch (c.question()) {
       case "elongation" -> contraction.elongation();
       case "shrinkage" -> contraction.shrinkage();
       case "cold length of 1000 mm hot" ->
           contraction.cold(millimetres(1000)).in(ShopUnits.MILLIMETRE);
       case "growth of 1000 mm cold" ->
           contraction.hot(millimetres(1000)).in(ShopUnits.MILLIMETRE) - 1000;
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
   private static double cooling(ValidationCase c) {
     Material metal =
-        c.text("specific heat").equals("curve")
+        c.text("specific heat").isEmpty() // the curve
             ? Material.MILD_STEEL
             : Material.of("metal", Measures.kilogramsPerCubicMetre(7850), GIVEN)
-                .withSpecificHeatInJoulesPerKilogramKelvin(
-                    Double.parseDouble(c.text("specific heat")), GIVEN);
+                .withSpecificHeatInJoulesPerKilogramKelvin(c.number("specific heat"), GIVEN);
     return Cooling.from(c.temperature("from"), Bar.of(c.section("section"), metal))
         .to(c.temperature("to"))
         .in(air(c))
-        .withEmissivity(share(Double.parseDouble(c.text("emissivity"))))
+        .withEmissivity(share(c.number("emissivity")))
         .time()
         .likely()
         .in(ShopUnits.SECOND);
   }
 
   private static double convection(ValidationCase c) {
-    double number = c.text("number").isEmpty() ? 0 : Double.parseDouble(c.text("number"));
-    double prandtl = c.text("prandtl").isEmpty() ? 0 : Double.parseDouble(c.text("prandtl"));
-    return switch (c.text("quantity")) {
-      case "horizontal cylinder" -> Kernels.cylinder(number, prandtl);
-      case "vertical plate" -> Kernels.upright(number, prandtl);
-      case "draught" -> Kernels.acrossDraught(number, prandtl);
+    return switch (c.question()) {
+      case "horizontal cylinder" ->
+          Kernels.cylinder(c.number("Rayleigh number"), c.number("Prandtl number"));
+      case "vertical plate" ->
+          Kernels.upright(c.number("Rayleigh number"), c.number("Prandtl number"));
+      case "draught" ->
+          Kernels.acrossDraught(c.number("Reynolds number"), c.number("Prandtl number"));
       case "Rayleigh" -> Kernels.rayleigh(c.section("section"), c.temperature("surface"));
       case "Nusselt" ->
           Kernels.cylinder(Kernels.rayleigh(c.section("section"), c.temperature("surface")), 0.70);
@@ -91,7 +91,7 @@ final class HeatTopics {
       case "air density" -> Kernels.airDensity(c.temperature("surface"));
       case "air viscosity" -> Kernels.airViscosity(c.temperature("surface"));
       case "air conductivity" -> Kernels.airConductivity(c.temperature("surface"));
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
@@ -100,7 +100,7 @@ final class HeatTopics {
     Section section = c.section("section");
     double radiation = Kernels.radiation(0.8, heat);
     double convection = Kernels.convection(air(c), section, heat);
-    return switch (c.text("quantity")) {
+    return switch (c.question()) {
       case "radiation" -> radiation;
       case "convection" -> convection;
       case "depth" -> 1000 * Kernels.depth(section);
@@ -112,16 +112,13 @@ final class HeatTopics {
               .withEmissivity(share(0.8))
               .biot();
       case "share of convection" -> convection / (convection + radiation);
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
-  /** Air written as {@code still} or {@code taking 10}. */
+  /** Air that is still, or takes so much from each square metre of the bar. */
   private static Air air(ValidationCase c) {
-    String text = c.text("air");
-    return text.equals("still")
-        ? Air.STILL
-        : Air.taking(Double.parseDouble(text.substring(text.indexOf(' '))));
+    return c.text("air").equals("still") ? Air.STILL : Air.taking(c.number("film"));
   }
 
   private static Estimate<Dimensionless> share(double value) {

@@ -32,16 +32,14 @@ final class HingeToolTopics {
 
   static List<ValidationTopic> all() {
     return List.of(
-        new ValidationTopic("Pins", "pins.csv", HingeToolTopics::pin),
-        new ValidationTopic(
-            "Barrels pulled open", "barrels_pulled_open.csv", HingeToolTopics::opening),
-        new ValidationTopic(
-            "Drifts and swages", "drifts_and_swages.csv", HingeToolTopics::sizingTool));
+        new ValidationTopic("strength/pins", HingeToolTopics::pin),
+        new ValidationTopic("strength/barrels_pulled_open", HingeToolTopics::opening),
+        new ValidationTopic("hinge/drifts_and_swages", HingeToolTopics::sizingTool));
   }
 
   private static double pin(ValidationCase c) {
-    String quantity = c.text("quantity");
-    Measure<Force> force = read(c, "force", FORCES);
+    String quantity = c.question();
+    Measure<Force> force = c.value().input("force", Force.class);
     return switch (quantity) {
       case "least in single shear" ->
           PinSize.inSingleShear(force, permissible(c)).leastDiameter().in(c.lengthUnit());
@@ -72,26 +70,27 @@ final class HingeToolTopics {
   }
 
   private static PermissibleStress permissible(ValidationCase c) {
-    return PermissibleStress.of(
-        read(c, "strength", STRESSES), Double.parseDouble(c.text("safety")));
+    return PermissibleStress.of(c.value().input("strength", Pressure.class), c.number("safety"));
   }
 
   private static double opening(ValidationCase c) {
     Section strap = Section.flat(c.length("width"), c.length("thickness"));
     BarrelOpening opening = BarrelOpening.of(Barrel.around(c.length("bore"), strap));
-    return switch (c.text("quantity")) {
-      case "straight beam" -> in(c, opening.straightStress(read(c, "force", FORCES)), STRESSES);
-      case "curved beam" -> in(c, opening.curvedStress(read(c, "force", FORCES)), STRESSES);
+    return switch (c.question()) {
+      case "straight beam" ->
+          in(c, opening.straightStress(c.value().input("force", Force.class)), STRESSES);
+      case "curved beam" ->
+          in(c, opening.curvedStress(c.value().input("force", Force.class)), STRESSES);
       case "first yield" -> in(c, opening.firstYield(yielding(c).strength()), FORCES);
       case "plastic limit" -> in(c, opening.plasticLimit(yielding(c).strength()), FORCES);
       case "plastic limit with pull" ->
           in(c, opening.plasticLimitWithPull(yielding(c).strength()), FORCES);
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
   private static PermissibleStress yielding(ValidationCase c) {
-    return PermissibleStress.of(read(c, "strength", STRESSES), 1);
+    return PermissibleStress.of(c.value().input("strength", Pressure.class), 1);
   }
 
   private static double sizingTool(ValidationCase c) {
@@ -99,23 +98,17 @@ final class HingeToolTopics {
     Contraction tool = Contraction.from(c.temperature("tool"), Material.MILD_STEEL);
     Drift drift = Drift.leaving(c.length("size"), work).withTool(tool);
     Swage swage = Swage.truing(c.length("size"), work).withTool(tool);
-    return switch (c.text("quantity")) {
+    return switch (c.question()) {
       case "drift" -> drift.diameter().in(c.lengthUnit());
       case "swage" -> swage.groove().in(c.lengthUnit());
       case "bore left" -> drift.boreLeftBy(c.length("size")).in(c.lengthUnit());
       case "outside left" -> swage.outsideLeftBy(c.length("size")).in(c.lengthUnit());
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
-  }
-
-  private static <Q extends Quantity<Q>> Measure<Q> read(
-      ValidationCase c, String column, Map<String, Unit<Q>> units) {
-    String[] words = c.text(column).split(" ", 2);
-    return Measure.of(Double.parseDouble(words[0]), units.get(words[1]));
   }
 
   private static <Q extends Quantity<Q>> double in(
       ValidationCase c, Measure<Q> answer, Map<String, Unit<Q>> units) {
-    return answer.in(units.get(c.text("unit")));
+    return answer.in(units.get(c.unit()));
   }
 }

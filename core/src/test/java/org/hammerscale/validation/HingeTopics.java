@@ -21,9 +21,9 @@ final class HingeTopics {
 
   static List<ValidationTopic> all() {
     return List.of(
-        new ValidationTopic("Eyes, rings and barrels", "barrels.csv", HingeTopics::barrel),
-        new ValidationTopic("How barrels close", "barrel_closing.csv", HingeTopics::closing),
-        new ValidationTopic("Knuckles", "knuckles.csv", HingeTopics::knuckles));
+        new ValidationTopic("hinge/barrels", HingeTopics::barrel),
+        new ValidationTopic("hinge/barrel_closing", HingeTopics::closing),
+        new ValidationTopic("hinge/knuckles", HingeTopics::knuckles));
   }
 
   private static double closing(ValidationCase c) {
@@ -39,11 +39,11 @@ final class HingeTopics {
           default -> throw new IllegalArgumentException(c.text("end"));
         };
     BarrelClosing closing = barrel.closing();
-    if (c.text("quantity").equals("uncovered")) {
+    if (c.question().equals("uncovered")) {
       return closing.uncovered().in(ShopUnits.DEGREE);
     }
     Measure<Length> length =
-        switch (c.text("quantity")) {
+        switch (c.question()) {
           case "strip" -> closing.stripLength();
           case "cut" -> closing.cutLength();
           case "strip from cut" -> closing.stripFrom(c.length("length"));
@@ -52,18 +52,16 @@ final class HingeTopics {
           case "leaf start" -> barrel.leafStart();
           case "least scarf" -> closing.leastScarf(c.length("edge"));
           case "bore closed on" -> barrel.using(c.length("length")).insideDiameter();
-          default -> throw new IllegalArgumentException(c.text("quantity"));
+          default -> throw new IllegalArgumentException(c.question());
         };
     return length.in(c.lengthUnit());
   }
 
   private static double knuckles(ValidationCase c) {
     Knuckles knuckles =
-        Knuckles.across(c.length("width"))
-            .into(Integer.parseInt(c.text("count")))
-            .withGap(c.length("gap"));
+        Knuckles.across(c.length("width")).into(c.count("count")).withGap(c.length("gap"));
     Measure<Length> kerf = c.length("kerf");
-    return switch (c.text("quantity")) {
+    return switch (c.question()) {
       case "knuckle" -> knuckles.length(2).in(c.lengthUnit());
       case "outer knuckle, bearing equally" ->
           knuckles.bearingEqually().length(1).in(c.lengthUnit());
@@ -77,7 +75,7 @@ final class HingeTopics {
       case "knuckles of second leaf" -> knuckles.knucklesOf(Leaf.SECOND).size();
       case "bearing of first leaf" -> knuckles.bearingLength(Leaf.FIRST).in(c.lengthUnit());
       case "bearing of second leaf" -> knuckles.bearingLength(Leaf.SECOND).in(c.lengthUnit());
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
@@ -92,13 +90,13 @@ final class HingeTopics {
   private static double barrel(ValidationCase c) {
     Barrel barrel = Barrel.around(c.length("bore"), Section.square(c.length("thickness")));
     Measure<Length> length =
-        switch (c.text("quantity")) {
+        switch (c.question()) {
           case "mean diameter" -> barrel.meanDiameter();
           case "outside diameter" -> barrel.outsideDiameter();
           case "developed length" -> barrel.developedLength();
           case "developed length up to 1/8 in" -> barrel.developedLength().upTo(Graduation.EIGHTH);
           case "bench length" -> barrel.lengthByRuleOfThree();
-          default -> throw new IllegalArgumentException(c.text("quantity"));
+          default -> throw new IllegalArgumentException(c.question());
         };
     return length.in(c.lengthUnit());
   }

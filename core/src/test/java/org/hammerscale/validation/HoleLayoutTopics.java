@@ -1,7 +1,5 @@
 package org.hammerscale.validation;
 
-import static org.hammerscale.units.Measures.millimetres;
-
 import java.util.List;
 import javax.measure.quantity.Length;
 import org.hammerscale.spacing.ClosedStretch;
@@ -14,13 +12,12 @@ final class HoleLayoutTopics {
   private HoleLayoutTopics() {}
 
   static List<ValidationTopic> all() {
-    return List.of(
-        new ValidationTopic("Holes along a leaf", "hole_layouts.csv", HoleLayoutTopics::layout));
+    return List.of(new ValidationTopic("spacing/hole_layouts", HoleLayoutTopics::layout));
   }
 
   private static double layout(ValidationCase c) {
     HoleRow row = row(c);
-    String quantity = c.text("quantity");
+    String quantity = c.question();
     if (quantity.startsWith("hole ")) {
       int hole = Integer.parseInt(quantity.substring("hole ".length()));
       return millimetresOf(row.layout().positions().get(hole - 1));
@@ -39,35 +36,19 @@ final class HoleLayoutTopics {
 
   private static HoleRow row(ValidationCase c) {
     HoleRow row =
-        HoleRow.along(length(c.text("leaf")))
-            .holes(Integer.parseInt(c.text("holes")))
-            .startingFrom(length(c.text("start")))
-            .endingBefore(length(c.text("end")));
-    for (String stretch : parts(c, "closed")) {
-      String[] ends = stretch.split("-", 2);
-      row = row.missing(ClosedStretch.between(length(ends[0]), length(ends[1])));
+        HoleRow.along(c.length("leaf"))
+            .holes(c.count("holes"))
+            .startingFrom(c.length("start"))
+            .endingBefore(c.length("end"));
+    for (int i = 1; c.value().has("closed " + i + " from"); i++) {
+      Measure<Length> from = c.length("closed " + i + " from");
+      row = row.missing(ClosedStretch.between(from, c.length("closed " + i + " to")));
     }
-    for (String fixed : parts(c, "fixed")) {
-      row = row.using(length(fixed));
+    for (int i = 1; c.value().has("fixed " + i); i++) {
+      row = row.using(c.length("fixed " + i));
     }
-    for (String least : parts(c, "least")) {
-      row = row.leastSpacing(length(least));
-    }
-    for (String mirror : parts(c, "mirror")) {
-      row = row.symmetricAbout(length(mirror));
-    }
-    for (String apart : parts(c, "rows")) {
-      row = row.inTwoRows(length(apart));
-    }
-    return row;
-  }
-
-  private static List<String> parts(ValidationCase c, String column) {
-    String text = c.text(column);
-    return text.isEmpty() ? List.of() : List.of(text.split(";", -1));
-  }
-
-  private static Measure<Length> length(String number) {
-    return millimetres(Double.parseDouble(number));
+    row = c.value().has("least") ? row.leastSpacing(c.length("least")) : row;
+    row = c.value().has("mirror") ? row.symmetricAbout(c.length("mirror")) : row;
+    return c.value().has("rows apart") ? row.inTwoRows(c.length("rows apart")) : row;
   }
 }

@@ -1,6 +1,5 @@
 package org.hammerscale.validation;
 
-import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
 import org.hammerscale.fastening.IronHole;
@@ -19,7 +18,7 @@ final class IronHoleAnswers {
   private IronHoleAnswers() {}
 
   static double answer(ValidationCase c) {
-    String question = c.text("question");
+    String question = c.question();
     return switch (question) {
       case "net area" -> NetSection.of(c.section("strap"), holes(c)).netArea().in(c.areaUnit());
       case "area of the line" ->
@@ -59,18 +58,18 @@ final class IronHoleAnswers {
     };
   }
 
-  /** Written as {@code 7 mm at 30 mm off 10 mm; ...}; drilled, and filled by their fasteners. */
+  /** Drilled, and filled by their fasteners. */
   private static IronHole[] holes(ValidationCase c) {
-    return Stream.of(c.text("holes").split("; ", -1))
-        .map(IronHoleAnswers::hole)
+    return c.value().inputs().stream()
+        .filter(name -> name.matches("hole \\d+"))
+        .map(name -> hole(c, name))
         .toArray(IronHole[]::new);
   }
 
-  private static IronHole hole(String text) {
-    String[] words = text.split(" at | off ", -1);
-    IronHole hole = IronHole.drilled(Measures.length(words[0]));
-    return words.length == 1
-        ? hole
-        : hole.at(Measures.length(words[1])).offCentre(Measures.length(words[2]));
+  private static IronHole hole(ValidationCase c, String name) {
+    IronHole hole = IronHole.drilled(c.length(name));
+    return c.value().has(name + " at")
+        ? hole.at(c.length(name + " at")).offCentre(c.length(name + " off centre"))
+        : hole;
   }
 }

@@ -27,27 +27,27 @@ final class ScaleTopics {
 
   static List<ValidationTopic> all() {
     return List.of(
-        new ValidationTopic("Oxides of iron", "oxides.csv", ScaleTopics::oxide),
-        new ValidationTopic("Laws of scale", "scale_laws.csv", ScaleTopics::law),
-        new ValidationTopic("Scale at one heat", "scale_growth.csv", ScaleTopics::growth),
-        new ValidationTopic("Scale in short heats", "scale_short_heats.csv", ScaleTopics::fed),
-        new ValidationTopic("Part lost as scale", "scale_shares.csv", ScaleTopics::share),
-        new ValidationTopic("Rules of thumb for scale", "scale_rules.csv", ScaleTopics::rule));
+        new ValidationTopic("scale/oxides", ScaleTopics::oxide),
+        new ValidationTopic("scale/scale_laws", ScaleTopics::law),
+        new ValidationTopic("scale/scale_growth", ScaleTopics::growth),
+        new ValidationTopic("scale/scale_short_heats", ScaleTopics::fed),
+        new ValidationTopic("scale/scale_shares", ScaleTopics::share),
+        new ValidationTopic("scale/scale_rules", ScaleTopics::rule));
   }
 
   private static double oxide(ValidationCase c) {
-    return ScaleKernels.oxide(c.text("oxide"), c.text("quantity"));
+    return ScaleKernels.oxide(c.text("oxide"), c.question());
   }
 
   private static double law(ValidationCase c) {
     ScaleLaw law = named(c.text("law"));
-    return switch (c.text("quantity")) {
+    return switch (c.question()) {
       case "prefactor" -> ScaleKernels.prefactor(law);
       case "energy" -> ScaleKernels.energy(law);
       case "tube with ramps" -> micrometres(law.scaleThickness(tube()));
       case "tube soak only" ->
           micrometres(law.scaleThickness(FireHistory.soak(celsius(1000), minutes(15))));
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
@@ -62,32 +62,32 @@ final class ScaleTopics {
   private static double growth(ValidationCase c) {
     ScaleLaw law = named(c.text("law"));
     FireHistory soak = soak(c);
-    return switch (c.text("quantity")) {
+    return switch (c.question()) {
       case "scale" -> law.scaleThickness(soak).in(ShopUnits.MILLIMETRE);
       case "metal" -> law.metalLoss(soak).in(ShopUnits.MILLIMETRE);
       case "metal mass" -> law.metalLoss(soak).in(ShopUnits.MILLIMETRE) * IRON_DENSITY;
       case "oxygen" -> ScaleKernels.oxygen(law, soak);
       case "over Stanley" -> law.metalLoss(soak).ratio(ScaleLaw.STANLEY.metalLoss(soak));
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
   private static double fed(ValidationCase c) {
     FireHistory soak = soak(c);
     Measure<Length> parabola = ScaleLaw.MI.metalLoss(soak);
-    Measure<Length> fed = ScaleKernels.fed(ScaleLaw.MI, soak, Double.parseDouble(c.text("supply")));
-    return switch (c.text("quantity")) {
+    Measure<Length> fed = ScaleKernels.fed(ScaleLaw.MI, soak, c.number("supply"));
+    return switch (c.question()) {
       case "parabola" -> parabola.in(ShopUnits.MILLIMETRE);
       case "fed" -> fed.in(ShopUnits.MILLIMETRE);
       case "parabola over fed" -> parabola.ratio(fed);
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
   private static double share(ValidationCase c) {
     Bar bar = Bar.of(c.section("section"), Material.MILD_STEEL);
     ScaleLoss loss = ScaleLoss.of(bar, HeatPlan.of(soak(c))).by(named(c.text("law"))).unfed();
-    return c.text("quantity").equals("percent")
+    return c.question().equals("percent")
         ? percent(loss.share().likely())
         : loss.perSurface().likely().in(ShopUnits.MILLIMETRE);
   }
@@ -98,12 +98,12 @@ final class ScaleTopics {
             .filter(rule -> rule.name().equals(c.text("rule")))
             .findFirst()
             .orElseThrow()
-            .share(Integer.parseInt(c.text("heats")));
-    return switch (c.text("bound")) {
+            .share(c.count("heats"));
+    return switch (c.question()) {
       case "low" -> percent(share.low());
       case "likely" -> percent(share.likely());
       case "high" -> percent(share.high());
-      default -> throw new IllegalArgumentException(c.text("bound"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
@@ -113,7 +113,7 @@ final class ScaleTopics {
   }
 
   private static FireHistory soak(ValidationCase c) {
-    return FireHistory.soak(c.temperature("heat"), minutes(Double.parseDouble(c.text("minutes"))));
+    return FireHistory.soak(c.temperature("heat"), c.time("time"));
   }
 
   private static double micrometres(Measure<Length> thickness) {

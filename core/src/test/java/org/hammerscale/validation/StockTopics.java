@@ -4,13 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import javax.measure.Quantity;
+import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Temperature;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Density;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
-import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Source;
 
@@ -31,64 +32,68 @@ final class StockTopics {
 
   static List<ValidationTopic> all() {
     return List.of(
-        new ValidationTopic("Areas and circumferences", "sections.csv", StockTopics::section),
-        new ValidationTopic("Weights of bars", "bar_weights.csv", StockTopics::weight),
-        new ValidationTopic("Metals", "materials.csv", StockTopics::material));
+        new ValidationTopic("stock/sections", StockTopics::section),
+        new ValidationTopic("stock/bar_weights", StockTopics::weight),
+        new ValidationTopic("stock/materials", StockTopics::material));
   }
 
   private static double section(ValidationCase c) {
     Section section = c.section("section");
-    return switch (c.text("quantity")) {
+    return switch (c.question()) {
       case "area" -> section.area().in(c.areaUnit());
       case "perimeter" -> section.perimeter().in(c.lengthUnit());
       case "width" -> section.width().in(c.lengthUnit());
       case "thickness" -> section.thickness().in(c.lengthUnit());
       case "to centre" -> section.toCentre().in(c.lengthUnit());
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
   private static double weight(ValidationCase c) {
     Material material =
-        Material.of("metal", density(c.text("density")), Source.computed("as the table says"));
+        Material.of(
+            "metal",
+            c.value().input("density", Density.class),
+            Source.computed("as the table says"));
     Bar bar = Bar.of(c.section("section"), material);
-    return switch (c.text("unit")) {
+    return switch (c.unit()) {
       case "lb/ft" -> bar.massPerLength().in(ShopUnits.POUND_PER_FOOT);
       case "kg/m" -> bar.massPerLength().in(ShopUnits.KILOGRAM_PER_METRE);
       case "lb" -> bar.mass(c.length("length")).in(ShopUnits.POUND);
-      default -> throw new IllegalArgumentException(c.text("unit"));
+      default -> throw new IllegalArgumentException(c.unit());
     };
-  }
-
-  private static Measure<Density> density(String text) {
-    String[] words = text.split(" ", 2);
-    double value = Double.parseDouble(words[0]);
-    return words[1].equals("lb/ft³")
-        ? Measures.poundsPerCubicFoot(value)
-        : Measures.kilogramsPerCubicMetre(value);
   }
 
   private static double material(ValidationCase c) {
     Material metal =
         METALS.stream()
-            .filter(material -> material.name().equals(c.text("case")))
+            .filter(material -> material.name().equals(c.text("metal")))
             .findFirst()
             .orElseThrow();
-    return switch (c.text("quantity")) {
-      case "density" -> metal.density().in(c.densityUnit());
-      case "forging start" -> certain(metal.forgingStart()).in(c.temperatureUnit());
-      case "forging start, low" -> metal.forgingStart().low().in(c.temperatureUnit());
-      case "forging start, high" -> metal.forgingStart().high().in(c.temperatureUnit());
-      case "forging finish" -> certain(metal.forgingFinish()).in(c.temperatureUnit());
-      case "forging finish, low" -> metal.forgingFinish().low().in(c.temperatureUnit());
-      case "forging finish, high" -> metal.forgingFinish().high().in(c.temperatureUnit());
-      case "solidus" -> metal.solidus().in(c.temperatureUnit());
-      case "yield strength" -> certain(metal.yieldStrength()).in(c.pressureUnit());
-      case "yield strength, low" -> metal.yieldStrength().low().in(c.pressureUnit());
-      case "yield strength, high" -> metal.yieldStrength().high().in(c.pressureUnit());
+    return switch (c.question()) {
+      case "density" -> metal.density().in(c.value().expected(Density.class).getUnit());
+      case "forging start" ->
+          certain(metal.forgingStart()).in(c.value().expected(Temperature.class).getUnit());
+      case "forging start, low" ->
+          metal.forgingStart().low().in(c.value().expected(Temperature.class).getUnit());
+      case "forging start, high" ->
+          metal.forgingStart().high().in(c.value().expected(Temperature.class).getUnit());
+      case "forging finish" ->
+          certain(metal.forgingFinish()).in(c.value().expected(Temperature.class).getUnit());
+      case "forging finish, low" ->
+          metal.forgingFinish().low().in(c.value().expected(Temperature.class).getUnit());
+      case "forging finish, high" ->
+          metal.forgingFinish().high().in(c.value().expected(Temperature.class).getUnit());
+      case "solidus" -> metal.solidus().in(c.value().expected(Temperature.class).getUnit());
+      case "yield strength" ->
+          certain(metal.yieldStrength()).in(c.value().expected(Pressure.class).getUnit());
+      case "yield strength, low" ->
+          metal.yieldStrength().low().in(c.value().expected(Pressure.class).getUnit());
+      case "yield strength, high" ->
+          metal.yieldStrength().high().in(c.value().expected(Pressure.class).getUnit());
       case "expansion" -> metal.expansionPerKelvin() * 1e6 / kelvins(c);
       case "specific heat" -> metal.specificHeatInJoulesPerKilogramKelvin() / joules(c);
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
@@ -99,11 +104,11 @@ final class StockTopics {
 
   /** How many times an expansion in the case's unit goes into one per kelvin. */
   private static double kelvins(ValidationCase c) {
-    return c.text("unit").equals("10⁻⁶/°F") ? 1.8 : 1;
+    return c.unit().equals("10⁻⁶/°F") ? 1.8 : 1;
   }
 
   /** Joules per kilogram and kelvin in the case's unit; the Btu of the international table. */
   private static double joules(ValidationCase c) {
-    return c.text("unit").equals("Btu/(lb °F)") ? 4186.8 : 1;
+    return c.unit().equals("Btu/(lb °F)") ? 4186.8 : 1;
   }
 }

@@ -1,6 +1,5 @@
 package org.hammerscale.validation;
 
-import static org.hammerscale.units.Measures.degrees;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
@@ -20,14 +19,14 @@ final class SwingTopics {
   private SwingTopics() {}
 
   static List<ValidationTopic> all() {
-    return List.of(new ValidationTopic("Swing of hinges", "swing.csv", SwingTopics::answer));
+    return List.of(new ValidationTopic("hinge/swing", SwingTopics::answer));
   }
 
   private static double answer(ValidationCase c) {
     LeafProfile uncut = uncut(c);
     LeafProfile leaf =
         c.text("notch").isEmpty() ? uncut : uncut.notchedBehindPin(c.length("notch"));
-    return switch (c.text("quantity")) {
+    return switch (c.question()) {
       case "opening" -> opening(c, swing(c, leaf));
       case "back swing" -> swing(c, leaf).backSwing().in(ShopUnits.DEGREE);
       case "barrel notch" -> {
@@ -35,7 +34,7 @@ final class SwingTopics {
         yield swing(c, uncut).barrelNotch().in(c.lengthUnit());
       }
       case "least notch" -> leastNotch(c, swing(c, leaf)).in(c.lengthUnit());
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
@@ -47,7 +46,7 @@ final class SwingTopics {
   }
 
   private static Measure<Length> leastNotch(ValidationCase c, Swing swing) {
-    Measure<Angle> wanted = degrees(Double.parseDouble(c.text("angle")));
+    Measure<Angle> wanted = c.angle("angle");
     if (!c.text("contact").isEmpty()) {
       boolean barrel = swing.leastNotchContact(wanted) == Contact.BARREL;
       assertEquals(c.text("contact").equals("barrel"), barrel, c::toString);

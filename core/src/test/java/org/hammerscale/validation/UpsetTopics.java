@@ -18,14 +18,14 @@ final class UpsetTopics {
     Section bar = c.section("bar");
     if (c.text("shape").equals("coach")) {
       // A plain square neck of a bar's thickness, less the round shank that it stands on.
-      double neck = c.length("c").in(c.lengthUnit());
+      double neck = c.length("neck").in(c.lengthUnit());
       double square = Section.square(bar.width()).area().ratio(bar.area()) * neck;
-      return Head.dome(bar, c.section("a"), c.length("b")).stockLength().in(c.lengthUnit())
+      return Head.dome(bar, c.section("base"), c.length("height")).stockLength().in(c.lengthUnit())
           + square
           - neck;
     }
     Upset upset = made(c, bar);
-    return switch (c.text("quantity")) {
+    return switch (c.question()) {
       case "bar used" -> upset.stockLength().in(c.lengthUnit());
       case "bar used up to 1/8 in" ->
           upset.stockLength().upTo(Graduation.EIGHTH).in(c.lengthUnit());
@@ -36,25 +36,23 @@ final class UpsetTopics {
       case "volume" -> upset.metalKept().likely().in(c.volumeUnit());
       case "longest free" -> upset.longestFree().in(c.lengthUnit());
       case "longest beyond the die" -> upset.longestBeyondDie().in(c.lengthUnit());
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
   private static Upset made(ValidationCase c, Section bar) {
     return switch (c.text("shape")) {
-      case "jumped" -> Upset.using(c.length("b"), bar, c.section("a"));
-      case "prism" -> Upset.to(bar, c.section("a"), c.length("b"));
-      case "flare" -> Upset.flared(bar, c.section("a"), c.length("b"));
-      case "barrel" -> Upset.barrelled(bar, c.section("a"), c.length("b"));
-      case "dome" -> Head.dome(bar, c.section("a"), c.length("b"));
-      case "ball" -> Head.ball(bar, c.length("a"));
-      case "tapered" -> Head.tapered(bar, c.section("a"), c.section("b"), c.length("c"));
-      case "rose" -> Head.tapered(bar, c.section("a"), c.section("a").point(), c.length("b"));
-      case "countersunk" ->
-          Head.countersunk(bar, c.length("a"), Measures.degrees(Double.parseDouble(c.text("b"))));
-      case "overgrip" ->
-          Head.countersunkOverGrip(
-              bar, c.length("a"), Measures.degrees(Double.parseDouble(c.text("b"))));
+      case "jumped" -> Upset.using(c.length("bar length"), bar, c.section("to"));
+      case "prism" -> Upset.to(bar, c.section("section"), c.length("length"));
+      case "flare" -> Upset.flared(bar, c.section("end"), c.length("length"));
+      case "barrel" -> Upset.barrelled(bar, c.section("middle"), c.length("length"));
+      case "dome" -> Head.dome(bar, c.section("base"), c.length("height"));
+      case "ball" -> Head.ball(bar, c.length("diameter"));
+      case "tapered" -> Head.tapered(bar, c.section("base"), c.section("top"), c.length("height"));
+      case "rose" ->
+          Head.tapered(bar, c.section("base"), c.section("base").point(), c.length("height"));
+      case "countersunk" -> Head.countersunk(bar, c.length("diameter"), c.angle("angle"));
+      case "overgrip" -> Head.countersunkOverGrip(bar, c.length("diameter"), c.angle("angle"));
       case "snap" -> Head.snap(bar);
       case "pan" -> Head.pan(bar);
       case "nail" -> Head.nail(bar);
@@ -78,7 +76,7 @@ final class UpsetTopics {
         };
     RivetBlank tight = RivetBlank.through(c.length("grip"), head);
     Measure<Length> answer =
-        switch (c.text("quantity")) {
+        switch (c.question()) {
           case "length" -> tight.inHole(c.length("hole")).length();
           case "hole filling" -> tight.inHole(c.length("hole")).length().subtract(tight.length());
           case "1.5 d rule" -> RivetBlank.Rule.ONE_AND_A_HALF.length(c.length("grip"), shank);
@@ -87,7 +85,7 @@ final class UpsetTopics {
                   .length(c.length("grip"), shank)
                   .subtract(c.length("grip"));
           case "1.1 s + 1.3 d rule" -> RivetBlank.Rule.FILLED_HOLE.length(c.length("grip"), shank);
-          default -> throw new IllegalArgumentException(c.text("quantity"));
+          default -> throw new IllegalArgumentException(c.question());
         };
     return answer.in(c.lengthUnit());
   }

@@ -9,8 +9,13 @@ import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import org.hammerscale.checking.CheckTopic;
+import org.hammerscale.checking.CheckValue;
+import org.hammerscale.working.Source;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -25,10 +30,6 @@ class ValidationPageTest {
 
   private static final int ROWS_SHOWN_OF_MORE = 40;
 
-  /** How a value can be known, in the order of the columns. */
-  private static final List<String> KINDS =
-      List.of("read", "standard, from memory", "computed", "common practice");
-
   @Test
   void pageIsUpToDate() throws IOException {
     String expected = page();
@@ -39,49 +40,96 @@ class ValidationPageTest {
     assertEquals(expected, committed, "VALIDATION.md was stale and has been written anew");
   }
 
+  /** A value beside our answer, which is worked out once. */
+  private record Row(CheckValue value, double computed) {
+    double difference() {
+      return computed - value.expected();
+    }
+
+    double shareOfAllowed() {
+      double off = Math.abs(difference());
+      return off == 0 ? 0 : off / value.tolerance(); // nothing of nothing is nothing
+    }
+
+    String line() {
+      // The digits that the source prints stand in the value's words.
+      String[] said = value.toString().substring(value.id().length() + 2).split(" ± ", 2);
+      String locator = value.locator().isEmpty() ? "" : ", " + value.locator();
+      return String.join(
+              " | ",
+              "| " + value.id(),
+              said[0],
+              digits(computed, 10),
+              Math.abs(difference()) < 1e-9 ? "0" : digits(difference(), 2),
+              said[1],
+              value.source() + locator,
+              value.kind().toString())
+          + " |\n";
+    }
+  }
+
+  private record Topic(CheckTopic topic, List<Row> rows) {
+    static Topic of(ValidationTopic topic) {
+      return new Topic(
+          topic.topic(),
+          topic.cases().stream()
+              .map(c -> new Row(c.value(), topic.answer().applyAsDouble(c)))
+              .toList());
+    }
+
+    double mostUsed() {
+      return rows.stream().mapToDouble(Row::shareOfAllowed).max().orElseThrow();
+    }
+
+    List<Row> shown() {
+      return rows.size() <= ROWS_READ_WITH_PATIENCE
+          ? rows
+          : rows.stream()
+              .sorted(Comparator.comparingDouble(row -> -row.shareOfAllowed()))
+              .limit(ROWS_SHOWN_OF_MORE)
+              .toList();
+    }
+
+    String part() {
+      StringBuilder part = new StringBuilder();
+      part.append("\n## ").append(topic.title()).append("\n\n");
+      part.append(topic.remarks()).append("\n");
+      Set<Row> shown = new HashSet<>(shown());
+      if (shown.size() < rows.size()) {
+        part.append("\nThe file has ").append(rows.size()).append(" rows. Here stand the ");
+        part.append(shown.size())
+            .append(" that differ most from the source, for what is allowed.\n");
+      }
+      part.append("\n| case | source says | we say | difference | allowed | source | kind |\n")
+          .append("|---|---|---|---|---|---|---|\n");
+      rows.stream().filter(shown::contains).forEach(row -> part.append(row.line()));
+      List<String> notes =
+          rows.stream()
+              .filter(row -> !row.value.note().isEmpty())
+              .map(row -> "- *" + row.value.id() + "*: " + row.value.note() + "\n")
+              .toList();
+      return notes.isEmpty()
+          ? part.toString()
+          : part.append("\nNotes:\n\n").append(String.join("", notes)).toString();
+    }
+  }
+
   private static String page() {
+    List<Topic> topics = ValidationTopic.all().stream().map(Topic::of).toList();
     StringBuilder page = new StringBuilder();
     page.append("# Validation\n\n")
         .append("Values of other people beside our own. This page is written by a test, which")
         .append(" fails when it is stale; the\nrows are in")
-        .append(" `src/test/resources/org/hammerscale/validation`. *Kind* says how the value is")
+        .append(" `src/main/resources/org/hammerscale/checking`. *Kind* says how the value is")
         .append(" known: read in the\npublished page, a standard quoted from memory, computed by")
         .append(" another formula, or common practice.\n")
-        .append(contents());
-    for (ValidationTopic topic : ValidationTopic.all()) {
-      page.append("\n## ").append(topic.title()).append("\n\n");
-      for (String remark : ValidationFile.remarks(topic.file())) {
-        page.append(remark).append("\n");
-      }
-      List<ValidationCase> shown = shown(topic);
-      if (shown.size() < topic.cases().size()) {
-        page.append("\nThe file has ")
-            .append(topic.cases().size())
-            .append(" rows. Here stand the ");
-        page.append(shown.size())
-            .append(" that differ most from the source, for what is allowed.\n");
-      }
-      page.append("\n| case | source says | we say | difference | allowed | source | kind |\n")
-          .append("|---|---|---|---|---|---|---|\n");
-      StringBuilder notes = new StringBuilder();
-      for (ValidationCase c : topic.cases()) {
-        if (shown.contains(c)) {
-          page.append(row(topic, c));
-        }
-        if (!c.text("note").isEmpty()) {
-          notes.append("- *").append(name(c)).append("*: ").append(c.text("note"));
-          notes.append("\n");
-        }
-      }
-      if (!notes.isEmpty()) {
-        page.append("\nNotes:\n\n").append(notes);
-      }
-    }
+        .append(contents(topics));
+    topics.forEach(topic -> page.append(topic.part()));
     return page.toString();
   }
 
   /** The topics, how many rows of which kind each has, and the row nearest to its limit. */
-  private static String contents() {
+  private static String contents(List<Topic> topics) {
     StringBuilder table = new StringBuilder();
     table
         .append(
@@ -90,75 +138,28 @@ class ValidationPageTest {
         .append(" topic takes up, rounded up.\n\n")
         .append("| topic | rows | read | from memory | computed | common practice | most used |\n")
         .append("|---|--:|--:|--:|--:|--:|--:|\n");
-    List<ValidationTopic> topics = ValidationTopic.all();
-    for (ValidationTopic topic : topics) {
-      String link = "[" + topic.title() + "](#" + anchor(topic.title()) + ")";
-      table.append(line(link, topic.cases(), mostUsed(topic)));
+    for (Topic topic : topics) {
+      String title = topic.topic.title();
+      table.append(line("[" + title + "](#" + anchor(title) + ")", topic.rows, topic.mostUsed()));
     }
-    return table
-        .append(
-            line(
-                "all",
-                topics.stream().flatMap(topic -> topic.cases().stream()).toList(),
-                topics.stream().mapToDouble(ValidationPageTest::mostUsed).max().orElseThrow()))
-        .toString();
+    List<Row> all = topics.stream().flatMap(topic -> topic.rows.stream()).toList();
+    double mostUsed = topics.stream().mapToDouble(Topic::mostUsed).max().orElseThrow();
+    return table.append(line("all", all, mostUsed)).toString();
   }
 
-  private static String line(String name, List<ValidationCase> cases, double mostUsed) {
-    StringBuilder line = new StringBuilder("| " + name + " | " + cases.size());
-    int counted = 0;
-    for (String kind : KINDS) {
-      int rows = (int) cases.stream().filter(c -> c.text("kind").equals(kind)).count();
-      line.append(" | ").append(rows == 0 ? "" : rows);
-      counted += rows;
+  private static String line(String name, List<Row> rows, double mostUsed) {
+    StringBuilder line = new StringBuilder("| " + name + " | " + rows.size());
+    for (Source.Kind kind : Source.Kind.values()) { // in the order of the columns
+      long ofKind = rows.stream().filter(row -> row.value.kind() == kind).count();
+      line.append(" | ").append(ofKind == 0 ? "" : ofKind);
     }
-    assertEquals(cases.size(), counted, name + ": a row of another kind");
     BigDecimal percent = new BigDecimal(mostUsed * 100).setScale(1, RoundingMode.CEILING);
     return line + " | " + (mostUsed == 0 ? "0" : percent.toPlainString()) + " % |\n";
-  }
-
-  private static double mostUsed(ValidationTopic topic) {
-    return topic.cases().stream().mapToDouble(c -> shareOfAllowed(topic, c)).max().orElseThrow();
   }
 
   /** What a heading is linked by: its words in small letters, with hyphens between. */
   private static String anchor(String title) {
     return title.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N} -]", "").replace(' ', '-');
-  }
-
-  private static List<ValidationCase> shown(ValidationTopic topic) {
-    List<ValidationCase> cases = topic.cases();
-    return cases.size() <= ROWS_READ_WITH_PATIENCE
-        ? cases
-        : cases.stream()
-            .sorted(Comparator.comparingDouble(c -> -shareOfAllowed(topic, c)))
-            .limit(ROWS_SHOWN_OF_MORE)
-            .toList();
-  }
-
-  private static double shareOfAllowed(ValidationTopic topic, ValidationCase c) {
-    double difference = Math.abs(topic.answer().applyAsDouble(c) - c.expected());
-    return difference == 0 ? 0 : difference / c.tolerance(); // nothing of nothing is nothing
-  }
-
-  private static String row(ValidationTopic topic, ValidationCase c) {
-    double computed = topic.answer().applyAsDouble(c);
-    double difference = computed - c.expected();
-    String locator = c.text("locator").isEmpty() ? "" : ", " + c.text("locator");
-    return String.join(
-            " | ",
-            "| " + name(c),
-            c.text("expected") + " " + c.text("unit"),
-            digits(computed, 10),
-            Math.abs(difference) < 1e-9 ? "0" : digits(difference, 2),
-            c.text("tolerance"),
-            c.text("source") + locator,
-            c.text("kind"))
-        + " |\n";
-  }
-
-  private static String name(ValidationCase c) {
-    return c.text("case") + (c.row().containsKey("quantity") ? ", " + c.text("quantity") : "");
   }
 
   private static String digits(double value, int digits) {

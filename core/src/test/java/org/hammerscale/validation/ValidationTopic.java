@@ -1,16 +1,23 @@
 package org.hammerscale.validation;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import org.hammerscale.checking.CheckTopic;
 
 /**
- * What is checked against other people's values: a file of cases, and how we answer each of them,
- * in the unit that the case names. Each room of the library lists its own.
+ * What is checked against other people's values: a topic of check values, and how we answer each of
+ * them, in the unit that the value is in. Each room of the library lists its own.
  */
-record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCase> answer) {
-  /** The topics of all rooms, in the order of the page. */
+record ValidationTopic(CheckTopic topic, ToDoubleFunction<ValidationCase> answer) {
+  ValidationTopic(String name, ToDoubleFunction<ValidationCase> answer) {
+    this(CheckTopic.named(name), answer);
+  }
+
+  /** The topics of all rooms, in the order of their index. */
   static List<ValidationTopic> all() {
+    List<String> names = CheckTopic.all().stream().map(CheckTopic::name).toList();
     return Stream.of(
             StockTopics.all(),
             HeatTopics.all(),
@@ -27,15 +34,20 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
             HoleLayoutTopics.all(),
             CuttingTopics.all())
         .flatMap(List::stream)
+        .sorted(Comparator.comparingInt(topic -> names.indexOf(topic.topic.name())))
         .toList();
   }
 
+  String title() {
+    return topic.title();
+  }
+
   List<ValidationCase> cases() {
-    return ValidationFile.read(file);
+    return topic.values().map(ValidationCase::new).toList();
   }
 
   @Override
   public String toString() {
-    return title;
+    return title();
   }
 }

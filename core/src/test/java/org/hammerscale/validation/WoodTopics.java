@@ -2,6 +2,7 @@ package org.hammerscale.validation;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import javax.measure.Unit;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -32,39 +33,31 @@ final class WoodTopics {
 
   static List<ValidationTopic> all() {
     return List.of(
-        new ValidationTopic(
-            "Specific gravity of wood", "specific_gravity.csv", WoodTopics::gravity),
-        new ValidationTopic("Distances in wood", "wood_spacing.csv", WoodTopics::spacing),
-        new ValidationTopic("Pilot holes", "pilot_holes.csv", WoodTopics::pilot),
-        new ValidationTopic(
-            "Withdrawal, reference values", "withdrawal_nds.csv", WoodTopics::reference),
-        new ValidationTopic(
-            "Withdrawal, ultimate loads", "withdrawal_ultimate.csv", WoodTopics::ultimate),
-        new ValidationTopic("Loads across fasteners", "lateral_hold.csv", WoodTopics::lateral),
-        new ValidationTopic("Fasteners in a row", "fastener_rows.csv", WoodTopics::row));
+        new ValidationTopic("fastening/specific_gravity", WoodTopics::gravity),
+        new ValidationTopic("fastening/wood_spacing", WoodTopics::spacing),
+        new ValidationTopic("fastening/pilot_holes", WoodTopics::pilot),
+        new ValidationTopic("holding/withdrawal_nds", WoodTopics::reference),
+        new ValidationTopic("holding/withdrawal_ultimate", WoodTopics::ultimate),
+        new ValidationTopic("holding/lateral_hold", WoodTopics::lateral),
+        new ValidationTopic("holding/fastener_rows", WoodTopics::row));
   }
 
   private static double gravity(ValidationCase c) {
-    String given = c.text("given");
-    return switch (c.text("quantity")) {
-      case "at 12 %" -> dry(given).at12Percent().value();
-      case "oven-dry" -> moist(given).ovenDry().value();
-      case "species at 12 %" -> Wood.named(given).at12Percent().value();
-      case "species oven-dry" -> Wood.named(given).ovenDry().value();
-      default -> throw new IllegalArgumentException(c.text("quantity"));
+    return switch (c.question()) {
+      case "at 12 %" -> dry(c.number("gravity")).at12Percent().value();
+      case "oven-dry" -> moist(c.number("gravity")).ovenDry().value();
+      case "species at 12 %" -> Wood.named(c.text("species")).at12Percent().value();
+      case "species oven-dry" -> Wood.named(c.text("species")).ovenDry().value();
+      default -> throw new IllegalArgumentException(c.question());
     };
   }
 
   private static double spacing(ValidationCase c) {
-    String factor = c.text("factor");
-    WoodSpacing any = WoodSpacing.by(SpacingRule.valueOf(c.text("rule")), c.length("diameter"));
-    WoodSpacing at =
-        c.text("angle").isEmpty()
-            ? any
-            : any.pulledAt(Measures.degrees(Double.parseDouble(c.text("angle"))));
-    WoodSpacing spacing = factor.equals("0.7") ? at.steelToTimber() : at;
+    WoodSpacing any = WoodSpacing.by(rule(c), c.length("diameter"));
+    WoodSpacing at = c.text("angle").isEmpty() ? any : any.pulledAt(c.angle("angle"));
+    WoodSpacing spacing = c.text("factor").equals("0.7") ? at.steelToTimber() : at;
     Measure<Length> answer =
-        switch (c.text("quantity")) {
+        switch (c.question()) {
           case "along the grain" -> spacing.alongGrain();
           case "across the grain" -> spacing.acrossGrain();
           case "rows" -> spacing.betweenRows();
@@ -73,30 +66,36 @@ final class WoodTopics {
           case "unloaded end" -> spacing.unloadedEnd();
           case "loaded edge" -> spacing.loadedEdge();
           case "unloaded edge" -> spacing.unloadedEdge();
-          case "seam, pulled towards" -> seam(spacing, factor).pulledTowards();
-          case "seam, pulled away" -> seam(spacing, factor).pulledAway();
-          default -> throw new IllegalArgumentException(c.text("quantity"));
+          case "seam, pulled towards" -> seam(spacing, c).pulledTowards();
+          case "seam, pulled away" -> seam(spacing, c).pulledAway();
+          default -> throw new IllegalArgumentException(c.question());
         };
     return answer.in(c.lengthUnit());
   }
 
-  private static SeamClearance seam(WoodSpacing spacing, String margin) {
-    return SeamClearance.around(Measures.millimetres(6), spacing)
-        .withMargin(Measures.millimetres(Double.parseDouble(margin)));
+  private static SeamClearance seam(WoodSpacing spacing, ValidationCase c) {
+    return SeamClearance.around(Measures.millimetres(6), spacing).withMargin(c.length("margin"));
+  }
+
+  private static SpacingRule rule(ValidationCase c) {
+    return Stream.of(SpacingRule.values())
+        .filter(rule -> rule.toString().equals(c.text("rule")))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static double pilot(ValidationCase c) {
     Fastener fastener = new Fastener(kind(c), c.length("diameter"), c.length("root"));
-    Wood wood = Wood.hardwood("any", dry(c.text("G")));
+    Wood wood = Wood.hardwood("any", dry(c.number("G")));
     PilotHole across = PilotHole.acrossLoad(fastener, wood);
     Measure<Length> answer =
-        switch (c.text("quantity")) {
+        switch (c.question()) {
           case "pulled out" -> PilotHole.pulledOut(fastener, wood).threadHole();
           case "across, thread" -> across.threadHole();
           case "across, shank" -> across.shankHole();
           case "least" -> across.leastThreadHole();
           case "most" -> across.mostThreadHole();
-          default -> throw new IllegalArgumentException(c.text("quantity"));
+          default -> throw new IllegalArgumentException(c.question());
         };
     return answer.in(c.lengthUnit());
   }
@@ -106,19 +105,19 @@ final class WoodTopics {
   }
 
   private static Measure<Force> reference(ValidationCase c, Kind kind) {
-    Wood wood = Wood.softwood("any", dry(c.text("G")));
+    Wood wood = Wood.softwood("any", dry(c.number("G")));
     return ReferenceWithdrawal.of(Fastener.of(kind, c.length("diameter")), wood)
         .force(c.length("thread"));
   }
 
   private static double ultimate(ValidationCase c) {
     Kind kind = kind(c);
-    Wood wood = Wood.softwood("any", moist(c.text("G")));
+    Wood wood = Wood.softwood("any", moist(c.number("G")));
     Measure<Force> ultimate =
         UltimateWithdrawal.of(Fastener.of(kind, c.length("diameter")), wood)
             .force(c.length("thread"))
             .likely();
-    return c.text("fastener").endsWith("ratio")
+    return c.question().equals("ultimate over reference")
         ? ultimate.ratio(reference(c, kind))
         : ultimate.in(forceUnit(c));
   }
@@ -127,9 +126,9 @@ final class WoodTopics {
     Fastener fastener = Fastener.of(kind(c), c.length("diameter"));
     Measure<Length> depth = c.length("depth");
     Measure<Force> force =
-        switch (c.text("quantity")) {
+        switch (c.question()) {
           case "K" -> {
-            TwelvePercentGravity gravity = moist(c.text("G12"));
+            TwelvePercentGravity gravity = moist(c.number("G12"));
             Wood wood =
                 c.text("class").equals("hardwood")
                     ? Wood.hardwood("any", gravity)
@@ -139,7 +138,7 @@ final class WoodTopics {
           case "allowable" -> AllowableLateral.of(fastener, group(c)).force(depth);
           case "allowable, end grain" ->
               AllowableLateral.of(fastener, group(c)).inEndGrain().force(depth);
-          default -> throw new IllegalArgumentException(c.text("quantity"));
+          default -> throw new IllegalArgumentException(c.question());
         };
     return force.in(forceUnit(c));
   }
@@ -149,9 +148,9 @@ final class WoodTopics {
   }
 
   private static double row(ValidationCase c) {
-    int count = Integer.parseInt(c.text("count"));
+    int count = c.count("count");
     FastenerRow row =
-        c.text("quantity").equals("pulled out")
+        c.question().equals("pulled out")
             ? FastenerRow.pulledOut(count)
             : FastenerRow.alongGrain(
                 count, Fastener.of(Kind.LAG_SCREW, c.length("diameter")), c.length("spacing"));
@@ -159,24 +158,26 @@ final class WoodTopics {
   }
 
   private static Kind kind(ValidationCase c) {
-    String text = c.text("fastener");
-    return text.startsWith("wood screw")
-        ? Kind.WOOD_SCREW
-        : text.startsWith("lag screw") ? Kind.LAG_SCREW : Kind.NAIL;
+    return switch (c.text("fastener")) {
+      case "wood screw" -> Kind.WOOD_SCREW;
+      case "lag screw" -> Kind.LAG_SCREW;
+      case "nail" -> Kind.NAIL;
+      default -> throw new IllegalArgumentException(c.text("fastener"));
+    };
   }
 
-  private static OvenDryGravity dry(String gravity) {
-    return OvenDryGravity.of(Double.parseDouble(gravity));
+  private static OvenDryGravity dry(double gravity) {
+    return OvenDryGravity.of(gravity);
   }
 
-  private static TwelvePercentGravity moist(String gravity) {
-    return TwelvePercentGravity.of(Double.parseDouble(gravity));
+  private static TwelvePercentGravity moist(double gravity) {
+    return TwelvePercentGravity.of(gravity);
   }
 
   private static Unit<Force> forceUnit(ValidationCase c) {
-    Unit<Force> unit = FORCES.get(c.text("unit"));
+    Unit<Force> unit = FORCES.get(c.unit());
     if (unit == null) {
-      throw new IllegalArgumentException("no unit of force " + c.text("unit"));
+      throw new IllegalArgumentException("no unit of force " + c.unit());
     }
     return unit;
   }

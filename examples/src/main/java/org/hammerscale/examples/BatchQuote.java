@@ -36,8 +36,9 @@ import org.hammerscale.units.ShopUnits;
  * in the same memory.
  *
  * <p>Usage: {@code BatchQuote lines.csv rack.csv}; {@code -} reads the lines from the standard
- * input. Progress and faulty lines go to the error stream; an order with a faulty line is left out,
- * and the exit code is then 2.
+ * input. Progress and faulty lines go to the error stream. A line that cannot be read costs that
+ * line alone: its order is priced without it, and says how many of its lines were left out; the
+ * exit code is then 2. A quotation mark ends with its line.
  */
 public final class BatchQuote {
   private static final int FAULTY = 2;
@@ -46,18 +47,14 @@ public final class BatchQuote {
   private static final Measure<Length> KERF = Measures.millimetres(3);
   private static final Measure<Length> END_TRIM = Measures.millimetres(20);
   private static final CSVFormat FORMAT =
-      RackFile.FORMAT
-          .builder()
-          .setHeader("order", "section", "piece", "length", "count")
-          .setSkipHeaderRecord(true)
-          .get();
+      RackFile.FORMAT.builder().setHeader("order", "section", "piece", "length", "count").get();
 
   private final Rack rack;
   private final PrintStream out;
   private final PrintStream err;
   private final Map<Bar, CutList> lists = new LinkedHashMap<>();
   private String order = "";
-  private boolean sound = true;
+  private int leftOut;
   private boolean allSound = true;
 
   private BatchQuote(Rack rack, PrintStream out, PrintStream err) {
@@ -89,7 +86,7 @@ public final class BatchQuote {
       return FAULTY;
     }
     try (Reader rackReader = Files.newBufferedReader(Path.of(args.get(1)));
-        Reader lines = lines(args.get(0))) {
+        BufferedReader lines = lines(args.get(0))) {
       RackFile file = RackFile.of(rackReader);
       file.faults().forEach(fault -> err.println(args.get(1) + ", " + fault));
       return file.faults().isEmpty() && new BatchQuote(file.rack(), out, err).quote(lines)
@@ -101,49 +98,56 @@ public final class BatchQuote {
     }
   }
 
-  private static Reader lines(String name) throws IOException {
+  private static BufferedReader lines(String name) throws IOException {
     return name.equals("-")
         ? new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8))
         : Files.newBufferedReader(Path.of(name));
   }
 
-  private boolean quote(Reader lines) throws IOException {
-    out.println("order,section,pieces,bars,money,longest leftover,proved");
-    try (CSVParser parser = FORMAT.parse(lines)) {
-      long read = 0;
-      for (CSVRecord line : parser) {
-        if (++read % TELL_EVERY == 0) {
-          err.println(read + " lines read, at order " + Fault.echo(order));
-        }
-        line(parser.getCurrentLineNumber(), line);
+  private boolean quote(BufferedReader lines) throws IOException {
+    out.println("order,section,pieces,bars,money,longest leftover,proved,lines left out");
+    long number = 0;
+    boolean begun = false;
+    for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+      if (++number % TELL_EVERY == 0) {
+        err.println(number + " lines read, at order " + Fault.echo(order));
       }
-      finish();
-      err.println(read + " lines read, done");
-    } catch (UncheckedIOException e) {
-      // How the parser's iterator tells of a quotation mark that is not closed.
-      err.println("order " + Fault.echo(order) + ": the lines cannot be read: " + e.getMessage());
-      allSound = false;
+      if (begun) {
+        read(number, line);
+      }
+      begun |= !line.isBlank() && !line.startsWith("#"); // the header
     }
+    finish();
+    err.println(number + " lines read, done");
     return allSound;
   }
 
-  private void line(long number, CSVRecord line) {
-    if (!line.get(0).equals(order)) {
-      finish();
-      order = line.get(0);
-    }
-    try {
-      if (!line.isConsistent()) {
-        throw new IllegalArgumentException(
-            "has " + line.size() + " fields; accepted: order, section, piece, length, count");
+  /** Each line is a table of its own, so that a stray quotation mark does not swallow the next. */
+  private void read(long number, String text) throws IOException {
+    try (CSVParser parser = CSVParser.parse(text, FORMAT)) {
+      for (CSVRecord line : parser) { // none if it is blank or a remark
+        line(line);
       }
-      Bar bar = Bar.of(SectionText.parse(line.get("section")), Material.MILD_STEEL);
-      Measure<Length> length = Measures.length(line.get("length"));
-      CutList list = lists.containsKey(bar) ? lists.get(bar) : begun(bar, length);
-      lists.put(bar, list.pieces(line.get("piece"), length, count(line.get("count"))));
+    } catch (UncheckedIOException e) { // how the parser tells of both
+      fault(number, "has a quotation mark that is not closed, or text behind one");
     } catch (IllegalArgumentException e) {
-      fault(number, e);
+      fault(number, String.valueOf(e.getMessage()));
     }
+  }
+
+  private void line(CSVRecord line) {
+    if (line.isConsistent() && !line.get("order").equals(order)) {
+      finish();
+      order = line.get("order");
+    }
+    if (!line.isConsistent()) {
+      throw new IllegalArgumentException(
+          "has " + line.size() + " fields; accepted: order, section, piece, length, count");
+    }
+    Bar bar = Bar.of(SectionText.parse(line.get("section")), Material.MILD_STEEL);
+    Measure<Length> length = Measures.length(line.get("length"));
+    CutList list = lists.containsKey(bar) ? lists.get(bar) : begun(bar, length);
+    lists.put(bar, list.pieces(line.get("piece"), length, count(line.get("count"))));
   }
 
   /** Chalked in sixteenths if the first piece is in inches, else in millimetres. */
@@ -162,11 +166,9 @@ public final class BatchQuote {
   }
 
   private void finish() {
-    if (sound) {
-      lists.forEach(this::quote);
-    }
+    lists.forEach(this::quote);
     lists.clear();
-    sound = true;
+    leftOut = 0;
   }
 
   private void quote(Bar bar, CutList list) {
@@ -181,16 +183,17 @@ public final class BatchQuote {
               plan.barCount(),
               plan.money().toPlainString(),
               plan.longestLeftover(),
-              plan.reached(Aim.LEAST_MONEY).isProven() ? "yes" : "no"));
+              plan.reached(Aim.LEAST_MONEY).isProven() ? "yes" : "no",
+              leftOut));
     } catch (IllegalArgumentException e) {
       err.println("order " + Fault.echo(order) + ": " + e.getMessage());
       allSound = false;
     }
   }
 
-  private void fault(long number, IllegalArgumentException e) {
-    err.println("line " + number + ", order " + Fault.echo(order) + ": " + e.getMessage());
-    sound = false;
+  private void fault(long number, String what) {
+    err.println("line " + number + ", order " + Fault.echo(order) + ": " + what);
+    leftOut++;
     allSound = false;
   }
 }

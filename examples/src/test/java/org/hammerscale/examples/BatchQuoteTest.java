@@ -71,11 +71,11 @@ class BatchQuoteTest {
     assertEquals(1 + 2 * 500, printed().size());
     assertEquals("1000 lines read, at order \"249\"", told().lines().findFirst().orElse(""));
     assertTrue(printed().get(1).startsWith("0,40 mm × 6 mm flat,9,"), printed().get(1));
-    assertTrue(printed().stream().skip(1).allMatch(line -> line.endsWith(",yes")));
+    assertTrue(printed().stream().skip(1).allMatch(line -> line.endsWith(",yes,0")));
   }
 
   @Test
-  void leavesOutAnOrderWithAFaultyLine() throws IOException {
+  void aDamagedLineCostsThatLineOnly() throws IOException {
     List<String> lines =
         List.of(
             "order, section, piece, length, count",
@@ -83,19 +83,31 @@ class BatchQuoteTest {
             "door, 40 mm x 6 mm flat, strap, 900, 2",
             "door, 40 mm x 6 mm flat, strap, 900 mm, few",
             "door, 40 mm x 6 mm flat, strap",
+            "door, 40 mm x 6 mm flat, strap, 900 mm, 2",
             "lid, 40 mm x 6 mm flat, strap, 9 m, 1",
+            "porch, 12 mm round, pin, 100 mm, 4",
+            "porch, \"12 mm round, pin, 100 mm, 4",
+            "",
+            "# a remark",
+            "\u0000\u0001\u0002",
+            "porch, 12 mm round, hook, 200 mm, 4",
             "shutter, 12 mm round, pin, 100 mm, 4");
     assertEquals(2, run(lines));
     assertEquals(
         List.of(
-            "order,section,pieces,bars,money,longest leftover,proved",
-            "gate,40 mm × 6 mm flat,2,1,17.25,1174 mm,yes",
-            "shutter,12 mm round,4,1,8.40,5568 mm,yes"),
+            "order,section,pieces,bars,money,longest leftover,proved,lines left out",
+            "gate,40 mm × 6 mm flat,2,1,17.25,1174 mm,yes,0",
+            "door,40 mm × 6 mm flat,2,1,17.25,1174 mm,yes,3",
+            "porch,12 mm round,8,1,8.40,4756 mm,yes,2",
+            "shutter,12 mm round,4,1,8.40,5568 mm,yes,0"),
         printed());
     assertTrue(told().contains("line 3, order \"door\": "), told());
     assertTrue(told().contains("line 4, order \"door\": \"few\" is no count"), told());
     assertTrue(told().contains("line 5, order \"door\": has 3 fields"), told());
     assertTrue(told().contains("order \"lid\": length of strap must fit a bar, was 9 m"), told());
+    assertTrue(
+        told().contains("line 9, order \"porch\": has a quotation mark that is not"), told());
+    assertTrue(told().contains("line 12, order \"porch\": has 1 fields"), told());
   }
 
   @Test

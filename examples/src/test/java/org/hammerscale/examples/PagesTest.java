@@ -2,6 +2,7 @@ package org.hammerscale.examples;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,7 +16,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * What the pages at the top of the project promise beside their examples: that their links lead
- * somewhere.
+ * somewhere, and that what they show is used.
  */
 class PagesTest {
   private static final Path TOP = Path.of("..");
@@ -53,6 +54,19 @@ class PagesTest {
           type.group(1),
           "`" + Path.of(type.group(2)).getFileName().toString().replace(".java", "") + "`");
     }
+  }
+
+  /** The test in the README is one that runs, in a project outside this build. */
+  @Test
+  void theTestOfAnotherToolIsOneThatRuns() throws IOException {
+    String test =
+        Files.readString(
+            Path.of(
+                "src/it/class-path-consumer/src/test/java/hammerscale/consumer",
+                "OtherProgramTest.java"));
+    String shown = test.substring(test.indexOf("class OtherProgramTest"));
+    assertTrue(Files.readString(TOP.resolve("README.md")).contains(shown), shown);
+    assertTrue(test.lines().count() < 25, "short enough to read");
   }
 
   private static Stream<MatchResult> links(String text) {

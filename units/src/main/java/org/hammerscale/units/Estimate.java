@@ -1,5 +1,8 @@
 package org.hammerscale.units;
 
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -27,7 +30,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param <Q> what is estimated
  */
-public final class Estimate<Q extends Quantity<Q>> {
+public final class Estimate<Q extends Quantity<Q>> implements Serializable {
+  private static final long serialVersionUID = 1;
+
   private static final double LEAST_ODDS = 0.5;
   private static final double MOST_ODDS = 0.9999;
 
@@ -38,9 +43,9 @@ public final class Estimate<Q extends Quantity<Q>> {
    */
   private static final double NINETEEN_IN_TWENTY = 1.6448536269514722 / Math.sqrt(2);
 
-  private final Measure<Q> low;
-  private final Measure<Q> likely;
-  private final Measure<Q> high;
+  private final transient Measure<Q> low;
+  private final transient Measure<Q> likely;
+  private final transient Measure<Q> high;
 
   private Estimate(Measure<Q> low, Measure<Q> likely, Measure<Q> high) {
     this.low = low;
@@ -268,5 +273,20 @@ public final class Estimate<Q extends Quantity<Q>> {
   @Override
   public String toString() {
     return isExact() ? likely.toString() : likely + " (" + low + " to " + high + ")";
+  }
+
+  /** {@return what is written instead: numbers and the symbols of units} */
+  private Object writeReplace() {
+    return new SerialForm.OfEstimate<>(low, likely, high);
+  }
+
+  /**
+   * Refuses a stream that holds the thing itself.
+   *
+   * @param stream whatever it is
+   * @throws InvalidObjectException always
+   */
+  private void readObject(ObjectInputStream stream) throws InvalidObjectException {
+    throw SerialForm.required();
   }
 }

@@ -1,8 +1,12 @@
 package org.hammerscale.units;
 
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The marks of a rule (a {@index ruler}, a {@index "rounding grid"}): a step, counted from zero,
@@ -25,7 +29,9 @@ import javax.measure.quantity.Length;
  *
  * @param <Q> what the rule measures
  */
-public final class Graduation<Q extends Quantity<Q>> {
+public final class Graduation<Q extends Quantity<Q>> implements Serializable {
+  private static final long serialVersionUID = 1;
+
   /** Halves of an inch. */
   public static final Graduation<Length> HALF = of(1 / 2d, ShopUnits.INCH);
 
@@ -58,12 +64,12 @@ public final class Graduation<Q extends Quantity<Q>> {
   /** In its own unit; nobody can draw a finer one. */
   private static final double FINEST = 1e-18;
 
-  private final Measure<Q> step;
+  private final transient Measure<Q> step;
 
   /**
    * Steps in a unit if that is a whole number, so that a tenth is 1/10 and not a double near it.
    */
-  private final int perUnit;
+  private final transient int perUnit;
 
   private Graduation(Measure<Q> step) {
     this.step = step;
@@ -153,6 +159,17 @@ public final class Graduation<Q extends Quantity<Q>> {
     return step;
   }
 
+  /** Same step, by {@link Measure#equals}: twenty-fifths of an inch are no millimetres. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Graduation<?> graduation && step.equals(graduation.step);
+  }
+
+  @Override
+  public int hashCode() {
+    return step.hashCode();
+  }
+
   /** The rule in words, such as {@code 1/16 in steps}. */
   @Override
   public String toString() {
@@ -183,6 +200,21 @@ public final class Graduation<Q extends Quantity<Q>> {
   private Measure<Q> mark(String name, Measure<Q> like, double count) {
     double units = perUnit > 0 ? count / perUnit : count * step.getValue();
     return like.like(name, Measure.folded(units, step.scale(), name));
+  }
+
+  /** {@return what is written instead: numbers and the symbols of units} */
+  private Object writeReplace() {
+    return new SerialForm.OfGraduation<>(step);
+  }
+
+  /**
+   * Refuses a stream that holds the thing itself.
+   *
+   * @param stream whatever it is
+   * @throws InvalidObjectException always
+   */
+  private void readObject(ObjectInputStream stream) throws InvalidObjectException {
+    throw SerialForm.required();
   }
 
   private static boolean isNoise(double count, double near) {

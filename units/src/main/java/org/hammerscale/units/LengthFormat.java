@@ -222,6 +222,21 @@ public final class LengthFormat implements QuantityFormat {
     return destination.append(format(quantity));
   }
 
+  /** Same rule, unit of a bare number and way of printing. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof LengthFormat format
+        && Objects.equals(graduation, format.graduation)
+        && Objects.equals(defaultUnit, format.defaultUnit)
+        && feet == format.feet
+        && remainder == format.remainder;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(graduation, defaultUnit, feet, remainder);
+  }
+
   /** The format in words. */
   @Override
   public String toString() {

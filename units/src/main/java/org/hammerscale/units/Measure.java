@@ -1,5 +1,8 @@
 package org.hammerscale.units;
 
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -34,15 +37,22 @@ import org.jspecify.annotations.Nullable;
  * <p>{@link #equals} is strict, as elsewhere in JSR 385: same unit, same value. Use {@link
  * #compareTo} or {@link #isEquivalentTo} to compare {@code 1 in} with {@code 25.4 mm}.
  *
+ * <p>It can be serialized, as the quantities of the reference implementation can: as its value and
+ * the symbol of its unit. A unit that is none of the {@linkplain ShopUnits shop's} goes along
+ * itself, if it can.
+ *
  * @param <Q> what is measured, such as {@link javax.measure.quantity.Length}
  */
 @SuppressWarnings("ComparableType") // any quantity can be compared with, as in the JSR's own types
-public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Comparable<Quantity<Q>> {
+public final class Measure<Q extends Quantity<Q>>
+    implements Quantity<Q>, Comparable<Quantity<Q>>, Serializable {
+  private static final long serialVersionUID = 1;
+
   /** Relative difference that {@link #isEquivalentTo} forgives: the noise of a few roundings. */
   private static final double EQUIVALENT = 1e-12;
 
-  private final double value;
-  private final UnitScale<Q> scale;
+  private final transient double value;
+  private final transient UnitScale<Q> scale;
 
   /**
    * Takes a value that cannot be −0.0, as sums and differences of folded values cannot; all others
@@ -527,6 +537,21 @@ public final class Measure<Q extends Quantity<Q>> implements Quantity<Q>, Compar
       throw measure.scale.mismatch(measure.value, scale, name);
     }
     return measure;
+  }
+
+  /** {@return what is written instead: numbers and the symbols of units} */
+  private Object writeReplace() {
+    return new SerialForm.OfMeasure(value, scale);
+  }
+
+  /**
+   * Refuses a stream that holds the thing itself.
+   *
+   * @param stream whatever it is
+   * @throws InvalidObjectException always
+   */
+  private void readObject(ObjectInputStream stream) throws InvalidObjectException {
+    throw SerialForm.required();
   }
 
   private static double foreignValue(String name, Quantity<?> quantity) {

@@ -32,6 +32,7 @@ import tech.units.indriya.unit.Units;
  * <pre>{@code
  * Measure.of(36, ShopUnits.KSI).to(ShopUnits.MEGAPASCAL)  // 248.2 MPa  an American mill sheet, read elsewhere
  * ShopUnits.system().getUnit("lb/ft")                     // lb/ft  found by its symbol, from a file
+ * ShopUnits.symbol(ShopUnits.POUND_PER_FOOT)              // "lb/ft"  for the file
  * }</pre>
  *
  * <p>Nothing is registered anywhere: using these units changes how no other unit is read or
@@ -243,6 +244,18 @@ public final class ShopUnits {
    */
   public static SystemOfUnits system() {
     return ShopSystem.INSTANCE;
+  }
+
+  /**
+   * A unit as measures print it, for a file or a message; {@link #system()} finds each of these
+   * units by it.
+   *
+   * @param unit any unit that a measure can have
+   * @return its symbol, such as {@code lb/ft} or {@code °C}; empty for a plain number
+   * @throws IllegalArgumentException if no measure can have the unit
+   */
+  public static String symbol(Unit<?> unit) {
+    return UnitScales.of(unit).symbol;
   }
 
   /** All of them, for the table that finds a unit's scale. */

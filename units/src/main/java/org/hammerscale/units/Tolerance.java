@@ -1,7 +1,11 @@
 package org.hammerscale.units;
 
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
 import java.util.Objects;
 import javax.measure.Quantity;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How far an actual value may lie from an expected one, for tests of any tool in any test
@@ -19,18 +23,18 @@ import javax.measure.Quantity;
  *
  * @param <Q> what is compared
  */
-public final class Tolerance<Q extends Quantity<Q>> {
-  private interface Rule<Q extends Quantity<Q>> {
-    /** The greatest difference allowed, in the unit of the expected value. */
-    Measure<Q> allowance(Measure<Q> expected);
-  }
+public final class Tolerance<Q extends Quantity<Q>> implements Serializable {
+  private static final long serialVersionUID = 1;
 
-  private final String words;
-  private final Rule<Q> rule;
+  /** The same for every value; null for one in proportion. */
+  private final transient @Nullable Measure<Q> allowance;
 
-  private Tolerance(String words, Rule<Q> rule) {
-    this.words = words;
-    this.rule = rule;
+  /** The allowance as a fraction of the expected value; zero beside a fixed one. */
+  private final transient double fraction;
+
+  private Tolerance(@Nullable Measure<Q> allowance, double fraction) {
+    this.allowance = allowance;
+    this.fraction = fraction;
   }
 
   /**
@@ -47,7 +51,7 @@ public final class Tolerance<Q extends Quantity<Q>> {
       throw new IllegalArgumentException(
           "allowance must not be negative, was " + measure + "; give the greatest difference");
     }
-    return new Tolerance<>("± " + measure, expected -> expected.like("expected", measure));
+    return new Tolerance<>(measure, 0);
   }
 
   /**
@@ -64,10 +68,7 @@ public final class Tolerance<Q extends Quantity<Q>> {
       throw new IllegalArgumentException(
           "fraction must be a number of zero or more, was " + fraction + "; give 0.01 for 1 %");
     }
-    return new Tolerance<>(
-        "± " + Decimals.text(fraction * 100, 0) + " %",
-        expected ->
-            Measure.folded(Math.abs(expected.amount()) * fraction, expected.scale(), "expected"));
+    return new Tolerance<>(null, fraction + 0.0);
   }
 
   /**
@@ -93,15 +94,21 @@ public final class Tolerance<Q extends Quantity<Q>> {
     Measure<Q> wanted = Measure.from("expected", expected);
     Measure<Q> found = Measure.from("actual", actual);
     Measure<Q> measured = wanted.like("actual", found);
-    Measure<Q> allowance = rule.allowance(wanted);
+    Measure<Q> allowed = allowed(wanted);
     Measure<Q> difference = measured.plus("actual", wanted.negate());
-    boolean met = measured.isWithin(wanted, allowance);
+    boolean met = measured.isWithin(wanted, allowed);
     double off = difference.getValue();
     String size =
         off == 0 ? "no difference" : told(difference.withValue(Math.abs(off))) + side(off);
     return new Verdict(
-        met,
-        "expected " + wanted + ", was " + found + ": " + size + ", allowed " + told(allowance));
+        met, "expected " + wanted + ", was " + found + ": " + size + ", allowed " + told(allowed));
+  }
+
+  /** The greatest difference allowed, in the unit of the expected value. */
+  private Measure<Q> allowed(Measure<Q> expected) {
+    return allowance == null
+        ? Measure.folded(Math.abs(expected.amount()) * fraction, expected.scale(), "expected")
+        : expected.like("expected", allowance);
   }
 
   /** As it prints, but for what is too little to show there, which is told in full. */
@@ -116,10 +123,38 @@ public final class Tolerance<Q extends Quantity<Q>> {
     return off < 0 ? " less" : " more";
   }
 
+  /** Same allowance, by {@link Measure#equals}, or same fraction. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Tolerance<?> tolerance
+        && Objects.equals(allowance, tolerance.allowance)
+        && fraction == tolerance.fraction;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(allowance, fraction);
+  }
+
   /** The tolerance in words, such as {@code ± 0.5 mm}. */
   @Override
   public String toString() {
-    return words;
+    return "± " + (allowance == null ? Decimals.text(fraction * 100, 0) + " %" : allowance);
+  }
+
+  /** {@return what is written instead: numbers and the symbols of units} */
+  private Object writeReplace() {
+    return new SerialForm.OfTolerance<>(allowance, fraction);
+  }
+
+  /**
+   * Refuses a stream that holds the thing itself.
+   *
+   * @param stream whatever it is
+   * @throws InvalidObjectException always
+   */
+  private void readObject(ObjectInputStream stream) throws InvalidObjectException {
+    throw SerialForm.required();
   }
 
   /** What came of a comparison. */

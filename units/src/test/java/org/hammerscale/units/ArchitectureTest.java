@@ -11,6 +11,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.Locale;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** What the package stands on, and what it keeps its hands off. */
@@ -19,6 +20,10 @@ class ArchitectureTest {
       new ClassFileImporter()
           .withImportOption(new ImportOption.DoNotIncludeTests())
           .importPackages("org.hammerscale.units");
+
+  /** The exception that Appendable may throw, and what it takes to be serialized. */
+  private static final Set<String> OF_JAVA_IO =
+      Set.of("IOException", "Serializable", "ObjectInputStream", "InvalidObjectException");
 
   @Test
   void looksAtTheClassesItIsAbout() {
@@ -43,7 +48,6 @@ class ArchitectureTest {
 
   @Test
   void touchesNothingOutsideTheProgram() {
-    // Of java.io only the exception that Appendable may throw.
     noClasses()
         .should()
         .dependOnClassesThat(
@@ -52,8 +56,7 @@ class ArchitectureTest {
                 other ->
                     other.getPackageName().matches("java\\.(nio|net|time|util\\.logging|awt).*")
                         || (other.getPackageName().equals("java.io")
-                            && !other.getSimpleName().equals("IOException")
-                            && !other.getSimpleName().equals("Serializable"))
+                            && !OF_JAVA_IO.contains(other.getSimpleName()))
                         || other.isEquivalentTo(java.util.Random.class)
                         || other.isEquivalentTo(Thread.class)))
         .check(MAIN);

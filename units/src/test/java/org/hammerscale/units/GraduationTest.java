@@ -12,6 +12,7 @@ import static org.hammerscale.units.Measures.kilograms;
 import static org.hammerscale.units.Measures.millimetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -176,5 +177,14 @@ class GraduationTest {
         "step must be more than zero, was -1/16 in; give the distance from mark to mark",
         assertThrows(IllegalArgumentException.class, () -> Graduation.of(inches(-0.0625)))
             .getMessage());
+  }
+
+  @Test
+  void equalByItsStep() {
+    assertEquals(SIXTEENTH, Graduation.of(inches(0.0625)));
+    assertEquals(SIXTEENTH.hashCode(), Graduation.of(inches(0.0625)).hashCode());
+    assertNotEquals(SIXTEENTH, Graduation.of(inches(0.0626)));
+    assertNotEquals(SIXTEENTH, Graduation.of(millimetres(25.4 / 16)));
+    assertFalse(SIXTEENTH.equals(null));
   }
 }

@@ -3,6 +3,7 @@ package org.hammerscale.units;
 import static javax.measure.MetricPrefix.KILO;
 import static org.hammerscale.units.Graduation.EIGHTH;
 import static org.hammerscale.units.Graduation.HALF_MILLIMETRE;
+import static org.hammerscale.units.Graduation.MILLIMETRE;
 import static org.hammerscale.units.Graduation.QUARTER;
 import static org.hammerscale.units.Graduation.SIXTEENTH;
 import static org.hammerscale.units.Graduation.SIXTY_FOURTH;
@@ -14,6 +15,7 @@ import static org.hammerscale.units.Measures.metres;
 import static org.hammerscale.units.Measures.millimetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -191,5 +193,18 @@ class LengthFormatTest {
     // Thirds of an inch are on no ruler.
     Graduation<Length> thirds = Graduation.of(inches(1 / 3.0));
     assertFalse(LengthFormat.to(thirds).format(inches(0.34)).contains("/"));
+  }
+
+  @Test
+  void equalByWhatItDoes() {
+    LengthFormat plain = LengthFormat.to(SIXTEENTH);
+    assertEquals(plain, LengthFormat.to(SIXTEENTH));
+    assertEquals(plain.withFeet().hashCode(), LengthFormat.to(SIXTEENTH).withFeet().hashCode());
+    assertNotEquals(plain, LengthFormat.to(MILLIMETRE));
+    assertNotEquals(plain, plain.withFeet());
+    assertNotEquals(plain, plain.withRemainder());
+    assertNotEquals(plain, plain.withDefaultUnit(ShopUnits.INCH));
+    assertNotEquals(plain, LengthFormat.standard());
+    assertFalse(plain.equals(null));
   }
 }

@@ -1,5 +1,6 @@
 package org.hammerscale.units;
 
+import static org.hammerscale.units.Graduation.MILLIMETRE;
 import static org.hammerscale.units.Graduation.SIXTEENTH;
 import static org.hammerscale.units.Measures.celsius;
 import static org.hammerscale.units.Measures.inches;
@@ -7,6 +8,7 @@ import static org.hammerscale.units.Measures.millimetres;
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -115,5 +117,17 @@ class ToleranceTest {
     assertEquals(
         "expected 0 in, was 0 in: 0.000000000001 in more, allowed 0 in",
         Tolerance.absolute(inches(0)).check(inches(0), inches(1e-12)).message());
+  }
+
+  @Test
+  void equalByItsAllowance() {
+    assertEquals(half, Tolerance.graduation(MILLIMETRE));
+    assertEquals(half.hashCode(), Tolerance.graduation(MILLIMETRE).hashCode());
+    assertNotEquals(half, Tolerance.absolute(millimetres(0.6)));
+    assertNotEquals(half, Tolerance.<Length>relative(0.5));
+    assertEquals(Tolerance.<Length>relative(0.5), Tolerance.<Length>relative(0.5));
+    assertEquals(Tolerance.<Length>relative(0.0), Tolerance.<Length>relative(-0.0));
+    assertNotEquals(Tolerance.<Length>relative(0.5), Tolerance.<Length>relative(0.4));
+    assertFalse(half.equals(null));
   }
 }

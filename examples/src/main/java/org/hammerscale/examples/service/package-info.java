@@ -1,0 +1,5 @@
+/** The library behind a port: questions as JSON in, answers as JSON out. */
+@NullMarked
+package org.hammerscale.examples.service;
+
+import org.jspecify.annotations.NullMarked;

@@ -29,19 +29,22 @@ import org.hammerscale.working.Working;
  * Bar strap = Bar.of(Section.flat(millimetres(25), millimetres(6)), Material.MILD_STEEL);
  * HeatPlan plan = HeatPlan.soaking(celsius(1150), minutes(5)).in(Atmosphere.STILL_AIR);
  * ScaleLoss loss = ScaleLoss.of(strap, plan);
- * loss.perSurface()  // 0.134 mm (0.06701 mm to 0.3604 mm)  off each face, in one heat
- * loss.thickness()  // 5.732 mm (5.279 mm to 5.866 mm)  what 6 mm is left with
- * loss.bore(millimetres(10))  // 10.27 mm (10.13 mm to 10.72 mm)  a hole grows
- * loss.share()  // 0.0554 (0.0277 to 0.1489)  of the strap's metal is gone
+ * loss.perSurface()  // 0.134 mm (0.06701 mm to 0.268 mm)  off each face, in one heat
+ * loss.thickness()  // 5.732 mm (5.464 mm to 5.866 mm)  what 6 mm is left with
+ * loss.bore(millimetres(10))  // 10.27 mm (10.13 mm to 10.54 mm)  a hole grows
+ * loss.share()  // 0.0554 (0.0277 to 0.1108)  of the strap's metal is gone
  * ScaleLoss.of(strap, plan.inHeats(3)).perSurface().likely()  // 0.4021 mm  three heats, three skins
  * }</pre>
  *
- * <p>Always an estimate. The likely value is that of {@link ScaleLaw#MI}, but no faster than still
- * air can feed it, which counts in heats of a few minutes; the spread is that of the fire ({@link
- * Atmosphere}) and of the time, and wide enough to hold what the bare parabolas of all published
- * laws say of the same heat. A thin section loses the larger part of itself. Edges, which scale
- * from two sides, lose more than the faces told of here. The share is the first-order one: surface
- * × depth.
+ * <p>Always an estimate. The likely value is that of {@link ScaleLaw#MI}, but no faster than the
+ * air can feed it, which counts in heats of a few minutes. Round it go the factors of the fire
+ * ({@link Atmosphere}), of the time and of the number of heats, which err apart: the squares of
+ * their logarithms add. The spread also holds what the other published laws say of the same heat,
+ * fed alike. A thin section loses the larger part of itself. Edges, which scale from two sides,
+ * lose more than the faces told of here. The share is the first-order one: surface × depth.
+ *
+ * <p>It holds oxide alone: metal that burns off the surface. What stays in fillets, is trimmed off
+ * or is cut too long for safety is the hand's.
  *
  * <p>Source: the parabolic law of oxidation with the constants of {@link ScaleLaw}.
  */
@@ -286,7 +289,7 @@ public final class ScaleLoss {
   private double depth(Notes n) {
     double x = law.metal(n, plan.each());
     if (fed) {
-      double supplied = supplied();
+      double supplied = OxygenSupply.metal(law, plan, plan.each());
       double v = n.number("v", "part of it that the air can feed", "", x == 0 ? 1 : supplied / x);
       x = n.value("y", "metal lost in one heat so fed", "v x", v * x, ShopUnits.MILLIMETRE);
     }
@@ -298,16 +301,6 @@ public final class ScaleLoss {
         ? n.length(
             "L", "metal lost, scale kept", "c √N " + loss + " / u", c * Math.sqrt(heats) * x / u)
         : n.length("L", "metal lost, scale knocked off", "c N " + loss + " / u", c * heats * x / u);
-  }
-
-  /**
-   * What the air can feed in one heat; of scale that is kept, in all of them, each its even part.
-   */
-  private double supplied() {
-    return plan.isScaleKept()
-        ? OxygenSupply.metalKept(law, plan.each(), OxygenSupply.STILL_AIR, plan.heats())
-            / Math.sqrt(plan.heats())
-        : OxygenSupply.metal(law, plan.each(), OxygenSupply.STILL_AIR);
   }
 
   private double share(Notes n, double lost) {

@@ -69,7 +69,7 @@ class LayoutScaleTest {
     double allowance = depth * surface / 0.375;
     Estimate<Length> told = layout.scaleAllowance();
     assertEquals(allowance, told.likely().in(ShopUnits.INCH), 1e-9);
-    double most = allowance * 2 * PARABOLA / FED;
+    double most = allowance * 2;
     assertEquals(most, told.high().in(ShopUnits.INCH), 1e-9);
     assertEquals(
         LEAF.layout().cutLength().likely().in(ShopUnits.INCH) + allowance,

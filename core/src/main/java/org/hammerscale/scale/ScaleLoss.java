@@ -44,7 +44,8 @@ import org.hammerscale.working.Working;
  * lose more than the faces told of here. The share is the first-order one: surface × depth.
  *
  * <p>It holds oxide alone: metal that burns off the surface. What stays in fillets, is trimmed off
- * or is cut too long for safety is the hand's.
+ * or is cut too long for safety is the hand's, and so is all of the scale where an allowance for
+ * the hand stands.
  *
  * <p>Source: the parabolic law of oxidation with the constants of {@link ScaleLaw}.
  */
@@ -207,14 +208,15 @@ public final class ScaleLoss {
    * the fire: depth × surface ÷ area of the bar. The surface is the mean of that of the bar it came
    * from and that of the finished stretch, so that a thin tip takes more. A stretch that begins and
    * ends in the bar's own section needs none: plain or bent, it comes out of the fire thinner, not
-   * shorter.
+   * shorter. Nor does one whose losses {@linkplain Feature#holdsScale hold the scale} already, as
+   * the allowances for the hand do.
    *
    * @param feature a feature forged from the bar
-   * @return the length of bar, in the unit of its width; exactly zero for the bar's own section
+   * @return the length of bar, in the unit of its width; exactly zero where none is needed
    */
   public Estimate<Length> allowance(Feature feature) {
     Objects.requireNonNull(feature, "feature");
-    return ScaledSurface.keepsSection(bar, feature)
+    return feature.holdsScale() || ScaledSurface.keepsSection(bar, feature)
         ? Estimate.exact(bar.section().width().withValue(0))
         : perSurface.multiply(ScaledSurface.of(Notes.NONE, bar, feature) / area());
   }
@@ -264,12 +266,19 @@ public final class ScaleLoss {
   /**
    * How the bar that must be added for a feature was found.
    *
-   * @param feature a feature that does not begin and end in the bar's own section
+   * @param feature a feature that does not begin and end in the bar's own section, nor holds the
+   *     scale already
    * @return the working of the likely {@link #allowance}
    * @throws IllegalArgumentException if the feature needs no allowance
    */
   public Working allowanceWorking(Feature feature) {
     Objects.requireNonNull(feature, "feature");
+    if (feature.holdsScale()) {
+      throw new IllegalArgumentException(
+          "feature must not hold the scale already to need an allowance, was "
+              + feature.name()
+              + " with an allowance for the hand; ask the feature without it");
+    }
     if (ScaledSurface.keepsSection(bar, feature)) {
       throw new IllegalArgumentException(
           "feature must be forged to another section than the bar's to need an allowance, was "

@@ -77,6 +77,7 @@ class ValidationPageTest {
         page.append("\nNotes:\n\n").append(notes);
       }
     }
+    page.append(PrintedPieces.page());
     return page.toString();
   }
 
@@ -101,6 +102,7 @@ class ValidationPageTest {
                 "all",
                 topics.stream().flatMap(topic -> topic.cases().stream()).toList(),
                 topics.stream().mapToDouble(ValidationPageTest::mostUsed).max().orElseThrow()))
+        .append("\nEstimates are scored instead: [printed pieces](#printed-pieces).\n")
         .toString();
   }
 

@@ -18,7 +18,7 @@ import org.hammerscale.units.Measure;
  * Eye eye = Eye.turned(inches(1), rod);
  * eye.developedLength()                                // 4.7124 in  rod that goes round
  * Eye.scarfed(inches(1), rod).developedLength()        // 4.2124 in  with its end scarfed and welded across
- * eye.welded(WeldAllowance.ONE_THICKNESS).cutLength()  // 5.2124 in (4.8999 in to 5.4624 in)  if welded
+ * eye.welded(WeldAllowance.ONE_THICKNESS).cutLength()  // 5.2124 in (4.4624 in to 5.4624 in)  if welded
  * }</pre>
  *
  * <p>Lengths come out in the diameter's unit. For the barrel of a hinge, rolled to one face of its

@@ -16,7 +16,7 @@ import org.hammerscale.working.Notes;
  * Section rod = Section.round(millimetres(10));
  * Link link = Link.inside(millimetres(60), millimetres(30), rod);
  * link.developedLength()                                // 185.66 mm  rod for a link whose ends butt
- * link.welded(WeldAllowance.ONE_THICKNESS).cutLength()  // 195.66 mm (189.41 mm to 200.66 mm)  if welded
+ * link.welded(WeldAllowance.ONE_THICKNESS).cutLength()  // 195.66 mm (180.66 mm to 200.66 mm)  if welded
  * link.using(millimetres(200)).insideLength()           // 67.17 mm  what 200 mm at hand makes
  * }</pre>
  *

@@ -21,7 +21,7 @@ import org.hammerscale.working.Working;
  * Section bar = Section.round(inches(1));
  * Ring ring = Ring.inside(inches(10), bar);
  * ring.developedLength()                                // 34.5575 in  bar for a ring whose ends butt
- * ring.welded(WeldAllowance.THREE_EIGHTHS).cutLength()  // 34.9325 in (34.9325 in to 36.0575 in)  if welded
+ * ring.welded(WeldAllowance.THREE_EIGHTHS).cutLength()  // 34.9325 in (34.0575 in to 36.0575 in)  if welded
  * ring.using(inches(36)).insideDiameter()               // 10.4592 in  what 36 in at hand makes
  * }</pre>
  *

@@ -20,6 +20,11 @@ final class ByHand extends ForwardingFeature {
   }
 
   @Override
+  public boolean holdsScale() {
+    return hand.holdsScale() || feature().holdsScale();
+  }
+
+  @Override
   public Working working() {
     return feature().working().withSource(hand.source());
   }

@@ -24,9 +24,9 @@ import org.hammerscale.working.Working;
  * draw.lengthFrom(inches(2))  // 5.7296 in  rod that an offcut of 2 in gives
  * }</pre>
  *
- * <p>Exact as geometry; {@link HandAllowance#lengthFrom} tells what small work by hand comes to. In
- * a piece the drawn stretch is a {@link org.hammerscale.stock.Plain} one, or a {@link Shoulder}
- * where it begins with a step.
+ * <p>Exact as geometry; {@link HandAllowance#lengthFrom} tells what the hand makes of it. In a
+ * piece the drawn stretch is a {@link org.hammerscale.stock.Plain} one, or a {@link Shoulder} where
+ * it begins with a step.
  *
  * <p>Source: conservation of volume.
  */

@@ -26,12 +26,12 @@ import org.hammerscale.working.Working;
  * Section bar = Section.square(inches("1/2"));
  * Section tenon = Section.round(inches("3/8"));
  * Shoulder shoulder = Shoulder.between(bar, tenon, inches(1));
- * shoulder.stock(bar)  // 0.5297 in (0.4515 in to 0.6408 in)  bar to mark off for the tenon, by hand
+ * shoulder.stock(bar)  // 0.5368 in (0.4436 in to 0.6494 in)  bar to mark off for the tenon, by hand
  * shoulder.by(HandAllowance.NONE).stock(bar)  // 0.4418 in  by volume alone
  * }</pre>
  *
  * <p>Set-down work by hand comes out shorter than its metal, so that the bar it uses is an estimate
- * by {@link HandAllowance#SMALL_WORK} unless another allowance is given. What the bar at hand gives
+ * by {@link HandAllowance#SET_DOWN} unless another allowance is given. What the bar at hand gives
  * is {@link HandAllowance#lengthFrom} of {@link DrawOut#lengthFrom}.
  *
  * <p>Source: conservation of volume, and that of the allowance.
@@ -55,7 +55,7 @@ public final class Shoulder implements Feature {
    * @param bar the section before the step
    * @param setDown the section after it, of no more area
    * @param length its finished length from the step, more than zero
-   * @return the stretch, with the allowance for small work
+   * @return the stretch, with the allowance for set-down work
    * @throws IllegalArgumentException if the section set down has more area than the bar or none, or
    *     the length is not more than zero
    */
@@ -66,7 +66,7 @@ public final class Shoulder implements Feature {
         bar,
         DrawOut.between(bar, setDown).finished(),
         Arguments.positive("length", length),
-        HandAllowance.SMALL_WORK);
+        HandAllowance.SET_DOWN);
   }
 
   /**
@@ -106,6 +106,12 @@ public final class Shoulder implements Feature {
   @Override
   public Losses metalLost() {
     return hand.addedTo(Losses.NONE, metalKept());
+  }
+
+  /** {@return yes, but for no allowance at all: finished pieces have been through the fire} */
+  @Override
+  public boolean holdsScale() {
+    return hand.holdsScale();
   }
 
   /** {@return its finished length} */

@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * eye.endedWith(BarrelEnd.squareCut()).closing().stripLength()     // 1.9635 in
  * eye.endedWith(scarf).closing().stripLength()                     // 1.984 in
  * eye.endedWith(BarrelEnd.tucked()).closing().stripLength()        // 2.0491 in
- * eye.endedWith(BarrelEnd.forgeWelded(WeldAllowance.ONE_THICKNESS)).stock(strap)  // 2.6062 in (2.4499 in to 2.7312 in)
+ * eye.endedWith(BarrelEnd.forgeWelded(WeldAllowance.ONE_THICKNESS)).stock(strap)  // 2.6062 in (2.2312 in to 2.7312 in)
  * }</pre>
  */
 public final class BarrelEnd {

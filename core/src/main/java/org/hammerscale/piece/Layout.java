@@ -30,7 +30,8 @@ import org.jspecify.annotations.Nullable;
  * by it: a thin tip needs more than a stout shoulder, so that one proportion for all marks would
  * put each in the wrong place. A plain or bent stretch of the bar's own section gets none, since
  * the fire makes it thinner, not shorter; nor does one that only swells or is pierced between two
- * such sections. The fire's error adds to that of the work as independent of it.
+ * such sections, nor one with an allowance for the hand, which holds it. The fire's error adds to
+ * that of the work as independent of it.
  *
  * <p>Source: conservation of volume; for scale {@link ScaleLoss}.
  */

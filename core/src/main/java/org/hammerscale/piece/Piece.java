@@ -29,7 +29,7 @@ import org.hammerscale.units.Measure;
  * leaf.layout().cutLength()            // 14.4635 in (14.2135 in to 14.7135 in)  before it goes on a rule
  * leaf.sectionAt(inches(12))           // 1 1/8 in × 3/16 in flat  what a hole there goes through
  * HeatPlan plan = HeatPlan.soaking(fahrenheit(2100), minutes(1)).inHeats(3);
- * leaf.layout(plan).scaleAllowance()   // 0.1889 in (0.06298 in to 1.06 in)  what the fire takes from the taper
+ * leaf.layout(plan).scaleAllowance()   // 0.1889 in (0.09446 in to 0.3779 in)  what the fire takes from the taper
  * }</pre>
  */
 public final class Piece {

@@ -29,8 +29,19 @@ final class OxygenSupply {
     return grownOn(0, law, history, supply);
   }
 
+  /**
+   * What the fire of a plan can feed in one heat of a history; of scale that is kept, all heats
+   * together over the root of their number.
+   */
+  static double metal(ScaleLaw law, HeatPlan plan, FireHistory heat) {
+    double supply = plan.atmosphere().supply();
+    return plan.isScaleKept()
+        ? metalKept(law, heat, supply, plan.heats()) / plan.growth(plan.heats())
+        : metal(law, heat, supply);
+  }
+
   /** The same in several heats between which the scale is kept, so that it shields the metal. */
-  static double metalKept(ScaleLaw law, FireHistory history, double supply, int heats) {
+  private static double metalKept(ScaleLaw law, FireHistory history, double supply, int heats) {
     double x = 0;
     for (int i = 0; i < heats; i++) {
       x = grownOn(x, law, history, supply);

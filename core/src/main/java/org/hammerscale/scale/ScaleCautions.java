@@ -18,8 +18,11 @@ final class ScaleCautions {
   /** By this much the parabola may pass what still air feeds without a word, as a factor. */
   private static final double SHORT = 1.2;
 
-  /** The part of a bar or of a thickness that may be lost without a word. */
+  /** The part of a bar or of a thickness that is likely lost without a word. */
   private static final double MUCH = 0.25;
+
+  /** The part that may be lost at worst without a word. */
+  private static final double MOST = 0.5;
 
   /** Plain steels and irons lie between these, kg/m³. */
   private static final double LIGHTEST = 7600;
@@ -69,13 +72,15 @@ final class ScaleCautions {
               IRON));
     }
     double parabola = loss.law().metalLoss(each).getValue();
-    double fed = OxygenSupply.metal(loss.law(), each, OxygenSupply.STILL_AIR);
+    double fed = OxygenSupply.metal(loss.law(), each, plan.atmosphere().supply());
     if (!loss.isFed() && parabola > SHORT * fed) {
       cautions.add(
           Caution.limit(
               "a heat as short as "
                   + each
-                  + " lacks oxygen: still air feeds a bar of 20 mm about "
+                  + " lacks oxygen: "
+                  + (plan.atmosphere().equals(Atmosphere.BLAST) ? "the blast" : "still air")
+                  + " feeds a bar of 20 mm about "
                   + Measures.millimetres(fed)
                   + " of lost metal where the parabola says "
                   + Measures.millimetres(parabola)
@@ -98,6 +103,15 @@ final class ScaleCautions {
                   + loss.bar().section()
                   + ": plan fewer or shorter heats; as the bar dwindles the reckoning is too high",
               FIRST_ORDER));
+    } else if (loss.share().high().in(ShopUnits.ONE) > MOST) {
+      cautions.add(
+          Caution.limit(
+              "in a bad fire "
+                  + loss.bar().section()
+                  + " may lose "
+                  + (loss.share().high().in(ShopUnits.ONE) < 1 ? "more than half" : "all")
+                  + " of itself: plan fewer or shorter heats, and keep it deep in the fire",
+              plan.atmosphere().source()));
     }
     return List.copyOf(cautions);
   }
@@ -105,18 +119,21 @@ final class ScaleCautions {
   static List<Caution> of(ScaleLoss loss, Feature feature) {
     Measure<Length> across = thinner(feature.start(), feature.end());
     Measure<Length> lost = loss.perSurface().likely().multiply(2);
-    return across.getValue() > 0 && lost.isGreaterThan(across.multiply(MUCH))
-        ? List.of(
-            Caution.limit(
-                "the fire takes "
-                    + lost
-                    + " of the "
-                    + across
-                    + " at the thin end of the "
-                    + feature.name()
-                    + ": forge it in the last heat",
-                FIRST_ORDER))
-        : List.of();
+    Measure<Length> most = loss.perSurface().high().multiply(2);
+    boolean likely = lost.isGreaterThan(across.multiply(MUCH));
+    if (across.getValue() == 0 || !(likely || most.isGreaterThan(across.multiply(MOST)))) {
+      return List.of();
+    }
+    return List.of(
+        Caution.limit(
+            "the fire "
+                + (likely ? "takes " + lost : "may take " + most)
+                + " of the "
+                + across
+                + " at the thin end of the "
+                + feature.name()
+                + ": forge it in the last heat, in as few heats as it takes",
+            FIRST_ORDER));
   }
 
   private static boolean isAsMeasured(FireHistory each) {

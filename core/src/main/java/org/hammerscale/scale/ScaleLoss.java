@@ -29,19 +29,23 @@ import org.hammerscale.working.Working;
  * Bar strap = Bar.of(Section.flat(millimetres(25), millimetres(6)), Material.MILD_STEEL);
  * HeatPlan plan = HeatPlan.soaking(celsius(1150), minutes(5)).in(Atmosphere.STILL_AIR);
  * ScaleLoss loss = ScaleLoss.of(strap, plan);
- * loss.perSurface()  // 0.134 mm (0.06701 mm to 0.3604 mm)  off each face, in one heat
- * loss.thickness()  // 5.732 mm (5.279 mm to 5.866 mm)  what 6 mm is left with
- * loss.bore(millimetres(10))  // 10.27 mm (10.13 mm to 10.72 mm)  a hole grows
- * loss.share()  // 0.0554 (0.0277 to 0.1489)  of the strap's metal is gone
+ * loss.perSurface()  // 0.134 mm (0.06701 mm to 0.268 mm)  off each face, in one heat
+ * loss.thickness()  // 5.732 mm (5.464 mm to 5.866 mm)  what 6 mm is left with
+ * loss.bore(millimetres(10))  // 10.27 mm (10.13 mm to 10.54 mm)  a hole grows
+ * loss.share()  // 0.0554 (0.0277 to 0.1108)  of the strap's metal is gone
  * ScaleLoss.of(strap, plan.inHeats(3)).perSurface().likely()  // 0.4021 mm  three heats, three skins
  * }</pre>
  *
- * <p>Always an estimate. The likely value is that of {@link ScaleLaw#MI}, but no faster than still
- * air can feed it, which counts in heats of a few minutes; the spread is that of the fire ({@link
- * Atmosphere}) and of the time, and wide enough to hold what the bare parabolas of all published
- * laws say of the same heat. A thin section loses the larger part of itself. Edges, which scale
- * from two sides, lose more than the faces told of here. The share is the first-order one: surface
- * × depth.
+ * <p>Always an estimate. The likely value is that of {@link ScaleLaw#MI}, but no faster than the
+ * air can feed it, which counts in heats of a few minutes. Round it go the factors of the fire
+ * ({@link Atmosphere}), of the time and of the number of heats, which err apart: the squares of
+ * their logarithms add. The spread also holds what the other published laws say of the same heat,
+ * fed alike. A thin section loses the larger part of itself. Edges, which scale from two sides,
+ * lose more than the faces told of here. The share is the first-order one: surface × depth.
+ *
+ * <p>It holds oxide alone: metal that burns off the surface. What stays in fillets, is trimmed off
+ * or is cut too long for safety is the hand's, and so is all of the scale where an allowance for
+ * the hand stands.
  *
  * <p>Source: the parabolic law of oxidation with the constants of {@link ScaleLaw}.
  */
@@ -204,14 +208,15 @@ public final class ScaleLoss {
    * the fire: depth × surface ÷ area of the bar. The surface is the mean of that of the bar it came
    * from and that of the finished stretch, so that a thin tip takes more. A stretch that begins and
    * ends in the bar's own section needs none: plain or bent, it comes out of the fire thinner, not
-   * shorter.
+   * shorter. Nor does one whose losses {@linkplain Feature#holdsScale hold the scale} already, as
+   * the allowances for the hand do.
    *
    * @param feature a feature forged from the bar
-   * @return the length of bar, in the unit of its width; exactly zero for the bar's own section
+   * @return the length of bar, in the unit of its width; exactly zero where none is needed
    */
   public Estimate<Length> allowance(Feature feature) {
     Objects.requireNonNull(feature, "feature");
-    return ScaledSurface.keepsSection(bar, feature)
+    return feature.holdsScale() || ScaledSurface.keepsSection(bar, feature)
         ? Estimate.exact(bar.section().width().withValue(0))
         : perSurface.multiply(ScaledSurface.of(Notes.NONE, bar, feature) / area());
   }
@@ -261,12 +266,19 @@ public final class ScaleLoss {
   /**
    * How the bar that must be added for a feature was found.
    *
-   * @param feature a feature that does not begin and end in the bar's own section
+   * @param feature a feature that does not begin and end in the bar's own section, nor holds the
+   *     scale already
    * @return the working of the likely {@link #allowance}
    * @throws IllegalArgumentException if the feature needs no allowance
    */
   public Working allowanceWorking(Feature feature) {
     Objects.requireNonNull(feature, "feature");
+    if (feature.holdsScale()) {
+      throw new IllegalArgumentException(
+          "feature must not hold the scale already to need an allowance, was "
+              + feature.name()
+              + " with an allowance for the hand; ask the feature without it");
+    }
     if (ScaledSurface.keepsSection(bar, feature)) {
       throw new IllegalArgumentException(
           "feature must be forged to another section than the bar's to need an allowance, was "
@@ -286,7 +298,7 @@ public final class ScaleLoss {
   private double depth(Notes n) {
     double x = law.metal(n, plan.each());
     if (fed) {
-      double supplied = supplied();
+      double supplied = OxygenSupply.metal(law, plan, plan.each());
       double v = n.number("v", "part of it that the air can feed", "", x == 0 ? 1 : supplied / x);
       x = n.value("y", "metal lost in one heat so fed", "v x", v * x, ShopUnits.MILLIMETRE);
     }
@@ -298,16 +310,6 @@ public final class ScaleLoss {
         ? n.length(
             "L", "metal lost, scale kept", "c √N " + loss + " / u", c * Math.sqrt(heats) * x / u)
         : n.length("L", "metal lost, scale knocked off", "c N " + loss + " / u", c * heats * x / u);
-  }
-
-  /**
-   * What the air can feed in one heat; of scale that is kept, in all of them, each its even part.
-   */
-  private double supplied() {
-    return plan.isScaleKept()
-        ? OxygenSupply.metalKept(law, plan.each(), OxygenSupply.STILL_AIR, plan.heats())
-            / Math.sqrt(plan.heats())
-        : OxygenSupply.metal(law, plan.each(), OxygenSupply.STILL_AIR);
   }
 
   private double share(Notes n, double lost) {

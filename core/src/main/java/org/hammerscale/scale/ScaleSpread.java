@@ -1,45 +1,49 @@
 package org.hammerscale.scale;
 
 import javax.measure.quantity.Dimensionless;
-import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 
 /**
- * From where to where the metal lost in all heats may lie, in millimetres. Fire, time and number of
- * heats err apart, each by a factor; beyond that it holds what every published law says of the same
- * heat, and what still air can feed.
+ * From where to where the metal lost in all heats may lie, in millimetres: round the likely value,
+ * by factors of the fire, of the time and of the number of heats, which err apart. Beyond that it
+ * holds what every published law says of the same heat, fed alike.
  */
 record ScaleSpread(double low, double high) {
   static ScaleSpread of(ScaleLaw law, HeatPlan plan, boolean fed) {
-    double likely = law.metalLoss(plan.each()).getValue();
-    double least = law.metalLoss(plan.shortest()).getValue();
-    double most = law.metalLoss(plan.longest()).getValue();
-    Estimate<Dimensionless> factor = plan.atmosphere().factor();
-    double c = value(factor.likely());
+    double likely = once(law, plan, plan.each(), fed);
     double heats = plan.growth(plan.heats());
-    double fewer = heats / plan.growth(plan.fewest());
-    double more = plan.growth(plan.most()) / heats;
+    if (likely == 0) {
+      double longest = once(law, plan, plan.longest(), fed);
+      return new ScaleSpread(
+          0, longest * value(plan.atmosphere().factor().high()) * plan.growth(plan.most()));
+    }
+    double c = value(plan.atmosphere().factor().likely());
     double low =
-        likely == 0
-            ? 0
-            : c
-                * (fed ? fed(law, plan) : likely)
-                / apart(c / value(factor.low()), likely / least, fewer);
+        c
+            * likely
+            / apart(
+                c / value(plan.atmosphere().factor().low()),
+                likely / once(law, plan, plan.shortest(), fed),
+                heats / plan.growth(plan.fewest()));
     double high =
-        likely == 0
-            ? c * most * more
-            : c * likely * apart(value(factor.high()) / c, most / likely, more);
+        c
+            * likely
+            * apart(
+                value(plan.atmosphere().factor().high()) / c,
+                once(law, plan, plan.longest(), fed) / likely,
+                plan.growth(plan.most()) / heats);
     for (ScaleLaw other : ScaleLaw.ALL) {
-      double loss = c * other.metalLoss(plan.each()).getValue();
-      low = Math.min(low, c * fed(other, plan));
+      double loss = c * once(other, plan, plan.each(), fed);
+      low = Math.min(low, loss);
       high = Math.max(high, loss);
     }
     return new ScaleSpread(low * heats, high * heats);
   }
 
-  private static double fed(ScaleLaw law, HeatPlan plan) {
-    return OxygenSupply.metal(law, plan.each(), OxygenSupply.STILL_AIR);
+  /** What one heat of a history takes in clean air; of scale that is kept, its even part. */
+  private static double once(ScaleLaw law, HeatPlan plan, FireHistory heat, boolean fed) {
+    return fed ? OxygenSupply.metal(law, plan, heat) : law.metalLoss(heat).getValue();
   }
 
   /** Factors that err apart: the squares of their logarithms add. */

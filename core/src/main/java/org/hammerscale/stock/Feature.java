@@ -45,6 +45,16 @@ public interface Feature {
     return Losses.NONE;
   }
 
+  /**
+   * Whether the metal it loses already holds what the fire takes, as what was found on finished
+   * pieces does. Then no scale is added for it, so that no metal is counted twice.
+   *
+   * @return no, unless the feature says otherwise
+   */
+  default boolean holdsScale() {
+    return false;
+  }
+
   /** {@return what it adds to the finished length of the piece} */
   Measure<Length> reach();
 

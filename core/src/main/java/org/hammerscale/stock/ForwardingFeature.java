@@ -57,6 +57,11 @@ public abstract class ForwardingFeature implements Feature {
   }
 
   @Override
+  public boolean holdsScale() {
+    return feature.holdsScale();
+  }
+
+  @Override
   public Measure<Length> reach() {
     return feature.reach();
   }

@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Metal that a feature uses but does not keep, by cause: a punched slug, a sawn slot, what is
- * trimmed. What the fire takes as scale is not the feature's and is not counted here.
+ * trimmed. What the fire takes as scale is not the feature's and is not counted here, unless the
+ * feature {@linkplain Feature#holdsScale says so}.
  */
 public final class Losses {
   /** Nothing is lost. */
@@ -29,13 +30,14 @@ public final class Losses {
    * These losses and one more.
    *
    * @param cause what takes the metal, such as {@code slug}
-   * @param metal how much it takes, not negative
+   * @param metal how much it takes; likely not negative. At its low end it may be, where a stretch
+   *     may come out of less metal than its geometry asks for
    * @return the losses
-   * @throws IllegalArgumentException if the cause is blank or the metal negative
+   * @throws IllegalArgumentException if the cause is blank or the likely metal negative
    */
   public Losses and(String cause, Estimate<Volume> metal) {
     Objects.requireNonNull(metal, "metal");
-    if (metal.low().getValue() < 0) {
+    if (metal.likely().getValue() < 0) {
       throw new IllegalArgumentException(
           "metal lost as "
               + cause

@@ -101,7 +101,7 @@ class EndTest {
   @Test
   void aTrimmedEndIsAnEstimate() {
     assertTrue(spear().stock(NECK).isExact());
-    assertFalse(HandAllowance.SMALL_WORK.on(spear()).stock(NECK).isExact());
+    assertFalse(HandAllowance.DRAWN.on(spear()).stock(NECK).isExact());
   }
 
   @Test

@@ -6,11 +6,14 @@ import static org.hammerscale.units.Measures.millimetres;
 import static org.hammerscale.units.Measures.minutes;
 import static org.hammerscale.units.Measures.pounds;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import javax.measure.quantity.Length;
 import org.hammerscale.forging.HandAllowance;
+import org.hammerscale.forging.Shoulder;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.scale.Atmosphere;
@@ -69,7 +72,7 @@ class LayoutScaleTest {
     double allowance = depth * surface / 0.375;
     Estimate<Length> told = layout.scaleAllowance();
     assertEquals(allowance, told.likely().in(ShopUnits.INCH), 1e-9);
-    double most = allowance * 2 * PARABOLA / FED;
+    double most = allowance * 2;
     assertEquals(most, told.high().in(ShopUnits.INCH), 1e-9);
     assertEquals(
         LEAF.layout().cutLength().likely().in(ShopUnits.INCH) + allowance,
@@ -120,14 +123,43 @@ class LayoutScaleTest {
     assertEquals(once.multiply(2), layout.scaleAllowance().likely());
   }
 
-  /** What the hand and what the fire does err apart. */
+  /** What the end of the barrel leaves and what the fire does err apart. */
   @Test
   void theFireErrsApartFromTheHand() {
-    Feature byHand = HandAllowance.SMALL_WORK.on(TAPER);
-    Piece piece = Piece.of(STRAP, byHand);
+    Piece piece = Piece.of(STRAP, BARREL, TAPER);
     Estimate<Length> hand = piece.layout().cutLength();
-    Estimate<Length> fire = ScaleLoss.of(STRAP, PLAN).allowance(byHand);
+    Estimate<Length> fire = ScaleLoss.of(STRAP, PLAN).allowance(TAPER);
     assertEquals(hand.addIndependent(fire), piece.layout(PLAN).cutLength());
+  }
+
+  /** Finished pieces have been through the fire: what they show holds the scale. */
+  @Test
+  void noMetalIsCountedTwice() {
+    ScaleLoss fire = ScaleLoss.of(STRAP, PLAN);
+    for (Feature byHand :
+        List.of(
+            HandAllowance.DRAWN.on(TAPER),
+            HandAllowance.DRAWN.on(TAPER).reversed(),
+            HandAllowance.NONE.on(HandAllowance.DRAWN.on(TAPER)),
+            Shoulder.between(STRAP.section(), TIP, inches(2)))) {
+      assertTrue(byHand.holdsScale());
+      Piece piece = Piece.of(STRAP, byHand);
+      assertEquals(piece.layout().cutLength(), piece.layout(PLAN).cutLength());
+      assertTrue(
+          assertThrows(IllegalArgumentException.class, () -> fire.allowanceWorking(byHand))
+              .getMessage()
+              .startsWith("feature must not hold the scale already"));
+      assertTrue(fire.taken(byHand).likely().getValue() > 0);
+    }
+    for (Feature bare :
+        List.of(
+            TAPER,
+            TAPER.reversed(),
+            HandAllowance.NONE.on(TAPER),
+            Shoulder.between(STRAP.section(), TIP, inches(2)).by(HandAllowance.NONE))) {
+      assertFalse(bare.holdsScale());
+      assertTrue(fire.allowance(bare).likely().getValue() > 0);
+    }
   }
 
   @Test

@@ -34,7 +34,7 @@ class MarkedBarTest {
   private static final Plain PLAIN = Plain.of(FLAT, inches(9));
   private static final Taper TAPER = Taper.between(FLAT, TIP, inches(6));
   private static final Feature SHOULDER =
-      HandAllowance.SMALL_WORK.on(Plain.of(Section.flat(inches(1), inches("1/4")), inches(2)));
+      HandAllowance.SET_DOWN.on(Plain.of(Section.flat(inches(1), inches("1/4")), inches(2)));
 
   private static Piece leaf() {
     return Piece.of(STRAP, EYE, PLAIN, TAPER)

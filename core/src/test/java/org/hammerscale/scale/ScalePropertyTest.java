@@ -9,7 +9,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Time;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -19,12 +21,14 @@ import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
+import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 
 /** What must hold for scale at any heat and time. */
 class ScalePropertyTest {
   private static final List<Atmosphere> AIRS =
-      List.of(Atmosphere.LABORATORY_AIR, Atmosphere.STILL_AIR, Atmosphere.FORGE_FIRE);
+      List.of(
+          Atmosphere.LABORATORY_AIR, Atmosphere.STILL_AIR, Atmosphere.FORGE_FIRE, Atmosphere.BLAST);
 
   private static double lost(ScaleLaw law, double heat, double time) {
     return law.metalLoss(FireHistory.soak(celsius(heat), minutes(time))).getValue();
@@ -103,22 +107,59 @@ class ScalePropertyTest {
   }
 
   @Property
-  void theSpreadHoldsEveryPublishedLawAndWhatAirCanFeed(
+  void theSpreadHoldsEveryPublishedLawFedAlike(
       @ForAll @DoubleRange(min = 500, max = 1400) @Scale(1) double heat,
       @ForAll @DoubleRange(min = 0.2, max = 120) @Scale(2) double time,
       @ForAll @DoubleRange(min = 0, max = 20) @Scale(2) double comingUp) {
     FireHistory history =
         FireHistory.from(celsius(20)).to(celsius(heat), minutes(comingUp)).hold(minutes(time));
-    double fed = OxygenSupply.metal(ScaleLaw.MI, history, 1.19e-3);
+    Bar bar = Bar.of(Section.square(millimetres(40)), Material.MILD_STEEL);
     for (Atmosphere air : AIRS) {
       for (ScaleLaw by : ScaleLaw.ALL) {
-        Estimate<Length> lost = loss(40, HeatPlan.of(history).in(air)).by(by).unfed().perSurface();
+        ScaleLoss loss = ScaleLoss.of(bar, HeatPlan.of(history).in(air)).by(by);
+        Estimate<Length> fed = loss.perSurface();
+        Estimate<Length> bare = loss.unfed().perSurface();
         for (ScaleLaw law : ScaleLaw.ALL) {
-          assertTrue(lost.covers(law.metalLoss(history)), () -> law + " " + lost);
+          assertTrue(bare.covers(law.metalLoss(history)), () -> law + " " + bare);
+          double little = OxygenSupply.metal(law, history, air.supply());
+          assertTrue(fed.covers(millimetres(little)), () -> law + " " + fed);
         }
-        assertTrue(lost.covers(millimetres(fed)), lost::toString);
       }
     }
+  }
+
+  /**
+   * Fire, time and number of heats err apart: the logarithms of their factors add as squares, each
+   * way, round the likely value and not round the bare parabola.
+   */
+  @Property
+  void factorsThatErrApartAddAsSquares(
+      @ForAll @DoubleRange(min = 900, max = 1200) @Scale(1) double heat,
+      @ForAll @DoubleRange(min = 0.5, max = 10) @Scale(2) double time,
+      @ForAll @DoubleRange(min = 1, max = 3) @Scale(2) double longer,
+      @ForAll @IntRange(min = 1, max = 6) int heats,
+      @ForAll @IntRange(min = 0, max = 6) int more) {
+    Estimate<Time> spread =
+        Estimate.of(minutes(time / longer), minutes(time), minutes(time * longer));
+    HeatPlan plan =
+        HeatPlan.soaking(celsius(heat), spread)
+            .inHeats(Estimate.of(number(heats), number(heats), number(heats + more)));
+    Bar bar = Bar.of(Section.square(millimetres(40)), Material.MILD_STEEL);
+    Estimate<Length> lost = ScaleLoss.of(bar, plan).perSurface();
+    double likely = OxygenSupply.metal(ScaleLaw.MI, plan.each(), 1e-3);
+    double most = OxygenSupply.metal(ScaleLaw.MI, plan.longest(), 1e-3);
+    double squares =
+        Math.pow(Math.log(2), 2)
+            + Math.pow(Math.log(most / likely), 2)
+            + Math.pow(Math.log((heats + more) / (double) heats), 2);
+    assertEquals(heats * likely, lost.likely().getValue(), 1e-12);
+    assertEquals(
+        heats * likely * Math.exp(Math.sqrt(squares)), lost.high().getValue(), 1e-12 * heats);
+    assertTrue(lost.high().getValue() < 2 * most * (heats + more) + 1e-12);
+  }
+
+  private static Measure<Dimensionless> number(int value) {
+    return Measure.of(value, ShopUnits.ONE);
   }
 
   @Property

@@ -83,5 +83,10 @@ class PlainAndLossesTest {
                 () -> Losses.NONE.and("slug", Estimate.exact(cubicInches(-1))))
             .getMessage();
     assertTrue(message.startsWith("metal lost as slug must not be negative"), message);
+    // At its low end it may be: a hollow point comes out of less bar than a full one.
+    Losses hollow =
+        Losses.NONE.and("hand", Estimate.of(cubicInches(-0.1), cubicInches(0), cubicInches(0.2)));
+    Estimate<Volume> kept = Estimate.exact(cubicInches(1));
+    assertEquals(cubicInches(0.9), hollow.addedTo(kept).low());
   }
 }

@@ -125,6 +125,7 @@ class ValidationPageTest {
         .append(" another formula, or common practice.\n")
         .append(contents(topics));
     topics.forEach(topic -> page.append(topic.part()));
+    page.append(PrintedPieces.page());
     return page.toString();
   }
 
@@ -144,7 +145,10 @@ class ValidationPageTest {
     }
     List<Row> all = topics.stream().flatMap(topic -> topic.rows.stream()).toList();
     double mostUsed = topics.stream().mapToDouble(Topic::mostUsed).max().orElseThrow();
-    return table.append(line("all", all, mostUsed)).toString();
+    return table
+        .append(line("all", all, mostUsed))
+        .append("\nEstimates are scored instead: [printed pieces](#printed-pieces).\n")
+        .toString();
   }
 
   private static String line(String name, List<Row> rows, double mostUsed) {

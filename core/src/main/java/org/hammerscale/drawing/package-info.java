@@ -1,0 +1,20 @@
+/**
+ * What it looks like: drawings at true scale to lay hot iron on, as SVG, without a dependency.
+ *
+ * <p>Where to begin:
+ *
+ * <ul>
+ *   <li>{@link org.hammerscale.drawing.BarDrawing}: where do the marks go on the cold bar?
+ *   <li>{@link org.hammerscale.drawing.Drawing}: how do I print it?
+ * </ul>
+ *
+ * <p>{@link org.hammerscale.drawing.Paper} is what it is printed on.
+ *
+ * <p>Policies are those of {@linkplain org.hammerscale.working the whole library}: {@code null} is
+ * refused with a {@link NullPointerException}, any other bad argument with an {@link
+ * IllegalArgumentException} that says what to do.
+ */
+@NullMarked
+package org.hammerscale.drawing;
+
+import org.jspecify.annotations.NullMarked;

@@ -23,7 +23,7 @@ final class Dimensions {
   /** A label that would move further than this is turned upright instead. */
   private static final double FARTHEST = 18;
 
-  private static final double TEXT_ABOVE = 1 + FontMetric.HALF_CAPITAL * Pen.SIZE;
+  private static final double TEXT_ABOVE = 1.5 + FontMetric.HALF_CAPITAL * Pen.SIZE;
 
   private final Pen pen;
 
@@ -48,21 +48,27 @@ final class Dimensions {
     pen.middle(text, middle, y - TEXT_ABOVE);
   }
 
-  /** A size up the sheet, its text on the left of its line, read from the right. */
+  /**
+   * A size up the sheet, its text on the left of its line, read from the right; a short one has it
+   * level, on the side away from the thing.
+   */
   void upright(double y1, double y2, double x, double edge1, double edge2, String text) {
     levelExtension(y1, edge1, x);
     levelExtension(y2, edge2, x);
-    double wide = FontMetric.width(text, Pen.SIZE);
     double room = y2 - y1;
-    boolean inside = room >= wide + 2 * ARROW + 2;
     boolean arrowsInside = room >= 2.5 * ARROW;
-    double to = arrowsInside ? y2 : y2 + 2 * ARROW;
-    double from = inside ? y1 : y1 - (arrowsInside ? GAP : 2 * ARROW) - wide;
-    pen.line(Line.NARROW, "dimension", x, from, x, to);
+    double out = arrowsInside ? 0 : 2 * ARROW;
+    pen.line(Line.NARROW, "dimension", x, y1 - out, x, y2 + out);
     arrow(x, y1, 0, arrowsInside ? 1 : -1);
     arrow(x, y2, 0, arrowsInside ? -1 : 1);
-    double bottom = inside ? (y1 + y2 + wide) / 2 : from + wide;
-    pen.upwards(text, x - TEXT_ABOVE, bottom);
+    double wide = FontMetric.width(text, Pen.SIZE);
+    if (room >= wide) {
+      pen.upwards(text, x - TEXT_ABOVE, (y1 + y2 + wide) / 2);
+    } else if (x > edge1) {
+      pen.words(text, x + OVER + 1, (y1 + y2) / 2);
+    } else {
+      pen.wordsUpTo(text, x - OVER - 1, (y1 + y2) / 2);
+    }
   }
 
   /** A size that a line with an arrow leads to: of a circle, or of a point. */

@@ -3,6 +3,7 @@ package org.hammerscale.drawing;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Collects what a drawing shows, in millimetres on the paper, x to the right and y downwards. */
 final class Pen {
@@ -13,6 +14,11 @@ final class Pen {
   static final double LEADING = 6.5;
 
   private static final double NOTES = 170;
+  private static final char JOIN = '\u00A0';
+
+  /** Where a line must not end: between a number and its fraction or unit. */
+  private static final Pattern JOINED =
+      Pattern.compile("(?<=[0-9]) (?=[0-9]+/[0-9]|(?:in|mm|°)\\b|×)|(?<=×) (?=[0-9])");
 
   private final List<Stroke> strokes = new ArrayList<>();
   private final List<Label> labels = new ArrayList<>();
@@ -98,8 +104,8 @@ final class Pen {
   static List<String> wrapped(String text, double width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.split(" ", -1)) {
-      String rest = word;
+    for (String word : JOINED.matcher(text).replaceAll(String.valueOf(JOIN)).split(" ", -1)) {
+      String rest = word.replace(JOIN, ' ');
       if (line.length() > 0 && FontMetric.width(line + " " + rest, SIZE) > width) {
         lines.add(line.toString());
         line.setLength(0);

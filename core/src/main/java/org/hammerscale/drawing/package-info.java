@@ -5,6 +5,9 @@
  *
  * <ul>
  *   <li>{@link org.hammerscale.drawing.BarDrawing}: where do the marks go on the cold bar?
+ *   <li>{@link org.hammerscale.drawing.LeafDrawing}: what does the finished piece look like?
+ *   <li>{@link org.hammerscale.drawing.HingeDrawing}: how does it hang, and what stops it?
+ *   <li>{@link org.hammerscale.drawing.HoleTemplate}: where do I drill?
  *   <li>{@link org.hammerscale.drawing.Drawing}: how do I print it?
  * </ul>
  *

@@ -10,6 +10,9 @@ import org.hammerscale.units.ShopUnits;
 record Scale(int reduction) {
   static final Scale TRUE = new Scale(1);
 
+  /** Of what shows no iron, such as a plot. */
+  static final Scale NONE = new Scale(0);
+
   private static final double LARGEST = 100_000;
   private static final double SMALLEST = 0.001;
 
@@ -60,6 +63,6 @@ record Scale(int reduction) {
   /** As it stands on the sheet. */
   @Override
   public String toString() {
-    return "scale 1 : " + reduction;
+    return reduction == 0 ? "no scale" : "scale 1 : " + reduction;
   }
 }

@@ -36,7 +36,16 @@ final class Words {
 
   /** The name of somebody's feature, which may be anything: what no page can hold is replaced. */
   static String name(String name) {
-    String cut = name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) + "..." : name;
+    return cleaned(name, LONGEST_NAME);
+  }
+
+  /** The same of what somebody's thing prints of itself. */
+  static String sentence(String text) {
+    return cleaned(text, LONGEST_TITLE);
+  }
+
+  private static String cleaned(String words, int longest) {
+    String cut = words.length() > longest ? words.substring(0, longest) + "..." : words;
     StringBuilder text = new StringBuilder(cut);
     for (int i = 0; i < cut.length(); i++) {
       if (!isReadable(cut, i)) {

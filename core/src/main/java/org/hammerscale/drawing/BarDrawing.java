@@ -90,9 +90,9 @@ public final class BarDrawing {
     double row = pen.box().bottom();
     String cut = rule.format(bar.cutLength());
     dimensions.across(0, length, row + OFF, row, row, "cut " + cut);
-    pen.notes(notes(rule));
+    pen.say(notes(rule));
     String title = "cold bar, " + section + ": cut " + cut;
-    return Drawing.of(title, title + ". " + String.join(". ", notes(rule)), scale, pen);
+    return Drawing.of(title, scale, pen);
   }
 
   /** The names of the stretches, each over the middle of its own. */

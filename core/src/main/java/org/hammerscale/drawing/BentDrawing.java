@@ -90,9 +90,9 @@ public final class BentDrawing {
         List.of(
             Words.sentence(work.toString()),
             "bar used: " + work.stock(work.start()) + ", along the chain line " + line.length());
-    pen.notes(notes);
+    pen.say(notes);
     String title = Words.name(work.name()) + " of " + work.start();
-    return Drawing.of(title, title + ". " + String.join(". ", notes), scale, pen);
+    return Drawing.of(title, scale, pen);
   }
 
   private void sizes(Pen pen) {

@@ -97,8 +97,8 @@ public final class CurveDrawing {
   public Drawing drawing() {
     Pen pen = new Pen();
     List<String> notes = curve.draw(pen);
-    pen.notes(notes);
-    return Drawing.of(title, title + ". " + String.join(". ", notes), Scale.NONE, pen);
+    pen.say(notes);
+    return Drawing.of(title, Scale.NONE, pen);
   }
 
   private static List<String> cooling(Pen pen, Cooling cooling) {

@@ -89,9 +89,9 @@ public final class CuttingDrawing {
       top = pen.box().bottom() + OFF + 3;
       notes.add(Words.sentence(bar.toString()));
     }
-    pen.notes(List.of("sizes are where to chalk, from the left end; the saw cuts to the right"));
+    pen.say(List.of("sizes are where to chalk, from the left end; the saw cuts to the right"));
     String title = Words.sentence(plan.toString());
-    return Drawing.of(title, title + ". " + String.join(". ", notes), scale, pen);
+    return Drawing.of(title, notes, scale, pen);
   }
 
   private Scale suitable() {

@@ -29,20 +29,33 @@ public final class Drawing {
   private final String title;
   private final String description;
   private final Scale scale;
+
+  /** What is drawn, and the same with its notes below it. */
+  private final Pen drawn;
+
   private final Pen pen;
   private final Box box;
 
-  private Drawing(String title, String description, Scale scale, Pen pen) {
+  private Drawing(String title, String description, Scale scale, Pen drawn, Pen pen) {
     this.title = title;
     this.description = description;
     this.scale = scale;
+    this.drawn = drawn;
     this.pen = pen;
     this.box = pen.box().grown(2);
   }
 
-  /** What a pen has drawn; the pen is not used any more. */
-  static Drawing of(String title, String description, Scale scale, Pen pen) {
-    return new Drawing(title, description, scale, pen);
+  /** What a pen has drawn and said; the pen is not used any more. */
+  static Drawing of(String title, Scale scale, Pen pen) {
+    return of(title, List.of(), scale, pen);
+  }
+
+  /** The same with more for those who do not see it than its notes say. */
+  static Drawing of(String title, List<String> unseen, Scale scale, Pen pen) {
+    StringBuilder description = new StringBuilder(title);
+    unseen.forEach(note -> description.append(". ").append(note));
+    pen.said().forEach(note -> description.append(". ").append(note));
+    return new Drawing(title, description.toString(), scale, pen.silent(), pen.written());
   }
 
   /**
@@ -54,7 +67,12 @@ public final class Drawing {
    */
   public Drawing titled(String newTitle) {
     Objects.requireNonNull(newTitle, "newTitle");
-    return new Drawing(Words.title(newTitle), description, scale, pen);
+    return new Drawing(Words.title(newTitle), description, scale, drawn, pen);
+  }
+
+  /** {@return the same without the notes below it, for a page that says elsewhere what they say} */
+  public Drawing withoutNotes() {
+    return new Drawing(title, description, scale, drawn, drawn);
   }
 
   /** {@return what stands above it} */
@@ -80,6 +98,16 @@ public final class Drawing {
   /** {@return the whole of it on one sheet, as large as it takes, as the text of an SVG file} */
   public String svg() {
     return SheetPlan.whole(this).sheets().get(0);
+  }
+
+  /**
+   * The drawing alone, without title and check bars, for a page that has a caption and a check of
+   * its own.
+   *
+   * @return the text of an SVG file, as large as what is drawn
+   */
+  public String figure() {
+    return SheetPlan.figure(this);
   }
 
   /**

@@ -37,7 +37,10 @@ import org.jspecify.annotations.Nullable;
  */
 public final class HingeDrawing {
   private static final double OFF = 12;
-  private static final double BETWEEN = 46;
+  private static final double BETWEEN = 26;
+
+  /** The same beside a view with a size on its right. */
+  private static final double WIDER = 46;
   private static final double NOISE = 1e-6;
 
   private final HingePair pair;
@@ -98,7 +101,7 @@ public final class HingeDrawing {
     double shut = -pair.hanging().folded().getValue();
     double opened = swing.opening().getValue();
     JointView first = new JointView(pen, pair, swing, board, 0, 0);
-    double apart = 2 * first.reach() + BETWEEN;
+    double apart = 2 * first.reach() + (pair.hanging() == Hanging.FACE ? WIDER : BETWEEN);
     first.draw(shut);
     hungSizes(pen, first);
     List<Callout> captions = new ArrayList<>();
@@ -118,9 +121,9 @@ public final class HingeDrawing {
     stop(pen, last, x, opened);
     double level = pen.box().bottom() + Pen.LEADING;
     captions.forEach(caption -> pen.middle(caption.text(), caption.x(), level));
-    pen.notes(notes());
+    pen.say(notes());
     String title = "hinge at the pin, hung " + pair.hanging();
-    return Drawing.of(title, title + ". " + String.join(". ", notes()), Scale.TRUE, pen);
+    return Drawing.of(title, Scale.TRUE, pen);
   }
 
   /** Barrel over all; how far the pin stands off the wood, or how thick the folded hinge is. */

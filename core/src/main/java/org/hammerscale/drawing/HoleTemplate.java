@@ -98,10 +98,9 @@ public final class HoleTemplate {
     sizes.add(new Callout(length, wide, holes.leafLength().toString()));
     double level = Math.max(wide, pen.box().bottom() - BEYOND) + OFF;
     new Dimensions(pen).running(new Callout(0, wide, "pin"), sizes, level);
-    pen.notes(notes());
+    pen.say(notes());
     String title = "template of " + (count == 1 ? "1 hole" : count + " holes") + " from the pin";
-    return Drawing.of(
-        title, title + ": " + holes + ". " + String.join(". ", notes()), Scale.TRUE, pen);
+    return Drawing.of(title, List.of(holes.toString()), Scale.TRUE, pen);
   }
 
   private void closed(Pen pen, double length, double wide) {

@@ -54,7 +54,7 @@ final class JointView {
     this.boardsBehind = pair.hasProudBarrels();
     this.shown =
         Math.max(
-            2 * outer + 12,
+            outer + 20,
             Math.max(
                 notch + 10, board.map(b -> Scale.millimetres(b.edgeFromPin()) + 15).orElse(0.0)));
     this.lengths =

@@ -41,6 +41,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LeafDrawing {
   private static final double OFF = 12;
+  private static final double SIDE = 9;
   private static final int MOST_NOTES = 12;
 
   private final Piece piece;
@@ -152,7 +153,7 @@ public final class LeafDrawing {
     double left = Math.min(pen.box().left(), 0);
     if (pair == null) {
       String wide = stretches.measure(width, unit).toString();
-      dimensions.upright(0, width, left - OFF, left, left, wide);
+      dimensions.upright(0, width, left - SIDE, left, left, wide);
     } else {
       across(dimensions, plan, pair, width, left);
     }
@@ -161,11 +162,11 @@ public final class LeafDrawing {
       double x = stretches.end();
       double top = (width - last) / 2;
       String wide = stretches.measure(last, unit).toString();
-      dimensions.upright(top, top + last, x + OFF + 4, x, x, wide);
+      dimensions.upright(top, top + last, x + SIDE, x, x, wide);
     }
     edge(pen, dimensions, stretches);
-    pen.notes(notes());
-    return Drawing.of(title(), title() + ". " + String.join(". ", notes()), scale, pen);
+    pen.say(notes());
+    return Drawing.of(title(), scale, pen);
   }
 
   private void holes(Pen pen, Dimensions dimensions, Stretches stretches, double middle) {
@@ -220,7 +221,7 @@ public final class LeafDrawing {
     }
     Measure<Length> whole = both.knuckles().width();
     edges.add(new Callout(left, plan.across(whole, fromFar), text(whole)));
-    dimensions.runningDown(new Callout(left, fromFar ? 0 : width, "0"), edges, left - OFF);
+    dimensions.runningDown(new Callout(left, fromFar ? 0 : width, "0"), edges, left - SIDE);
   }
 
   private void edge(Pen pen, Dimensions dimensions, Stretches stretches) {
@@ -236,12 +237,12 @@ public final class LeafDrawing {
     barrel.ifPresent(
         b ->
             dimensions.upright(
-                level - radius, level + radius, -radius - OFF, 0, 0, "Ø " + b.outsideDiameter()));
+                level - radius, level + radius, -radius - SIDE, 0, 0, "Ø " + b.outsideDiameter()));
     double x = stretches.end();
     double thick = view.bottom(x) - view.top(x);
     if (thick > 0) {
       String size = stretches.measure(thick, piece.bar().section().width().getUnit()).toString();
-      dimensions.upright(view.top(x), view.bottom(x), x + OFF + 4, x, x, size);
+      dimensions.upright(view.top(x), view.bottom(x), x + SIDE, x, x, size);
     }
     List<Callout> sizes = new ArrayList<>();
     for (Stretches.Stretch stretch : stretches.all()) {

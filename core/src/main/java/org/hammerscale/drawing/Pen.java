@@ -23,6 +23,7 @@ final class Pen {
   private final List<Stroke> strokes = new ArrayList<>();
   private final List<Label> labels = new ArrayList<>();
   private Box box = Box.NONE;
+  private List<String> notes = List.of();
 
   List<Stroke> strokes() {
     return Collections.unmodifiableList(strokes);
@@ -87,11 +88,35 @@ final class Pen {
     add(new Label(text, x + FontMetric.HALF_CAPITAL * SIZE, bottom, SIZE, true));
   }
 
-  /** Words below all that is drawn, on lines that the first sheet of any paper holds. */
-  void notes(List<String> notes) {
+  /** What is said of the drawing beside it, to be written last. */
+  void say(List<String> words) {
+    notes = List.copyOf(words);
+  }
+
+  /** What is said of the drawing. */
+  List<String> said() {
+    return notes;
+  }
+
+  /** The same drawing with nothing said of it. */
+  Pen silent() {
+    Pen pen = new Pen();
+    strokes.forEach(pen::add);
+    labels.forEach(pen::add);
+    return pen;
+  }
+
+  /** The same with what is said below it, on lines that the first sheet of any paper holds. */
+  Pen written() {
+    Pen pen = silent();
+    pen.write(notes);
+    return pen;
+  }
+
+  private void write(List<String> words) {
     double left = box.left();
     double y = box.bottom() + LEADING;
-    for (String note : notes) {
+    for (String note : words) {
       for (String line : wrapped(note, NOTES)) {
         words(line, left, y);
         y += LEADING;

@@ -15,9 +15,9 @@ final class SheetPlan {
   private static final double TITLE_LEADING = 8;
 
   /** Above and below the window, where register marks stand. */
-  private static final double STRIP = 8;
+  private static final double STRIP = 7;
 
-  private static final double CHECK = 18;
+  private static final double CHECK = 16;
   private static final double NARROWEST = 176;
   private static final double MARK = 3;
   private static final int MOST_SHEETS = 200;
@@ -132,24 +132,33 @@ final class SheetPlan {
     return "sheet " + (row * columns + column + 1) + " of " + count();
   }
 
+  /** The drawing without anything round it. */
+  static String figure(Drawing drawing) {
+    Box all = drawing.box();
+    return Svg.sheet(
+        all.width(),
+        all.height(),
+        drawing.title(),
+        drawing.description(),
+        svg -> svg.window(0, 0, all, inside -> draw(inside, drawing, all)));
+  }
+
+  private static void draw(Svg svg, Drawing drawing, Box seen) throws XMLStreamException {
+    for (Stroke stroke : drawing.strokes()) {
+      if (stroke.box().grown(1).meets(seen)) {
+        svg.stroke(stroke);
+      }
+    }
+    for (Label label : drawing.labels()) {
+      if (label.box().meets(seen)) {
+        svg.label(label);
+      }
+    }
+  }
+
   private void write(Svg svg, int row, int column) throws XMLStreamException {
     Box seen = window(row, column);
-    svg.window(
-        MARGIN,
-        windowTop(),
-        seen,
-        inside -> {
-          for (Stroke stroke : drawing.strokes()) {
-            if (stroke.box().grown(1).meets(seen)) {
-              inside.stroke(stroke);
-            }
-          }
-          for (Label label : drawing.labels()) {
-            if (label.box().meets(seen)) {
-              inside.label(label);
-            }
-          }
-        });
+    svg.window(MARGIN, windowTop(), seen, inside -> draw(inside, drawing, seen));
     Pen pen = new Pen();
     registerMarks(pen, row, column);
     for (int i = 0; i < title.size(); i++) {

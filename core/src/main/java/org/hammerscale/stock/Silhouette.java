@@ -52,7 +52,7 @@ public final class Silhouette {
    * @return the silhouette, without length as yet
    */
   public static Silhouette from(Section start) {
-    Unit<Length> unit = start.width().getUnit();
+    Unit<Length> unit = Objects.requireNonNull(start, "start").width().getUnit();
     double[] place = {0, start.width().in(unit), start.thickness().in(unit)};
     return new Silhouette(unit, List.of(place), List.of(), List.of());
   }

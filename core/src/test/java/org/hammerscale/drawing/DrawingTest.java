@@ -156,6 +156,22 @@ class DrawingTest {
     LONG.titled("9".repeat(200)).sheets(Paper.A4);
   }
 
+  @Test
+  void goesWithoutNotesOnAPageOfItsOwn() {
+    Drawing drawing = BarDrawing.of(Bars.gate()).drawing();
+    Picture all = Picture.of(drawing);
+    Picture bare = Picture.of(drawing.withoutNotes().figure());
+    assertEquals(drawing.description(), drawing.withoutNotes().description());
+    assertTrue(bare.texts.size() < all.texts.size());
+    assertEquals(all.shapes.size(), bare.shapes.size());
+    assertEquals(bare.seen.width(), bare.sheet.width(), 1e-6, "nothing round it");
+    assertTrue(checkBars(drawing.figure()).isEmpty());
+    assertTrue(
+        Picture.of(drawing.figure())
+            .words()
+            .contains("R reference mark: all sizes on the line count from it, along the cold bar"));
+  }
+
   /** Somebody's feature with a name of their own. */
   private static final class Named extends ForwardingFeature {
     private final String name;

@@ -2,11 +2,13 @@
 module org.hammerscale.core {
   requires transitive org.hammerscale.units;
   requires commons.math3;
+  requires java.xml;
   requires static org.jspecify;
 
   exports org.hammerscale.bending;
   exports org.hammerscale.checking;
   exports org.hammerscale.cutting;
+  exports org.hammerscale.drawing;
   exports org.hammerscale.fastening;
   exports org.hammerscale.forging;
   exports org.hammerscale.heat;

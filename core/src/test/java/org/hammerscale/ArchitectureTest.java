@@ -37,6 +37,7 @@ class ArchitectureTest {
           "fastening",
           "holding",
           "strength",
+          "drawing",
           "checking");
 
   /** Neighbours that know nothing of one another. */
@@ -100,9 +101,32 @@ class ArchitectureTest {
         .accessClassesThat()
         .haveFullyQualifiedName("java.util.Locale")
         .check(
-            CLASSES.that(
-                com.tngtech.archunit.base.DescribedPredicate.describe(
-                    "core", c -> !c.getPackageName().startsWith("org.hammerscale.units"))));
+            CLASSES
+                .that(
+                    com.tngtech.archunit.base.DescribedPredicate.describe(
+                        "core", c -> !c.getPackageName().startsWith("org.hammerscale.units")))
+                // An XML writer of the JDK wants a java.io.Writer: to memory, see below.
+                .that(
+                    com.tngtech.archunit.base.DescribedPredicate.describe(
+                        "but the writer of drawings", c -> !c.getSimpleName().equals("Svg"))));
+  }
+
+  @Test
+  void drawingsAreWrittenToMemoryAlone() {
+    noClasses()
+        .that()
+        .haveSimpleName("Svg")
+        .should()
+        .dependOnClassesThat(
+            com.tngtech.archunit.base.DescribedPredicate.describe(
+                "reach outside",
+                c ->
+                    (c.getPackageName().startsWith("java.io")
+                            && !c.getSimpleName().endsWith("Writer"))
+                        || c.getSimpleName().startsWith("File")
+                        || c.getPackageName().startsWith("java.nio")
+                        || c.getPackageName().startsWith("java.net")))
+        .check(CLASSES);
   }
 
   /** Byte code does not show what only a comment links to; the import would still run backwards. */

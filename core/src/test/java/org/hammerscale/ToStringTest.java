@@ -19,6 +19,7 @@ import org.hammerscale.bending.Eye;
 import org.hammerscale.bending.Hook;
 import org.hammerscale.bending.Joggle;
 import org.hammerscale.bending.Link;
+import org.hammerscale.bending.MeanLine;
 import org.hammerscale.bending.NeutralLine;
 import org.hammerscale.bending.Oval;
 import org.hammerscale.bending.Ring;
@@ -31,6 +32,13 @@ import org.hammerscale.checking.CheckTopic;
 import org.hammerscale.cutting.Aim;
 import org.hammerscale.cutting.CutList;
 import org.hammerscale.cutting.Rack;
+import org.hammerscale.drawing.BarDrawing;
+import org.hammerscale.drawing.BentDrawing;
+import org.hammerscale.drawing.CurveDrawing;
+import org.hammerscale.drawing.HingeDrawing;
+import org.hammerscale.drawing.HoleTemplate;
+import org.hammerscale.drawing.LeafDrawing;
+import org.hammerscale.drawing.Paper;
 import org.hammerscale.fastening.CarriageBolt;
 import org.hammerscale.fastening.ClenchedNail;
 import org.hammerscale.fastening.Fastener;
@@ -108,6 +116,7 @@ import org.hammerscale.stock.Losses;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Plain;
 import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Silhouette;
 import org.hammerscale.strength.BarrelOpening;
 import org.hammerscale.strength.Bearing;
 import org.hammerscale.strength.DoorLoad;
@@ -122,6 +131,7 @@ import org.hammerscale.strength.PermissibleStress;
 import org.hammerscale.strength.PinLoad;
 import org.hammerscale.strength.PinSize;
 import org.hammerscale.strength.StrapRule;
+import org.hammerscale.units.Graduation;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
@@ -299,7 +309,20 @@ class ToStringTest {
             CheckTopic.named("hinge/swing"),
             CheckTopic.named("hinge/swing").values().findFirst().orElseThrow(),
             NetSection.of(section, IronHole.drilled(inches("1/4"))),
-            Bearing.towardsEnd(section, IronHole.drilled(inches("1/4")), inches(1)));
+            Bearing.towardsEnd(section, IronHole.drilled(inches("1/4")), inches(1)),
+            Silhouette.of(Plain.of(section, inches(1))),
+            MeanLine.straight(inches(1)),
+            Paper.LETTER,
+            BarDrawing.of(piece.layout().on(Graduation.SIXTEENTH)),
+            LeafDrawing.of(piece),
+            LeafDrawing.of(piece).drawing(),
+            HingeDrawing.of(
+                HingePair.of(bar, Bore.forPin(inches("3/8")))
+                    .leaves(Plain.of(section, inches(9)))
+                    .pair()),
+            HoleTemplate.of(HOLES.layout(), inches(1)),
+            BentDrawing.of(Ring.inside(inches(1), section)),
+            CurveDrawing.of(Cooling.from(celsius(1100), bar)));
     for (Object thing : all) {
       String text = thing.toString();
       assertFalse(text.contains("@") || text.contains("["), text);

@@ -196,6 +196,13 @@ public final class Bend extends BentBar {
     return "bend";
   }
 
+  /** {@return an arc, no thicker or thinner than it is in the bend} */
+  @Override
+  public MeanLine meanLine() {
+    double middle = inside() + bentThickness(Notes.NONE) / 2;
+    return MeanLine.from(unit()).arc(middle, Math.toRadians(degrees()));
+  }
+
   /** {@return its finished length round the bend, along the middle of the bar} */
   @Override
   public Measure<Length> reach() {

@@ -5,7 +5,6 @@ import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
-import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
@@ -17,7 +16,7 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /** What all bent stretches share: one section throughout, and a length of it bent out of line. */
-abstract class BentBar implements Feature {
+abstract class BentBar implements Bent {
   static final Source MEAN_LINE = Source.read("Ilgen, Forge Work, 1912", "sec. 111");
 
   private final Section section;
@@ -81,7 +80,7 @@ abstract class BentBar implements Feature {
   /** {@return its own length of bar to the last bit if the parent has its section} */
   @Override
   public Estimate<Length> stock(Section parent) {
-    return section.equals(parent) ? Estimate.exact(developedLength()) : Feature.super.stock(parent);
+    return section.equals(parent) ? Estimate.exact(developedLength()) : Bent.super.stock(parent);
   }
 
   /** {@return how the length of bar that stays in it was found} */

@@ -29,6 +29,12 @@ abstract class ClosedRound extends ClosedBar {
     return meanDiameter().add(section().thickness());
   }
 
+  /** {@return a circle} */
+  @Override
+  public final MeanLine meanLine() {
+    return MeanLine.from(unit()).arc(meanDiameter().in(unit()) / 2, 2 * Math.PI).closed();
+  }
+
   /** {@return its outside diameter; of an eye from where the straight bar ends to its top} */
   @Override
   public final Measure<Length> reach() {

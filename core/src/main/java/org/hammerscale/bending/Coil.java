@@ -90,6 +90,14 @@ public final class Coil extends BentBar {
     return pitch;
   }
 
+  /** {@return what is seen along its axis: a circle, or an arc of less than a turn} */
+  @Override
+  public MeanLine meanLine() {
+    double radius = (mandrel.in(unit()) + thickness()) / 2;
+    MeanLine seen = MeanLine.from(unit()).arc(radius, 2 * Math.PI * Math.min(turns, 1));
+    return turns < 1 ? seen : seen.closed();
+  }
+
   /** {@return {@code coil}} */
   @Override
   public String name() {

@@ -102,6 +102,27 @@ public final class Course extends BentBar {
     return across.length;
   }
 
+  /** {@return straight from point to point, turned so that it begins to the right} */
+  @Override
+  public MeanLine meanLine() {
+    MeanLine line = MeanLine.from(unit());
+    double direction = 0;
+    boolean begun = false;
+    for (int i = 1; i < across.length; i++) {
+      double dx = across[i] - across[i - 1];
+      double dy = up[i] - up[i - 1];
+      double chord = Math.hypot(dx, dy);
+      if (chord > 0) {
+        double towards = Math.atan2(dy, dx);
+        double turn = begun ? Math.IEEEremainder(towards - direction, 2 * Math.PI) : 0;
+        line = line.arc(0, turn).on(chord);
+        direction = towards;
+        begun = true;
+      }
+    }
+    return line;
+  }
+
   /** {@return {@code course}} */
   @Override
   public String name() {

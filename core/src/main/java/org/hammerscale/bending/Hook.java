@@ -129,6 +129,13 @@ public final class Hook extends BentBar {
     return radius;
   }
 
+  /** {@return the arc, then the straight tip} */
+  @Override
+  public MeanLine meanLine() {
+    double middle = radius.in(unit()) + thickness() / 2;
+    return MeanLine.from(unit()).arc(middle, arc.in(ShopUnits.RADIAN)).on(tip.in(unit()));
+  }
+
   /** {@return the angle bent through} */
   public Measure<Angle> arc() {
     return arc;

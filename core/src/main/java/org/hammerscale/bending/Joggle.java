@@ -143,6 +143,15 @@ public final class Joggle extends BentBar {
     return developedLength().subtract(reach());
   }
 
+  /** {@return an arc, the straight between, and an arc back} */
+  @Override
+  public MeanLine meanLine() {
+    return MeanLine.from(unit())
+        .arc(rho(), radians())
+        .on(Math.max(straight(Notes.NONE), 0))
+        .arc(rho(), -radians());
+  }
+
   /** {@return {@code joggle}} */
   @Override
   public String name() {

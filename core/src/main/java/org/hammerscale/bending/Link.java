@@ -82,6 +82,19 @@ public final class Link extends ClosedOblong {
     return new Link(measure(across + (line - round) / 2), insideWidth(), section(), joint());
   }
 
+  /** {@return two straights and two half circles} */
+  @Override
+  public MeanLine meanLine() {
+    double straight = insideLength().in(unit()) - insideWidth().in(unit());
+    double radius = (insideWidth().in(unit()) + thickness()) / 2;
+    return MeanLine.from(unit())
+        .on(straight)
+        .arc(radius, Math.PI)
+        .on(straight)
+        .arc(radius, Math.PI)
+        .closed();
+  }
+
   @Override
   double meanLine(Notes n) {
     double l = n.given("l", "inside length", insideLength().in(unit()));

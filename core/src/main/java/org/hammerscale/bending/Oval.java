@@ -1,5 +1,7 @@
 package org.hammerscale.bending;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -30,6 +32,7 @@ import org.hammerscale.working.Working;
  * <p>Source: ellipse perimeter 4 a E(e²), standard mathematics; method of Gauss and Legendre.
  */
 public final class Oval extends ClosedOblong {
+  private static final int POINTS = 180;
   private static final Source ELLIPSE =
       Source.computed("perimeter of an ellipse by the arithmetic-geometric mean");
 
@@ -94,6 +97,24 @@ public final class Oval extends ClosedOblong {
   @Override
   public Working working() {
     return super.working().withSource(ELLIPSE);
+  }
+
+  /** {@return an ellipse} */
+  @Override
+  public MeanLine meanLine() {
+    double a = (insideLength().in(unit()) + thickness()) / 2;
+    double b = (insideWidth().in(unit()) + thickness()) / 2;
+    List<double[]> points = new ArrayList<>();
+    for (int i = 0; i <= POINTS; i++) {
+      double angle = 2 * Math.PI * i / POINTS;
+      double x = a * Math.cos(angle);
+      double y = b * Math.sin(angle);
+      double slope = Math.hypot(b * Math.cos(angle), a * Math.sin(angle));
+      double nx = -b * Math.cos(angle) / slope; // inwards, to the left of the way round
+      double ny = -a * Math.sin(angle) / slope;
+      points.add(new double[] {x, y, nx, ny});
+    }
+    return new MeanLine(unit(), points, List.of(), 0, meanLine(Notes.NONE), true);
   }
 
   @Override

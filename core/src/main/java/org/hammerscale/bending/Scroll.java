@@ -36,6 +36,9 @@ import org.hammerscale.working.Working;
  */
 public final class Scroll extends BentBar {
   private static final double MOST_TURNS = 1000;
+  private static final int POINTS = 144; // in a turn
+  private static final int LEAST_POINTS = 24;
+  private static final int MOST_POINTS = 20_000;
   private static final Source ARC_LENGTH = Source.computed("arc length of the spiral");
   private static final String COUNT = "count the turns from the centre outwards";
 
@@ -203,6 +206,17 @@ public final class Scroll extends BentBar {
    */
   public Measure<Length> meanRadiusLength() {
     return measure(meanRadius(Notes.NONE));
+  }
+
+  /** {@return the spiral, from its heart outwards} */
+  @Override
+  public MeanLine meanLine() {
+    int parts = (int) Math.min(MOST_POINTS, Math.max(LEAST_POINTS, spiral.turns * POINTS));
+    List<double[]> points = new ArrayList<>(parts + 1);
+    for (int i = 0; i <= parts; i++) {
+      points.add(spiral.point((double) i / parts));
+    }
+    return new MeanLine(unit(), points, List.of(), 0, developed(Notes.NONE), false);
   }
 
   /** {@return {@code scroll}} */

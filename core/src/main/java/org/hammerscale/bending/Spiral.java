@@ -32,6 +32,18 @@ abstract class Spiral {
   /** The same spiral drawn larger or smaller. */
   abstract Spiral scaled(double factor);
 
+  /** A point some part of all turns from the start, and the normal to the left there. */
+  abstract double[] point(double share);
+
+  /** The same by the radius there, and by how much it grows in a radian. */
+  final double[] point(double share, double r, double across) {
+    double angle = 2 * Math.PI * turns * share;
+    double tx = across * Math.cos(angle) - r * Math.sin(angle);
+    double ty = across * Math.sin(angle) + r * Math.cos(angle);
+    double slope = Math.hypot(tx, ty);
+    return new double[] {r * Math.cos(angle), r * Math.sin(angle), -ty / slope, tx / slope};
+  }
+
   /** The least distance between the middles of neighbouring coils. */
   abstract double closestCoils();
 
@@ -56,6 +68,12 @@ abstract class Spiral {
     @Override
     String word() {
       return "Archimedean";
+    }
+
+    @Override
+    double[] point(double share) {
+      double grown = outer - inner;
+      return point(share, inner + grown * share, grown / (2 * Math.PI * turns));
     }
 
     @Override
@@ -156,6 +174,12 @@ abstract class Spiral {
     }
 
     @Override
+    double[] point(double share) {
+      double r = inner * Math.exp(Math.log(outer / inner) * share);
+      return point(share, r, r * growth(Notes.NONE));
+    }
+
+    @Override
     double closestCoils() {
       return inner * Math.expm1(2 * Math.PI * growth(Notes.NONE));
     }
@@ -210,6 +234,15 @@ abstract class Spiral {
     @Override
     String word() {
       return "involute";
+    }
+
+    /** The end of the string: off the peg by what is unwound, square to its radius. */
+    @Override
+    double[] point(double share) {
+      double theta = 2 * Math.PI * turns * share;
+      double cos = Math.cos(theta);
+      double sin = Math.sin(theta);
+      return new double[] {inner * (cos + theta * sin), inner * (sin - theta * cos), -sin, cos};
     }
 
     @Override

@@ -97,6 +97,13 @@ public final class SquareCorner extends BentBar {
     return "square corner";
   }
 
+  /** {@return half a thickness, a sharp corner, and half a thickness} */
+  @Override
+  public MeanLine meanLine() {
+    double half = thickness() / 2;
+    return MeanLine.from(unit()).on(half).arc(0, Math.PI / 2).on(half);
+  }
+
   /** {@return one thickness: half of it on the middle of either leg} */
   @Override
   public Measure<Length> reach() {

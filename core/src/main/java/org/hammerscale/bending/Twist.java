@@ -159,6 +159,12 @@ public final class Twist extends BentBar {
     return lengthIfKept(cornerRadius(Notes.NONE));
   }
 
+  /** {@return straight} */
+  @Override
+  public MeanLine meanLine() {
+    return MeanLine.straight(reach());
+  }
+
   /** {@return {@code twist}} */
   @Override
   public String name() {

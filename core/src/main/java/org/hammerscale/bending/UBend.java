@@ -169,6 +169,20 @@ public final class UBend extends BentBar {
     return corner == null ? measure(thickness()) : measure(thickness()).add(corner);
   }
 
+  /** {@return a leg, the bottom with its two corners, and the other leg} */
+  @Override
+  public MeanLine meanLine() {
+    double half = thickness() / 2;
+    double inside = corner == null ? -half : corner.in(unit());
+    double off = inside + 2 * half; // a sharp corner of the mean line lies half a thickness in
+    return MeanLine.from(unit())
+        .on(first.in(unit()) - off)
+        .arc(inside + half, Math.PI / 2)
+        .on(width.in(unit()) - 2 * inside)
+        .arc(inside + half, Math.PI / 2)
+        .on(second.in(unit()) - off);
+  }
+
   /** {@return {@code U bend}} */
   @Override
   public String name() {

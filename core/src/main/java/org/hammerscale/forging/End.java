@@ -3,13 +3,16 @@ package org.hammerscale.forging;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Feature;
+import org.hammerscale.stock.Outlined;
 import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Silhouette;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
@@ -38,22 +41,30 @@ import org.hammerscale.working.Working;
  *
  * <p>Source: plane geometry; conservation of volume.
  */
-public final class End implements Feature {
+public final class End implements Feature, Outlined {
   private final String name;
   private final Section neck;
   private final Section tip;
   private final Measure<Length> length;
   private final Solid solid;
   private final String law;
+  private final Supplier<Silhouette> look;
 
   private End(
-      String name, Section neck, Section tip, Measure<Length> length, Solid solid, String law) {
+      String name,
+      Section neck,
+      Section tip,
+      Measure<Length> length,
+      Solid solid,
+      String law,
+      Supplier<Silhouette> look) {
     this.name = name;
     this.neck = neck;
     this.tip = tip;
     this.length = length;
     this.solid = solid;
     this.law = law;
+    this.look = look;
   }
 
   /**
@@ -103,7 +114,8 @@ public final class End implements Feature {
         neck.point(),
         reach,
         Outline.oval(neck, wide, along),
-        "area of an oval less the segment at its neck");
+        "area of an oval less the segment at its neck",
+        () -> Outline.ovalLook(neck, wide, along));
   }
 
   /**
@@ -198,7 +210,8 @@ public final class End implements Feature {
         tip,
         along,
         Outline.curve(neck, along, width),
-        "area of the outline by quadrature");
+        "area of the outline by quadrature",
+        () -> Outline.curveLook(neck, along, width));
   }
 
   private static End polyline(String name, Outline outline) {
@@ -208,7 +221,8 @@ public final class End implements Feature {
         outline.tip(),
         outline.length(),
         outline.solid(),
-        "area of the outline by trapezia");
+        "area of the outline by trapezia",
+        outline::look);
   }
 
   private static Section checkFlat(Section neck) {
@@ -264,6 +278,12 @@ public final class End implements Feature {
   @Override
   public Measure<Length> reach() {
     return length;
+  }
+
+  /** {@return its outline, as thick as the neck} */
+  @Override
+  public Silhouette outline() {
+    return look.get();
   }
 
   /** {@return how the metal was found} */

@@ -14,6 +14,7 @@ import org.apache.commons.math3.exception.MaxCountExceededException;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.internal.Subscripts;
 import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Silhouette;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Notes;
 
@@ -25,6 +26,7 @@ final class Outline {
   private static final double ABSOLUTE = 1e-300;
   private static final int FEWEST = 3;
   private static final int MOST = 64;
+  private static final int POINTS = 96;
   private static final int EVALUATIONS = 1 << 15;
 
   private final Section neck;
@@ -86,6 +88,41 @@ final class Outline {
   static Section section(Section neck, Measure<Length> width) {
     boolean isPoint = width.ratio(neck.width()) < NOISE; // a cosine never quite comes to nothing
     return isPoint ? neck.point() : Flats.of(width, neck.thickness());
+  }
+
+  /** Straight from one measured width to the next. */
+  Silhouette look() {
+    Silhouette look = Silhouette.from(neck);
+    for (int i = 0; i < widths.size(); i++) {
+      look = look.to(distances.get(i), widths.get(i));
+    }
+    return look;
+  }
+
+  /** An oval from where it is as wide as the neck. */
+  static Silhouette ovalLook(Section neck, Measure<Length> wide, Measure<Length> along) {
+    Unit<Length> unit = along.getUnit();
+    double start = neckAngle(Notes.NONE, neck.width().in(unit), wide.in(unit));
+    Silhouette look = Silhouette.from(neck);
+    for (int i = 1; i <= POINTS; i++) {
+      double angle = start + (Math.PI - start) * i / POINTS;
+      double width = i == POINTS ? 0 : Math.sin(angle);
+      look = look.to(along.multiply((Math.cos(start) - Math.cos(angle)) / 2), wide.multiply(width));
+    }
+    return look;
+  }
+
+  /** Widths by their rule, closer where a rounded tip stands upright. */
+  static Silhouette curveLook(
+      Section neck,
+      Measure<Length> along,
+      Function<Measure<Length>, ? extends Quantity<Length>> width) {
+    Silhouette look = Silhouette.from(neck);
+    for (int i = 0; i <= POINTS; i++) {
+      Measure<Length> at = along.multiply((1 - Math.cos(Math.PI * i / POINTS)) / 2);
+      look = look.to(at, width(width, at));
+    }
+    return look;
   }
 
   /** Trapezia between the measured widths. */

@@ -9,7 +9,9 @@ import javax.measure.quantity.Volume;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Losses;
+import org.hammerscale.stock.Outlined;
 import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Silhouette;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
@@ -36,7 +38,7 @@ import org.hammerscale.working.Working;
  *
  * <p>Source: conservation of volume, and that of the allowance.
  */
-public final class Shoulder implements Feature {
+public final class Shoulder implements Feature, Outlined {
   private final Section bar;
   private final Section setDown;
   private final Measure<Length> length;
@@ -118,6 +120,12 @@ public final class Shoulder implements Feature {
   @Override
   public Measure<Length> reach() {
     return length;
+  }
+
+  /** {@return a step, then the section set down} */
+  @Override
+  public Silhouette outline() {
+    return Silhouette.from(setDown).to(length, setDown);
   }
 
   /** {@return how the volume was found} */

@@ -140,6 +140,16 @@ public final class Swing {
     return new Swing(/* fixed= */ moving, /* moving= */ fixed, gap);
   }
 
+  /** {@return the leaf on the post, which stays} */
+  public LeafProfile fixed() {
+    return fixed;
+  }
+
+  /** {@return the leaf that turns} */
+  public LeafProfile moving() {
+    return moving;
+  }
+
   /**
    * The opening past flat toward the side of the upper faces.
    *

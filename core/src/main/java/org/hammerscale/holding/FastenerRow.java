@@ -105,6 +105,17 @@ public final class FastenerRow {
     return new FastenerRow(count, ACROSS, 0);
   }
 
+  /**
+   * The same kind of row with another number of fasteners, to compare.
+   *
+   * @param other the number of fasteners n, at least 1
+   * @return the row
+   * @throws IllegalArgumentException if there is none
+   */
+  public FastenerRow withCount(int other) {
+    return new FastenerRow(other, source, spacing);
+  }
+
   /** {@return how many fasteners it has} */
   public int count() {
     return count;

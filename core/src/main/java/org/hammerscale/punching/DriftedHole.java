@@ -8,7 +8,9 @@ import javax.measure.Unit;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
+import org.hammerscale.stock.Outlined;
 import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Silhouette;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
@@ -39,7 +41,8 @@ import org.hammerscale.working.Working;
  *
  * <p>Source: conservation of volume; for the slit see {@link Slit}.
  */
-public final class DriftedHole extends Opened {
+public final class DriftedHole extends Opened implements Outlined {
+  private static final int POINTS = 48;
   private static final Source CHEEKS =
       Source.commonPractice("cheeks at least half as wide as the bar is thick");
 
@@ -149,6 +152,21 @@ public final class DriftedHole extends Opened {
   @Override
   public Measure<Length> reach() {
     return hole.length();
+  }
+
+  /** {@return the hole, and cheeks that keep their width round it} */
+  @Override
+  public Silhouette outline() {
+    Measure<Length> wide = section().width();
+    Measure<Length> none = hole.length().withValue(0);
+    Silhouette look = Silhouette.from(section());
+    for (int i = 0; i <= POINTS; i++) {
+      double angle = Math.PI * i / POINTS;
+      double share = hole.hasCorners() ? 1 : i == POINTS ? 0 : Math.sin(angle);
+      Measure<Length> along = hole.length().multiply((1 - Math.cos(angle)) / 2);
+      look = look.to(along, wide.add(hole.width().multiply(share)));
+    }
+    return look.to(hole.length(), section()).withOpening(hole.outline(), none, cheeks.offset());
   }
 
   @Override

@@ -9,7 +9,9 @@ import javax.measure.quantity.Volume;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Losses;
+import org.hammerscale.stock.Outlined;
 import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Silhouette;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Caution;
@@ -38,7 +40,8 @@ import org.hammerscale.working.Working;
  *
  * <p>Source: conservation of volume.
  */
-public final class FlatEye implements Feature {
+public final class FlatEye implements Feature, Outlined {
+  private static final int POINTS = 72;
   private static final Source RIM =
       Source.commonPractice("rim of a flat eye at least as wide as it is thick");
 
@@ -186,6 +189,20 @@ public final class FlatEye implements Feature {
   @Override
   public Measure<Length> reach() {
     return outside;
+  }
+
+  /** {@return the disc with its hole in the middle, as thick as it is throughout} */
+  @Override
+  public Silhouette outline() {
+    Silhouette look = Silhouette.from(Section.flat(outside, thickness));
+    for (int i = 0; i <= POINTS; i++) {
+      double angle = Math.PI * i / POINTS;
+      double share = i == POINTS ? 0 : Math.sin(angle);
+      Measure<Length> along = outside.multiply((1 - Math.cos(angle)) / 2);
+      look = look.to(along, outside.multiply(share));
+    }
+    Measure<Length> before = outside.subtract(hole.length()).divide(2);
+    return look.withOpening(hole.outline(), before, outside.withValue(0));
   }
 
   /** {@return a caution if the rim is narrower than it is thick; else none} */

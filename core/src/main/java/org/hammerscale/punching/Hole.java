@@ -7,6 +7,8 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.internal.Ellipse;
+import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Silhouette;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 import org.hammerscale.working.Notes;
@@ -229,6 +231,13 @@ public final class Hole {
   /** Whether its sides are straight and meet in corners. */
   boolean hasCorners() {
     return shape == Shape.SQUARE || shape == Shape.MORTISE;
+  }
+
+  /** Its form, as it lies in a piece. */
+  Silhouette outline() {
+    return hasCorners()
+        ? Silhouette.from(Section.square(width)).to(length, width)
+        : Silhouette.oval(length, width);
   }
 
   /** The longest straight line in it. */

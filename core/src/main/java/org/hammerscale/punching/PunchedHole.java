@@ -9,7 +9,9 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.hammerscale.stock.Losses;
+import org.hammerscale.stock.Outlined;
 import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Silhouette;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
@@ -43,7 +45,7 @@ import org.hammerscale.working.Working;
  *
  * <p>Source: conservation of volume; the slug's thickness is an assumption.
  */
-public final class PunchedHole extends Opened {
+public final class PunchedHole extends Opened implements Outlined {
   private static final Source CHEEKS =
       Source.commonPractice("beside a punched hole at least the thickness of the bar");
 
@@ -205,6 +207,15 @@ public final class PunchedHole extends Opened {
   @Override
   public Measure<Length> reach() {
     return hole.length();
+  }
+
+  /** {@return the hole in the bar as it was; that it swells is left to the hand} */
+  @Override
+  public Silhouette outline() {
+    Measure<Length> none = hole.length().withValue(0);
+    return Silhouette.from(section())
+        .to(hole.length(), section())
+        .withOpening(hole.outline(), none, cheeks.offset());
   }
 
   @Override

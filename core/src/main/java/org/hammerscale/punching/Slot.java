@@ -10,7 +10,9 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Losses;
+import org.hammerscale.stock.Outlined;
 import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Silhouette;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
@@ -40,7 +42,7 @@ import org.hammerscale.working.Working;
  *
  * <p>Source: plane geometry; conservation of volume.
  */
-public final class Slot extends Opened {
+public final class Slot extends Opened implements Outlined {
   private static final Source CUTS =
       Source.computed("the saw cuts lie inside the slot, along its sides");
   private static final Source CHEEKS =
@@ -164,6 +166,16 @@ public final class Slot extends Opened {
   @Override
   public Measure<Length> reach() {
     return gap.length();
+  }
+
+  /** {@return the gap, in the middle of the bar or at its edge} */
+  @Override
+  public Silhouette outline() {
+    Measure<Length> none = gap.length().withValue(0);
+    Measure<Length> aside = section().width().subtract(gap.width()).divide(2);
+    return Silhouette.from(section())
+        .to(gap.length(), section())
+        .withOpening(gap.outline(), none, cuts == 2 ? none : aside);
   }
 
   @Override

@@ -12,8 +12,10 @@ import javax.measure.quantity.Volume;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Losses;
+import org.hammerscale.stock.Outlined;
 import org.hammerscale.stock.Plain;
 import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Silhouette;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
@@ -43,7 +45,7 @@ import org.hammerscale.working.Working;
  *
  * <p>Source: conservation of volume.
  */
-public final class Split implements Feature {
+public final class Split implements Feature, Outlined {
   private static final int MOST = 100;
   private static final double SLACK = 1e-9;
 
@@ -267,6 +269,19 @@ public final class Split implements Feature {
     return cut.section().equals(parent) && metalKept().isExact() && metalLost().total().isExact()
         ? Estimate.exact(length)
         : Feature.super.stock(parent);
+  }
+
+  /** {@return the tines side by side, the kerf between two} */
+  @Override
+  public Silhouette outline() {
+    Silhouette look = Silhouette.from(cut.section());
+    Measure<Length> edge = cut.section().width().divide(2).negate();
+    for (int i = 0; i < tines.size(); i++) {
+      Measure<Length> width = sections.get(i).width();
+      look = look.beside(Silhouette.of(tines.get(i)), edge.add(width.divide(2)));
+      edge = edge.add(width).add(cut.kerf());
+    }
+    return look;
   }
 
   /** {@return those of the chisel and of the tines} */

@@ -155,6 +155,19 @@ public final class FireHistory {
     return new FireHistory(all);
   }
 
+  /** The same so many times as long. */
+  FireHistory times(double factor) {
+    Measure<Time> start = points.get(0).time();
+    return new FireHistory(
+        points.stream()
+            .map(
+                point ->
+                    new Cooling.Moment(
+                        start.add(point.time().subtract(start).multiply(factor)),
+                        point.temperature()))
+            .toList());
+  }
+
   /** {@return its points in order, the first where it starts} */
   public List<Cooling.Moment> points() {
     return points;

@@ -6,6 +6,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.hammerscale.heat.Heats;
+import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
@@ -142,6 +143,32 @@ public final class HeatPlan {
    */
   public HeatPlan withScaleKept() {
     return new HeatPlan(shortest, likely, longest, heats, atmosphere, true);
+  }
+
+  /**
+   * The same with each heat longer or shorter, all of its history in proportion.
+   *
+   * @param time how long each is likely to be, more than zero
+   * @return the plan
+   * @throws IllegalArgumentException if the time is not more than zero, or that of this plan is
+   *     nothing
+   */
+  public HeatPlan lasting(Quantity<Time> time) {
+    double now = likely.duration().in(ShopUnits.SECOND);
+    double factor = Arguments.positiveTime("time", time).in(ShopUnits.SECOND) / now;
+    if (!(now > 0) || !Double.isFinite(factor)) {
+      throw new IllegalArgumentException(
+          "time of the plan must be more than nothing to be drawn out, was "
+              + likely.duration()
+              + "; give each heat a duration first");
+    }
+    return new HeatPlan(
+        shortest.times(factor),
+        likely.times(factor),
+        longest.times(factor),
+        heats,
+        atmosphere,
+        kept);
   }
 
   /** {@return what each heat is likely to be like} */

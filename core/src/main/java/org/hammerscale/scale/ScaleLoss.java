@@ -100,6 +100,16 @@ public final class ScaleLoss {
     return new ScaleLoss(bar, plan, law, false);
   }
 
+  /**
+   * The same bar by the same law in other heats, to compare.
+   *
+   * @param other the heats
+   * @return the loss
+   */
+  public ScaleLoss during(HeatPlan other) {
+    return new ScaleLoss(bar, Objects.requireNonNull(other, "other"), law, fed);
+  }
+
   /** {@return the bar} */
   public Bar bar() {
     return bar;

@@ -74,6 +74,23 @@ public final class HoleLayout {
     return measures(places);
   }
 
+  /** {@return the seams, bosses and the like that they miss} */
+  public List<ClosedStretch> closedStretches() {
+    return plan.closed;
+  }
+
+  /** {@return how long the leaf is that they lie along, from the pin centre to its tip} */
+  public Measure<Length> leafLength() {
+    return plan.measure(plan.length);
+  }
+
+  /**
+   * {@return how far its two rows lie apart, the first hole in one, the next in the other; or 0}
+   */
+  public Measure<Length> betweenRows() {
+    return plan.measure(plan.apart);
+  }
+
   /** {@return the distances along the leaf from each hole to the next; none for one hole} */
   public List<Measure<Length>> spacings() {
     double[] gaps = new double[places.length - 1];

@@ -14,7 +14,7 @@ import org.hammerscale.working.Working;
  * feature seen from its other end, or with what the hand takes. What a feature works out from its
  * other answers, such as {@link Feature#stock}, it works out anew.
  */
-public abstract class ForwardingFeature implements Feature {
+public abstract class ForwardingFeature implements Feature, Outlined {
   private final Feature feature;
 
   /**
@@ -74,6 +74,11 @@ public abstract class ForwardingFeature implements Feature {
   @Override
   public List<Caution> cautions() {
     return feature.cautions();
+  }
+
+  @Override
+  public Silhouette outline() {
+    return Silhouette.of(feature);
   }
 
   @Override

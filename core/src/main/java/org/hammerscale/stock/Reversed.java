@@ -41,6 +41,11 @@ final class Reversed extends ForwardingFeature {
   }
 
   @Override
+  public Silhouette outline() {
+    return Silhouette.of(feature()).reversed();
+  }
+
+  @Override
   public Feature reversed() {
     return feature();
   }

@@ -269,4 +269,10 @@ class HoldTest {
     assertEquals(ReferenceWithdrawal.of(screw, named).force(inches(1)), bare.force(inches(1)));
     assertTrue(bare.toString().contains("specific gravity 0.5 oven-dry"), bare.toString());
   }
+
+  @Test
+  void aRowIsComparedWithAnotherNumber() {
+    FastenerRow five = FastenerRow.pulledOut(5);
+    assertEquals(FastenerRow.pulledOut(8).effectiveNumber(), five.withCount(8).effectiveNumber());
+  }
 }

@@ -91,4 +91,21 @@ class FireHistoryTest {
     String message = assertThrows(IllegalArgumentException.class, call::run).getMessage();
     assertTrue(message.startsWith(beginning), message);
   }
+
+  @Test
+  void isDrawnOutInProportion() {
+    FireHistory up = FireHistory.from(celsius(20)).to(celsius(1150), minutes(6));
+    HeatPlan plan = HeatPlan.of(up.hold(minutes(2))).inHeats(3);
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> HeatPlan.of(FireHistory.from(celsius(20))).lasting(minutes(1)));
+    HeatPlan longer = plan.lasting(minutes(16));
+    assertEquals(minutes(16), longer.each().duration());
+    assertEquals(minutes(12), longer.each().points().get(1).time());
+    assertEquals(3, longer.heats());
+    Bar bar = Bar.of(Section.round(millimetres(20)), Material.MILD_STEEL);
+    ScaleLoss loss = ScaleLoss.of(bar, plan);
+    assertEquals(loss.perSurface(), loss.during(plan.lasting(minutes(8))).perSurface());
+    assertTrue(loss.during(longer).perSurface().likely().isGreaterThan(loss.perSurface().likely()));
+  }
 }

@@ -28,6 +28,7 @@ import org.hammerscale.units.ShopUnits;
 final class CutSheet {
   private final Rack rack;
   private final Map<Bar, List<Cut>> cuts = new LinkedHashMap<>();
+  private final List<CuttingPlan> plans = new ArrayList<>();
 
   private record Cut(
       String name,
@@ -82,6 +83,11 @@ final class CutSheet {
     return this;
   }
 
+  /** The plans of what has been written so far, to be drawn. */
+  List<CuttingPlan> plans() {
+    return plans;
+  }
+
   /** Writes it. */
   void write(SheetText sheet) {
     sheet.rule('=');
@@ -106,6 +112,7 @@ final class CutSheet {
     CuttingPlan plan;
     try {
       plan = list.plan();
+      plans.add(plan);
     } catch (IllegalArgumentException e) {
       sheet.caution(String.valueOf(e.getMessage()));
       return;

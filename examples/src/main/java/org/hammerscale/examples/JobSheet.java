@@ -13,14 +13,16 @@ import java.util.List;
  * Prints the job sheets for an order file: what to cut, where to punch, what to true the barrel in;
  * then which bars of the rack to cut it from.
  *
- * <p>Usage: {@code JobSheet [order=order.csv] [rack=rack.csv]}; without an order it prints a sample
- * one, and without a rack it assumes bars of a usual length. A file with faults prints one line for
- * each on the error stream, nothing else, and ends with exit code 2.
+ * <p>Usage: {@code JobSheet [order=order.csv] [rack=rack.csv] [card=card.html]}; without an order
+ * it prints a sample one, and without a rack it assumes bars of a usual length. The card is
+ * written: the same sheets with drawings, as a page for a browser. A file with faults prints one
+ * line for each on the error stream, nothing else, and ends with exit code 2.
  */
 public final class JobSheet {
   private static final int FAULTY = 2;
   private static final String ORDER = "order=";
   private static final String RACK = "rack=";
+  private static final String CARD = "card=";
 
   private JobSheet() {}
 
@@ -43,8 +45,9 @@ public final class JobSheet {
   /** The program without its exit, for tests. */
   static int run(List<String> args, PrintStream out, PrintStream err) throws IOException {
     for (String arg : args) {
-      if (!arg.startsWith(ORDER) && !arg.startsWith(RACK)) {
-        err.println(Fault.echo(arg) + " is no file for this; accepted: order=file, rack=file");
+      if (!arg.startsWith(ORDER) && !arg.startsWith(RACK) && !arg.startsWith(CARD)) {
+        err.println(
+            Fault.echo(arg) + " is no file for this; accepted: order=file, rack=file, card=file");
         return FAULTY;
       }
     }
@@ -72,6 +75,16 @@ public final class JobSheet {
       return FAULTY;
     }
     out.print(Sheets.of(order.orders(), rack.rack()));
+    String card = named(args, CARD);
+    if (!card.isEmpty()) {
+      try {
+        TextFile.write(card, BenchCard.of(order.orders(), rack.rack()));
+      } catch (IOException e) {
+        err.println(e.getMessage());
+        return FAULTY;
+      }
+      out.println("Bench card with drawings, for a browser or to print: " + card);
+    }
     return 0;
   }
 

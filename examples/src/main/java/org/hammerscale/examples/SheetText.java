@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** The lines of a sheet; no number is parted from its unit at the end of one. */
-final class SheetText {
+class SheetText {
   private static final char JOIN = '\u00A0';
 
   /** Between a number and its fraction or unit, and round the sign between two sides of a bar. */

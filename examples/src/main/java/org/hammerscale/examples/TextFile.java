@@ -34,4 +34,23 @@ final class TextFile {
       throw new IOException(name + ": cannot be read (" + e.getMessage() + "); give " + what, e);
     }
   }
+
+  /**
+   * Writes a text, and the folders that it lies in.
+   *
+   * @throws IOException in words for the user if it cannot be done
+   */
+  static void write(String name, String text) throws IOException {
+    try {
+      Path file = Path.of(name).toAbsolutePath();
+      Path folder = file.getParent();
+      if (folder != null) {
+        Files.createDirectories(folder);
+      }
+      Files.writeString(file, text);
+    } catch (InvalidPathException | IOException e) {
+      throw new IOException(
+          Fault.echo(name) + ": cannot be written (" + e.getMessage() + "); give another file", e);
+    }
+  }
 }

@@ -1,0 +1,110 @@
+package org.hammerscale.drawing;
+
+import static org.hammerscale.units.Measures.inches;
+import static org.hammerscale.units.Measures.millimetres;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import org.hammerscale.forging.End;
+import org.hammerscale.forging.HandAllowance;
+import org.hammerscale.forging.Shoulder;
+import org.hammerscale.punching.FlatEye;
+import org.hammerscale.punching.Hole;
+import org.hammerscale.punching.HotCut;
+import org.hammerscale.punching.PunchedHole;
+import org.hammerscale.punching.Slot;
+import org.hammerscale.punching.Split;
+import org.hammerscale.stock.Feature;
+import org.hammerscale.stock.Plain;
+import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Silhouette;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
+import org.junit.jupiter.api.Test;
+
+/** What features look like, held against the metal that they say they keep. */
+class OutlinesTest {
+  private static final Section STRAP = Section.flat(millimetres(30), millimetres(6));
+  private static final Section TINES = Section.flat(millimetres(20), millimetres(5));
+
+  private static double area(double[] line) {
+    double sum = 0;
+    for (int i = 0; i < line.length; i += 2) {
+      int j = (i + 2) % line.length;
+      sum += line[i] * line[j + 1] - line[j] * line[i + 1];
+    }
+    return Math.abs(sum / 2);
+  }
+
+  /** Area within the rims less the openings, times the thickness. */
+  private static double metal(Silhouette look) {
+    double sum = 0;
+    for (double[] rim : look.rims(ShopUnits.MILLIMETRE)) {
+      sum += area(rim);
+    }
+    for (double[] opening : look.openings(ShopUnits.MILLIMETRE)) {
+      sum -= area(opening);
+    }
+    double[] edge = look.edge(ShopUnits.MILLIMETRE);
+    return sum * edge[edge.length - 1];
+  }
+
+  @Test
+  void holdTheMetalThatIsKept() {
+    List<Feature> features =
+        List.of(
+            Plain.of(STRAP, millimetres(50)),
+            End.penny(STRAP, millimetres(50)),
+            End.bean(STRAP, millimetres(40), millimetres(70)),
+            End.spear(STRAP, millimetres(50), millimetres(90)),
+            End.fishtail(STRAP, millimetres(50), millimetres(60)),
+            End.measured(
+                STRAP, Map.of(millimetres(20), millimetres(44), millimetres(50), millimetres(0))),
+            End.along(
+                STRAP,
+                millimetres(60),
+                x -> millimetres(30 * Math.cos(x.in(ShopUnits.MILLIMETRE) * Math.PI / 120))),
+            HandAllowance.SMALL_WORK.on(End.penny(STRAP, inches(2))),
+            End.penny(STRAP, inches(2)).reversed(),
+            Shoulder.between(STRAP, TINES, millimetres(40)),
+            FlatEye.drifted(millimetres(50), millimetres(8), Hole.round(millimetres(20))),
+            FlatEye.drifted(
+                millimetres(50), millimetres(8), Hole.mortise(millimetres(25), millimetres(12))),
+            Split.evenly(millimetres(60), HotCut.ofKerf(millimetres(2), TINES), 3));
+    for (Feature feature : features) {
+      double kept = feature.metalKept().likely().in(ShopUnits.CUBIC_MILLIMETRE);
+      Silhouette look = Silhouette.of(feature);
+      assertEquals(kept, metal(look), kept * 1e-3, feature.toString());
+      double[] edge = look.edge(ShopUnits.MILLIMETRE);
+      assertEquals(
+          feature.reach().in(ShopUnits.MILLIMETRE), edge[edge.length - 2], 1e-6, "its reach");
+    }
+  }
+
+  @Test
+  void openingsLieWhereTheyAreMade() {
+    Silhouette punched =
+        PunchedHole.through(STRAP, Hole.square(millimetres(8))).offCentre(millimetres(3)).outline();
+    double[] hole = punched.openings(ShopUnits.MILLIMETRE).get(0);
+    assertEquals(64, area(hole), 1e-9);
+    double middle = 0;
+    for (int i = 1; i < hole.length; i += 2) {
+      middle += 2 * hole[i] / hole.length;
+    }
+    assertEquals(3, middle, 1e-9);
+    Hole gap = Hole.mortise(millimetres(20), millimetres(8));
+    double[] notch =
+        Slot.notch(STRAP, gap, millimetres(1)).outline().openings(ShopUnits.MILLIMETRE).get(0);
+    double highest = 0;
+    for (int i = 1; i < notch.length; i += 2) {
+      highest = Math.max(highest, notch[i]);
+    }
+    assertEquals(15, highest, 1e-9, "at the edge of the bar");
+    Silhouette slot = Slot.through(STRAP, gap, millimetres(1)).outline();
+    assertTrue(slot.toString().endsWith("1 opening"));
+    Measure<javax.measure.quantity.Length> wide = gap.width();
+    assertEquals(wide, millimetres(8));
+  }
+}

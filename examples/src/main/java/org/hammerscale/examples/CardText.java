@@ -1,0 +1,106 @@
+package org.hammerscale.examples;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * A sheet as its parts rather than as lines, so that a page can set them out in its own way: the
+ * same words as on the printed sheet.
+ */
+final class CardText extends SheetText {
+  /** What a part is on the sheet. */
+  enum Kind {
+    /** A line across, where something new begins. */
+    RULE,
+    /** A line; its cells if it is one of several that are laid out alike. */
+    LINE,
+    /** A line to fill in. */
+    BLANK,
+    /** A label and what stands behind it; without a label it goes on from the one before. */
+    ENTRY,
+    /** A picture made of characters. */
+    PICTURE,
+    CAUTION,
+    /** Running text. */
+    TEXT,
+    /** A working: its title, then its steps. */
+    WORKING
+  }
+
+  /** A part: its words, in as many pieces as its kind has. */
+  record Part(Kind kind, List<String> words) {
+    String first() {
+      return words.get(0);
+    }
+  }
+
+  private static final int COLUMNS = 3;
+
+  private final List<Part> parts = new ArrayList<>();
+
+  CardText() {
+    super(Integer.MAX_VALUE);
+  }
+
+  List<Part> parts() {
+    return parts;
+  }
+
+  private void add(Kind kind, String... words) {
+    parts.add(new Part(kind, List.of(words)));
+  }
+
+  /** A page of a card has room: it is counted in parts. */
+  @Override
+  int lines() {
+    return parts.size();
+  }
+
+  @Override
+  void line(String format, Object... arguments) {
+    boolean columns = arguments.length >= COLUMNS && format.matches("[ %].*%-?[0-9]+s.*");
+    if (columns) {
+      parts.add(new Part(Kind.LINE, Arrays.stream(arguments).map(String::valueOf).toList()));
+      return;
+    }
+    String words = String.format(Locale.ROOT, format, arguments).strip();
+    int comma = words.indexOf(", ");
+    if (words.endsWith(":") && comma > 0) { // it heads the entries below it
+      add(Kind.ENTRY, words.substring(0, comma), words.substring(comma + 2));
+    } else {
+      add(words.contains("____") ? Kind.BLANK : Kind.LINE, words);
+    }
+  }
+
+  @Override
+  void block(String block) {
+    add(Kind.PICTURE, block);
+  }
+
+  @Override
+  void rule(char c) {
+    add(Kind.RULE, String.valueOf(c));
+  }
+
+  @Override
+  void entry(String label, String format, Object... arguments) {
+    add(Kind.ENTRY, label, String.format(Locale.ROOT, format, arguments));
+  }
+
+  @Override
+  void caution(String words) {
+    add(Kind.CAUTION, words);
+  }
+
+  @Override
+  void wrapped(String first, int indent, String words) {
+    add(Kind.TEXT, first + words);
+  }
+
+  @Override
+  void packed(List<String> all) {
+    parts.add(new Part(Kind.WORKING, List.copyOf(all)));
+  }
+}

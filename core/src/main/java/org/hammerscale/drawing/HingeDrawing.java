@@ -41,6 +41,7 @@ public final class HingeDrawing {
 
   /** The same beside a view with a size on its right. */
   private static final double WIDER = 46;
+
   private static final double NOISE = 1e-6;
 
   private final HingePair pair;

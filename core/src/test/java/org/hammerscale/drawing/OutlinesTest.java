@@ -66,7 +66,7 @@ class OutlinesTest {
                 STRAP,
                 millimetres(60),
                 x -> millimetres(30 * Math.cos(x.in(ShopUnits.MILLIMETRE) * Math.PI / 120))),
-            HandAllowance.SMALL_WORK.on(End.penny(STRAP, inches(2))),
+            HandAllowance.SET_DOWN.on(End.penny(STRAP, inches(2))),
             End.penny(STRAP, inches(2)).reversed(),
             Shoulder.between(STRAP, TINES, millimetres(40)),
             FlatEye.drifted(millimetres(50), millimetres(8), Hole.round(millimetres(20))),

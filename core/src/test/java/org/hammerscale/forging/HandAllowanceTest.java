@@ -89,7 +89,7 @@ class HandAllowanceTest {
     assertEquals(inches(1), SHOULDER.reach());
     assertTrue(SHOULDER.cautions().isEmpty());
     assertEquals(
-        "1 in set down from 1/2 in square to 3/8 in round, allowance for small hand work",
+        "1 in set down from 1/2 in square to 3/8 in round\n  allowance for small hand work",
         SHOULDER.toString());
     Workings.check(SHOULDER.working(), SHOULDER.metalKept().likely());
     assertEquals(2, SHOULDER.working().sources().size());

@@ -10,6 +10,7 @@ import static org.hammerscale.units.Measures.millimetres;
 import static org.hammerscale.units.Measures.minutes;
 import static org.hammerscale.units.Measures.poundsForce;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.hammerscale.bending.Bend;
@@ -135,10 +136,14 @@ import org.hammerscale.units.Graduation;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
+import org.hammerscale.working.Working;
 import org.junit.jupiter.api.Test;
 
 /** At a JShell prompt everything prints as words, nothing as a class name or an array. */
 class ToStringTest {
+  /** Of the screen that a prompt stands on. */
+  private static final int COLUMNS = 80;
+
   private static final HoleRow HOLES =
       HoleRow.along(inches(12)).holes(3).startingFrom(inches(1)).endingBefore(inches(1));
 
@@ -326,6 +331,9 @@ class ToStringTest {
     for (Object thing : all) {
       String text = thing.toString();
       assertFalse(text.contains("@") || text.contains("["), text);
+      // A working is a table of formulas, and as wide as they are.
+      boolean fits = thing instanceof Working || text.lines().allMatch(l -> l.length() <= COLUMNS);
+      assertTrue(fits, text);
     }
   }
 }

@@ -19,7 +19,7 @@ import org.hammerscale.working.Source;
  * ring.question()                                        // "developed length"
  * ring.inputs()                                          // [bore, thickness]
  * Measure<Length> bore = ring.input("bore", Length.class);
- * Measure<Length> theirs = bore.multiply(22 / 5.0);      // 22 in  what the program under test says
+ * Measure<Length> theirs = bore.multiply(22 / 5.0);  // 22 in  what the program under test says
  * ring.tolerance(Length.class).check(ring.expected(Length.class), theirs).isMet()  // false
  * ring.source()                                          // "Ilgen, Forge Work, 1912"  ask there who is right
  * }</pre>

@@ -146,6 +146,6 @@ public final class Shoulder implements Feature, Outlined {
   /** Sections, length and allowance. */
   @Override
   public String toString() {
-    return length + " set down from " + bar + " to " + setDown + ", " + hand;
+    return length + " set down from " + bar + " to " + setDown + "\n  " + hand;
   }
 }

@@ -173,16 +173,9 @@ public final class Heats {
     return Math.ceil(heats - SLACK);
   }
 
-  /** Count and work, and what ends a heat. */
+  /** Work and count. */
   @Override
   public String toString() {
-    return "heats for "
-        + work()
-        + " of work from "
-        + cooling.heat()
-        + ": "
-        + count()
-        + ", each until "
-        + setBy();
+    return "heats for " + work() + " of work from " + cooling.heat() + ": " + count();
   }
 }

@@ -354,17 +354,15 @@ public final class HingePair {
         .trimmedAt(PieceEnd.FIRST, PieceEnd.LAST);
   }
 
-  /** Strap, knuckles, notch and opening. */
+  /** Strap, pin, notch and opening. */
   @Override
   public String toString() {
     return hand
-        + " pair of "
+        + " pair, "
         + barrel.section()
-        + " on a "
-        + bore
-        + ": "
-        + knuckles.count()
-        + " knuckles, notch "
+        + ", pin "
+        + bore.pin()
+        + ": notch "
         + notch
         + ", opens "
         + opening();

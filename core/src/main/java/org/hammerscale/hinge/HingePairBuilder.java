@@ -227,6 +227,6 @@ public final class HingePairBuilder {
   /** What is asked for, in short. */
   @Override
   public String toString() {
-    return "asked: hinge of " + rolled + " on a " + bore + ", to open " + opening + " " + hanging;
+    return "asked: " + rolled + ", pin " + bore.pin() + ", to open " + opening + " " + hanging;
   }
 }

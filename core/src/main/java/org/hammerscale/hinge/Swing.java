@@ -328,8 +328,9 @@ public final class Swing {
   /** The two leaves and the gap. */
   @Override
   public String toString() {
-    return "swing of "
-        + (fixed == moving ? "two leaves, each a " + fixed : "a " + fixed + " and a " + moving)
-        + (gap.getValue() > 0 ? ", gap " + gap : "");
+    return (fixed == moving
+            ? "swing, each a " + fixed
+            : "swing of a " + fixed + "\n  and a " + moving)
+        + (gap.getValue() > 0 ? "\n  gap " + gap : "");
   }
 }

@@ -181,6 +181,6 @@ public final class LateralHold {
   /** Fastener, grain and wood. */
   @Override
   public String toString() {
-    return "lateral load at the proportional limit of a " + words();
+    return "proportional limit across a " + words();
   }
 }

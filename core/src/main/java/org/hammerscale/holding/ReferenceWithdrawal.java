@@ -134,6 +134,6 @@ public final class ReferenceWithdrawal {
   /** Fastener, grain and wood. */
   @Override
   public String toString() {
-    return "NDS reference withdrawal of a " + pull.words() + pull.wood;
+    return "NDS reference withdrawal of a " + pull.words() + pull.wood.name();
   }
 }

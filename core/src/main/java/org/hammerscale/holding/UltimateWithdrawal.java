@@ -143,10 +143,6 @@ public final class UltimateWithdrawal {
   /** Fastener, grain and wood. */
   @Override
   public String toString() {
-    return "ultimate withdrawal of a "
-        + pull.words()
-        + pull.wood.name()
-        + ", "
-        + pull.wood.at12Percent();
+    return "ultimate withdrawal of a " + pull.words() + pull.wood.name();
   }
 }

@@ -291,7 +291,7 @@ public final class Layout {
   public String toString() {
     StringBuilder text = new StringBuilder("cut ").append(cutLength()).append(", marks at ");
     for (int i = 0; i < marks.size(); i++) {
-      text.append(i == 0 ? "" : ", ").append(marks.get(i).position());
+      text.append(i == 0 ? "" : ", ").append(marks.get(i).position().likely());
     }
     return text.toString();
   }

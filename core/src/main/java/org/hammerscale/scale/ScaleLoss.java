@@ -379,9 +379,9 @@ public final class ScaleLoss {
         Measure.of(Math.max(atLow, atHigh), to));
   }
 
-  /** Bar, heats and depth. */
+  /** Depth, and on a line of their own bar and heats. */
   @Override
   public String toString() {
-    return bar + ", " + plan + ": " + perSurface + " from each surface";
+    return "scale takes " + perSurface + " from each surface\n  of " + bar + "\n  in " + plan;
   }
 }

@@ -394,6 +394,12 @@ public final class BarrelOpening {
   /** The barrel, its knuckles and the direction. */
   @Override
   public String toString() {
-    return barrel + ", " + curl.width() + " of knuckles, under a " + direction;
+    return direction
+        + ": bore "
+        + barrel.insideDiameter()
+        + ", strap "
+        + barrel.section().thickness()
+        + ", knuckles "
+        + curl.width();
   }
 }

@@ -234,6 +234,6 @@ public final class PinSize {
         + " in "
         + (fork == null ? shear.toString() : "a " + fork)
         + " at "
-        + permissible;
+        + permissible.tension();
   }
 }

@@ -64,7 +64,7 @@ class HandAllowanceTest {
     assertEquals(inches(1), SHOULDER.reach());
     assertTrue(SHOULDER.cautions().isEmpty());
     assertEquals(
-        "1 in set down from 1/2 in square to 3/8 in round, allowance for set-down work",
+        "1 in set down from 1/2 in square to 3/8 in round\n  allowance for set-down work",
         SHOULDER.toString());
     Workings.check(SHOULDER.working(), SHOULDER.metalKept().likely());
     assertEquals(2, SHOULDER.working().sources().size());

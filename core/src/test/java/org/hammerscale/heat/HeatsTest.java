@@ -62,10 +62,7 @@ class HeatsTest {
     Heats heats = Heats.forWork(minutes(2), COOLING);
     assertEquals(
         "the bar, 20 mm round, at 800 °C, the coldest that mild steel is forged at", heats.setBy());
-    assertEquals(
-        "heats for 2 min of work from 1150 °C: 3 (2 to 5), each until the bar, 20 mm round, at 800"
-            + " °C, the coldest that mild steel is forged at",
-        heats.toString());
+    assertEquals("heats for 2 min of work from 1150 °C: 3 (2 to 5)", heats.toString());
     Cooling tip = Cooling.from(fahrenheit(2100), ROUND).withThinnest(TIP).to(fahrenheit(1500));
     assertEquals(
         "the thinnest part, 19 mm × 3 mm flat, at 1500 °F, the end asked for",

@@ -224,13 +224,10 @@ class HingePairTest {
             .leaves(Plain.of(Section.flat(inches("1 1/2"), inches("1/4")), inches(9)))
             .pair();
     assertEquals(
-        "left hand pair of 1 1/2 in × 1/4 in flat on a bore of 1/2 in for a pin of 1/2 in: 3"
-            + " knuckles, notch 1/2 in, opens 90°",
+        "left hand pair, 1 1/2 in × 1/4 in flat, pin 1/2 in: notch 1/2 in, opens 90°",
         pair.toString());
     assertEquals(
-        "asked: hinge of 40 mm × 6 mm flat on a bore of 10 mm for a pin of 10 mm, to open 90° on"
-            + " the face",
-        asked().toString());
+        "asked: 40 mm × 6 mm flat, pin 10 mm, to open 90° on the face", asked().toString());
   }
 
   private static double mm(Measure<javax.measure.quantity.Length> length) {

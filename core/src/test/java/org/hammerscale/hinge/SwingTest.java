@@ -299,8 +299,7 @@ class SwingTest {
     assertEquals(
         "leaf of 1/4 in on a barrel of 1 in, face 1/2 in above the pin", TANGENT.toString());
     assertEquals(
-        "swing of two leaves, each a leaf of 1/4 in on a barrel of 1 in, face 1/8 in above the pin,"
-            + " gap 1/32 in",
+        "swing, each a leaf of 1/4 in on a barrel of 1 in, face 1/8 in above the pin\n  gap 1/32 in",
         Swing.of(CENTRED).withGap(inches("1/32")).toString());
     assertEquals("in the joint", Hanging.JOINT.toString());
   }

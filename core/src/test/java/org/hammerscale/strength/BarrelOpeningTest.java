@@ -112,7 +112,7 @@ class BarrelOpeningTest {
     assertEquals(
         OPENING.leafBending(newtons(50), millimetres(40)),
         half.leafBending(newtons(50), millimetres(40)));
-    assertTrue(half.toString().contains("15 mm of knuckles"));
+    assertTrue(half.toString().contains("knuckles 15 mm"));
     // 6 × 50 × 40 ÷ (30 × 6²)
     assertEquals(
         12000 / 1080.0, OPENING.leafBending(newtons(50), millimetres(40)).getValue(), 1e-12);

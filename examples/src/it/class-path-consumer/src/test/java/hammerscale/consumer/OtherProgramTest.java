@@ -9,9 +9,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class OtherProgramTest {
   static Stream<CheckValue> fullTurns() {
-    return CheckTopic.named("hinge/barrels")
-        .values()
-        .filter(value -> value.question().equals("developed length"));
+    Stream<CheckValue> barrels = CheckTopic.named("hinge/barrels").values();
+    return barrels.filter(value -> value.question().equals("developed length"));
   }
 
   @ParameterizedTest

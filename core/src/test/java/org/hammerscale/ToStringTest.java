@@ -109,6 +109,7 @@ import org.hammerscale.scale.HeatPlan;
 import org.hammerscale.scale.ScaleLaw;
 import org.hammerscale.scale.ScaleLoss;
 import org.hammerscale.scale.ScaleRule;
+import org.hammerscale.scale.Weighing;
 import org.hammerscale.spacing.ClosedStretch;
 import org.hammerscale.spacing.HoleRow;
 import org.hammerscale.stock.Bar;
@@ -224,6 +225,8 @@ class ToStringTest {
             FireHistory.soak(celsius(900), minutes(5)),
             HeatPlan.soaking(celsius(900), minutes(5)),
             ScaleLoss.of(bar, HeatPlan.soaking(celsius(900), minutes(5))),
+            Weighing.of(
+                bar, HeatPlan.soaking(celsius(900), minutes(5)), kilograms(1), kilograms(0.9)),
             Air.taking(10),
             Cooling.from(celsius(1100), bar),
             Cooling.from(celsius(1100), bar).curve(1).get(0),

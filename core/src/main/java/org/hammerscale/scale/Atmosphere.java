@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  *
  * <p>The spreads are our own judgement from published comparisons. A smith who weighs a piece
- * before and after knows better: see {@link #of}.
+ * before and after knows better: see {@link #weighed}.
  */
 public final class Atmosphere {
   /** Clean dry air of a laboratory furnace: half as much again, or a third less. */
@@ -101,6 +101,45 @@ public final class Atmosphere {
     }
     return new Atmosphere(
         Arguments.text("name", name), factor, 1, Objects.requireNonNull(source, "source"));
+  }
+
+  /**
+   * This fire as a shop's own weighings show it, the more closely the more there are: of the
+   * logarithms of their factors the mean is μ = (μ₀ + Σ y) / (1 + n), and nine of ten pieces lie
+   * within t √(S/(4 + n) · (1 + 1/(1 + n))), with S = 4 s₀² + Σ (y − ȳ)² + n (ȳ − μ₀)²/(1 + n) and
+   * Student's t for 4 + n degrees of freedom. This fire's own factor counts as one weighing for the
+   * mean, μ₀, and as four for the spread; s₀ is such that without a weighing its own spread stays.
+   * That is the conjugate normal and inverse gamma prior; its weights are our own judgement.
+   *
+   * @param pieces all weighings of the shop in this fire, at least one, in any order
+   * @return the shop's own fire
+   * @throws IllegalArgumentException if there is none, one is of another fire, or they tell so
+   *     unlike factors that the next could lie anywhere
+   */
+  public Atmosphere weighed(Weighing... pieces) {
+    Objects.requireNonNull(pieces, "pieces");
+    if (pieces.length == 0) {
+      throw new IllegalArgumentException("pieces must be at least one, was none; weigh a piece");
+    }
+    double[] logs = new double[pieces.length];
+    for (int i = 0; i < pieces.length; i++) {
+      Weighing piece = Objects.requireNonNull(pieces[i], "pieces");
+      if (!piece.plan().atmosphere().equals(this)) {
+        throw new IllegalArgumentException(
+            "pieces must be heated in the "
+                + name
+                + ", was in the "
+                + piece.plan().atmosphere().name()
+                + "; name the fire in the plan of its heats");
+      }
+      logs[i] = Math.log(piece.factor().in(ShopUnits.ONE));
+    }
+    String times = pieces.length == 1 ? "weighed once" : "weighed " + pieces.length + " times";
+    return new Atmosphere(
+        name + ", " + times,
+        WeighedFactor.of(factor, logs),
+        supply,
+        Source.commonPractice(times + " in the shop, beside " + source));
   }
 
   private static Atmosphere within(String name, double spread, String reasons) {

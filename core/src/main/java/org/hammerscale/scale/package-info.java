@@ -10,6 +10,8 @@
  *       hot, how long?
  * </ul>
  *
+ * <p>A shop learns what its own fire takes by a {@link org.hammerscale.scale.Weighing} or more.
+ *
  * <p>A plan is told more closely by a {@link org.hammerscale.scale.FireHistory}, how hot and when,
  * and an {@link org.hammerscale.scale.Atmosphere}, what the iron stands in. {@link
  * org.hammerscale.scale.ScaleLaw} holds the published laws that the loss is reckoned by; {@link

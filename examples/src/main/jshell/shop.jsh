@@ -27,6 +27,7 @@ import java.util.Map;
 import javax.measure.quantity.*;
 import org.hammerscale.bending.*;
 import org.hammerscale.cutting.*;
+import org.hammerscale.drawing.*;
 import org.hammerscale.fastening.*;
 import org.hammerscale.forging.*;
 import org.hammerscale.heat.*;

@@ -46,6 +46,7 @@ final class CardStyle {
         th, td { padding-top: 0; padding-bottom: .2mm; }
         tr { border-top: .1mm solid #000; break-inside: avoid; }
         .cautions li { margin: .3mm 0; }
+        .figures th, .figures td { padding-top: .4mm; }
         .cautions, .bars figure { margin: 1mm 0; }
         .bars figcaption { display: none; }
         figcaption { font-size: 9pt; }

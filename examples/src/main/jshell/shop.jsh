@@ -28,6 +28,7 @@ import javax.measure.quantity.*;
 import org.hammerscale.bending.*;
 import org.hammerscale.checking.*;
 import org.hammerscale.cutting.*;
+import org.hammerscale.drawing.*;
 import org.hammerscale.fastening.*;
 import org.hammerscale.forging.*;
 import org.hammerscale.heat.*;

@@ -89,6 +89,10 @@ public final class RatioTable {
     nanoseconds("nearestToEven 12 20 0", 50_000);
     nanoseconds("widestSpacing 200 500 0", 5_000_000);
     nanoseconds("nearestToEven 200 500 20", 5_000_000);
+    nanoseconds("leafDrawing", 1_000_000);
+    nanoseconds("leafOnSheets", 1_000_000);
+    nanoseconds("barDrawing", 1_000_000);
+    nanoseconds("jointDrawing", 1_000_000);
   }
 
   private double time(String name) {

@@ -24,7 +24,6 @@ import org.hammerscale.units.Measure;
  * Piece leaf = Piece.of(strap, eye, Plain.of(strap.section(), inches(9))).withReferenceAfter(1).trimmedAt(PieceEnd.FIRST);
  * Drawing bar = BarDrawing.of(leaf.layout().on(SIXTEENTH)).reducedTo(5).drawing();
  * bar.title()    // "cold bar, 1 1/2 in × 1/4 in flat: cut 11 3/8 in"
- * bar.svg()      // to write into a file, print, and lay the bar on
  * }</pre>
  *
  * <p>Drawn as wide as it lies, in true scale unless told otherwise. Sizes are on the rule of the

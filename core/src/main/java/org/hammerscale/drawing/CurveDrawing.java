@@ -27,7 +27,7 @@ import org.hammerscale.units.ShopUnits;
  * CurveDrawing.of(Cooling.from(celsius(1150), bar)).drawing()   // cooling of 20 mm round, mild steel, no scale
  * ScaleLoss loss = ScaleLoss.of(bar, HeatPlan.soaking(celsius(1150), minutes(5)));
  * CurveDrawing.of(loss).drawing().title()                       // "what the fire takes from 20 mm round, mild steel"
- * CurveDrawing.of(FastenerRow.pulledOut(6), poundsForce(135)).drawing().svg()
+ * CurveDrawing.of(FastenerRow.pulledOut(6), poundsForce(135)).drawing().title()   // "what a row of fasteners holds"
  * }</pre>
  *
  * <p>Likely values are the wide lines, low and high the dashed ones; what is shaded is hatched, and

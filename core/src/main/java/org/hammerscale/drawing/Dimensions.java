@@ -21,7 +21,7 @@ final class Dimensions {
   private static final double LEAST_SLOPE = 0.35;
 
   /** A label that would move further than this is turned upright instead. */
-  private static final double FARTHEST = 26;
+  private static final double FARTHEST = 18;
 
   private static final double TEXT_ABOVE = 1.5 + FontMetric.HALF_CAPITAL * Pen.SIZE;
 

@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  * HingePair pair = asked.leaves(Plain.of(strap.section(), inches(12))).opening(degrees(270), Hanging.JOINT).pair();
  * Drawing joint = HingeDrawing.of(pair).on(SIXTEENTH).drawing();
  * joint.title()                                              // "hinge at the pin, hung in the joint"
- * HingeDrawing.of(pair).withBoards(Board.of(inches(1)))      // what wood lets of the opening
+ * Drawing wood = HingeDrawing.of(pair).withBoards(Board.of(inches(1))).drawing();
  * }</pre>
  *
  * <p>Always in true scale. The cut goes through a knuckle of the moving leaf, where the fixed one

@@ -67,7 +67,7 @@ final class BenchCard {
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.words(
         "title", "Bench card: " + String.join(", ", orders.stream().map(o -> o.name()).toList()));
-    page.words("style", CardStyle.of(isInInches() ? "letter" : "A4"));
+    page.words("style", CardStyle.of(isInInches()));
   }
 
   /** Whether a shop that measures in inches prints it, on the paper of its country. */

@@ -32,11 +32,11 @@ final class CardStyle {
         .entries th { padding-bottom: 0; }
         .entries td { border: 0; padding-top: 0; }
       }
-      @page { size: PAPER; margin: 8mm 12mm; }
+      @page { size: PAPER; margin: 6mm 12mm; }
       @page upright { margin: 0; }
       @page lying { size: PAPER landscape; margin: 0; }
       @media print {
-        body { max-width: none; padding: 0; font-size: 9.5pt; line-height: 1.1; }
+        body { max-width: none; padding: 0; font-size: LETTERS; line-height: 1.08; }
         h2 { font-size: 14pt; margin: 0 0 1mm; }
         h3 { font-size: 10pt; margin: 2mm 0 0; break-after: avoid; }
         .screen { display: none; }
@@ -46,6 +46,7 @@ final class CardStyle {
         th, td { padding-top: 0; padding-bottom: .2mm; }
         tr { border-top: .1mm solid #000; break-inside: avoid; }
         .cautions li { margin: .3mm 0; }
+        .figures th, .figures td { padding-top: .4mm; }
         .cautions, .bars figure { margin: 1mm 0; }
         .bars figcaption { display: none; }
         figcaption { font-size: 9pt; }
@@ -64,8 +65,12 @@ final class CardStyle {
 
   private CardStyle() {}
 
-  /** The style sheet for a paper, as CSS calls it. */
-  static String of(String paper) {
-    return SHEET.replace("PAPER", paper);
+  /**
+   * The style sheet for A4; for Letter, which is shorter, smaller letters keep a front on a page.
+   */
+  static String of(boolean isLetter) {
+    return SHEET
+        .replace("PAPER", isLetter ? "letter" : "A4")
+        .replace("LETTERS", isLetter ? "9pt" : "9.5pt");
   }
 }

@@ -230,7 +230,8 @@ class JobSheetTest {
     err.reset();
     assertEquals(2, run("order=", "a.csv"));
     assertEquals(
-        List.of("\"a.csv\" is no file for this; accepted: order=file, rack=file"), faults());
+        List.of("\"a.csv\" is no file for this; accepted: order=file, rack=file, card=file"),
+        faults());
     err.reset();
     Path latin = folder.resolve("latin.csv");
     Files.write(latin, new byte[] {'a', (byte) 0xE9, '\n'});

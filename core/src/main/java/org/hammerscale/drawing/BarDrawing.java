@@ -184,6 +184,6 @@ public final class BarDrawing {
   /** What will be drawn. */
   @Override
   public String toString() {
-    return "drawing of a bar, " + scale + ": " + bar;
+    return "drawing of a bar, " + scale + "\n  " + bar;
   }
 }

@@ -140,6 +140,6 @@ public final class BentDrawing {
   /** What will be drawn. */
   @Override
   public String toString() {
-    return "drawing of bent work, " + scale + ": " + Words.sentence(work.toString());
+    return "drawing of bent work, " + scale + "\n  " + Words.sentence(work.toString());
   }
 }

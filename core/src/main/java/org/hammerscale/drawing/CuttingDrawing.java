@@ -146,6 +146,6 @@ public final class CuttingDrawing {
   /** What will be drawn. */
   @Override
   public String toString() {
-    return "drawing of a cutting plan: " + plan;
+    return "drawing of a cutting plan\n  " + plan;
   }
 }

@@ -241,6 +241,6 @@ public final class HingeDrawing {
   /** What will be drawn. */
   @Override
   public String toString() {
-    return "section through a " + pair;
+    return "section through a hinge\n  " + pair;
   }
 }

@@ -134,6 +134,6 @@ public final class HoleTemplate {
   /** Holes and leaf. */
   @Override
   public String toString() {
-    return "template for a leaf of " + width + ": " + holes;
+    return "template for a leaf of " + width + "\n  " + holes;
   }
 }

@@ -262,7 +262,7 @@ public final class LeafDrawing {
   }
 
   private String title() {
-    return pair == null ? piece.toString() : leaf + ", " + pair.hand();
+    return pair == null ? Words.sentence(piece.toString()) : leaf + ", " + pair.hand();
   }
 
   private List<String> notes() {
@@ -298,6 +298,6 @@ public final class LeafDrawing {
   /** What will be drawn. */
   @Override
   public String toString() {
-    return "drawing of a leaf, " + scale + ": " + piece;
+    return "drawing of a leaf, " + scale + "\n  " + piece;
   }
 }

@@ -39,9 +39,9 @@ final class Words {
     return cleaned(name, LONGEST_NAME);
   }
 
-  /** The same of what somebody's thing prints of itself. */
+  /** The same of what somebody's thing prints of itself, on one line. */
   static String sentence(String text) {
-    return cleaned(text, LONGEST_TITLE);
+    return cleaned(text.replaceAll("\\s*\\R\\s*", ", "), LONGEST_TITLE);
   }
 
   private static String cleaned(String words, int longest) {

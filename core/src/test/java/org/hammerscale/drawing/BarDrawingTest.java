@@ -77,7 +77,7 @@ class BarDrawingTest {
     double wide = outline.points().get(1)[0] - outline.points().get(0)[0];
     assertEquals(bar.cutLength().in(ShopUnits.MILLIMETRE) / 5, wide, EXACT);
     assertEquals("cold bar, 1 1/2 in × 1/4 in flat: cut 14 7/8 in, scale 1 : 5", fifth.toString());
-    assertTrue(BarDrawing.of(bar).toString().startsWith("drawing of a bar, scale 1 : 1: cut 14"));
+    assertTrue(BarDrawing.of(bar).toString().startsWith("drawing of a bar, scale 1 : 1\n  cut 14"));
   }
 
   @Test

@@ -88,7 +88,7 @@ class CuttingDrawingTest {
             .plan();
     assertEquals("scale 1 : 1000", CuttingDrawing.of(endless).drawing().scale().toString());
     assertTrue(
-        CuttingDrawing.of(endless).toString().startsWith("drawing of a cutting plan: cut 1"));
+        CuttingDrawing.of(endless).toString().startsWith("drawing of a cutting plan\n  cut 1"));
   }
 
   @Test

@@ -118,6 +118,6 @@ class HoleTemplateTest {
     assertTrue(
         HoleTemplate.of(seamed(), inches(1))
             .toString()
-            .startsWith("template for a leaf of 1 in: 4 holes"));
+            .startsWith("template for a leaf of 1 in\n  4 holes"));
   }
 }

@@ -168,7 +168,7 @@ class LeafDrawingTest {
     assertEquals(12, right - left, EXACT);
     assertEquals(mm(piece.features().get(0).reach()), left, EXACT);
     assertTrue(picture.words().contains("42 mm"), "over the cheeks: " + picture.words());
-    assertTrue(asked.toString().startsWith("drawing of a leaf, scale 1 : 1: piece of 30 mm"));
+    assertTrue(asked.toString().startsWith("drawing of a leaf, scale 1 : 1\n  piece of 30 mm"));
     Picture half = Picture.of(asked.reducedTo(2).drawing());
     assertEquals(left / 2, half.only("opening").points().get(0)[0], EXACT);
   }

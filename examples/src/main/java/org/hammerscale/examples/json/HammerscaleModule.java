@@ -14,6 +14,7 @@ import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
@@ -123,8 +124,8 @@ public final class HammerscaleModule extends SimpleModule {
         .with("end", CutMark::end);
     write(Reached.class)
         .with("aim", reached -> reached.aim().toString())
-        .with("value", Reached::value)
-        .with("bound", Reached::bound)
+        .with("value", reached -> plain(reached.value()))
+        .with("bound", reached -> plain(reached.bound()))
         .with("proven", Reached::isProven);
   }
 
@@ -132,6 +133,11 @@ public final class HammerscaleModule extends SimpleModule {
     Writer<T> writer = new Writer<>(type);
     addSerializer(type, writer);
     return writer;
+  }
+
+  /** 6000, which its maker may have as 6E+3. */
+  private static BigDecimal plain(BigDecimal number) {
+    return new BigDecimal(number.toPlainString());
   }
 
   private static String symbol(Measure<?> measure) {

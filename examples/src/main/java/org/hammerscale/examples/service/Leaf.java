@@ -40,6 +40,6 @@ record Leaf(
     }
     Layout layout =
         Refused.in("", () -> Piece.of(strap, features.toArray(Feature[]::new)).layout());
-    return Questions.object("layout", layout, "barrel", barrel.developedWorking());
+    return Questions.object("layout", layout, "barrel", barrel.closing().stripWorking());
   }
 }

@@ -97,7 +97,7 @@ class ShopServiceTest {
     // As the README has it: 14.4635 in (14.2135 in to 14.7135 in).
     assertEquals(14.4635, leaf.at("/layout/cutLength/likely").doubleValue(), 0.00005);
     assertEquals(14.7135, leaf.at("/layout/cutLength/high").doubleValue(), 0.00005);
-    assertEquals("L", leaf.at("/barrel/steps/3/symbol").asText());
+    assertEquals(1.9635, leaf.at("/barrel/result/value").doubleValue(), 0.00005);
 
     JsonNode holes = answer("/holes", HOLES);
     assertEquals(1, holes.at("/positions/0/value").doubleValue());
@@ -114,6 +114,7 @@ class ShopServiceTest {
     JsonNode cuts = answer("/cut-list", CUTS);
     assertEquals(29.0, cuts.at("/money").doubleValue());
     assertTrue(cuts.at("/reached/0/proven").booleanValue());
+    assertEquals("6000", cuts.at("/reached/1/value").toString());
   }
 
   @Test

@@ -78,6 +78,7 @@ class ValidationPageTest {
       }
     }
     page.append(PrintedPieces.page());
+    page.append(CountedHeats.page());
     return page.toString();
   }
 
@@ -102,7 +103,9 @@ class ValidationPageTest {
                 "all",
                 topics.stream().flatMap(topic -> topic.cases().stream()).toList(),
                 topics.stream().mapToDouble(ValidationPageTest::mostUsed).max().orElseThrow()))
-        .append("\nEstimates are scored instead: [printed pieces](#printed-pieces).\n")
+        .append(
+            "\nEstimates are scored instead: [printed pieces](#printed-pieces) and"
+                + " [counted heats](#heats-counted).\n")
         .toString();
   }
 

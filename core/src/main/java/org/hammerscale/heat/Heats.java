@@ -1,6 +1,7 @@
 package org.hammerscale.heat;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -27,18 +28,34 @@ import org.hammerscale.working.Working;
  * Cooling cooling = Cooling.from(celsius(1150), bar);
  * Heats heats = Heats.forWork(minutes(2), cooling).and(seconds(40));
  * heats.count()  // 4 (3 to 7)  a taper of two minutes, then an end of forty seconds
+ * Heats.forStretches(3, cooling).count()  // 3 (2 to 6)  or by what is done: three operations
  * heats.cooling().window()  // 40.2 s (25.32 s to 67.86 s)  the work that one heat allows
  * heats.setBy()  // "the bar, 20 mm round, at 800 °C, the coldest that mild steel is forged at"  what ends it
  * }</pre>
  *
- * <p>An estimate: the likely count begins each feature with a fresh heat of the likely window; the
- * low one lets features share heats of the longest window; the high one takes the shortest. That is
- * our own judgement, since no published count is known to us. How long the fire takes to bring the
- * piece to heat again is not computed, for want of a sourced model.
+ * <p>An estimate: the likely count begins each feature with a fresh heat of the likely window, as
+ * the counted heats of named pieces do; the low one lets features share heats of the longest
+ * window; the high one takes the shortest. Counts from print stand beside ours in {@code
+ * core/VALIDATION.md}. How long the fire takes to bring the piece to heat again is not computed,
+ * for want of a sourced model.
  */
 public final class Heats {
   /** As in {@code up(x, 1)} of a {@link org.hammerscale.working.Step}. */
   private static final double SLACK = 1e-9;
+
+  /**
+   * On bars of about an inch, with a window of 51 s at 1150 °C, operations that were counted filled
+   * a heat each, and two did not share one: each takes 25 to 51 s, 36 s in the middle.
+   */
+  private static final double SECONDS_A_STRETCH = 36;
+
+  private static final Source COUNTED =
+      Source.read(
+          "Lineham, A Text-book of Mechanical Engineering",
+          "heats counted of a holdfast, an eye, a fork and a shackle: each operation begins a fresh"
+              + " heat");
+
+  private static final int MOST_STRETCHES = 100;
 
   private static final Source REHEATING =
       Source.commonPractice("thin parts burn while the thick ones come to heat");
@@ -77,6 +94,32 @@ public final class Heats {
               + "; heat it hotter");
     }
     return new Heats(cooling, window, List.of(Arguments.positiveTime("work", work)));
+  }
+
+  /**
+   * The heats for operations on about a hand's breadth of the bar each: an end set down, three
+   * inches (75 mm) drawn, a bend, an eye opened. Each is taken to need 36 s at the anvil, which is
+   * what counted heats of named pieces come to, most of them of a smith with a striker; who works
+   * alone tells his own time with {@link #forWork}.
+   *
+   * @param stretches how many operations, 1 to 100
+   * @param cooling from which heat, and to what, the piece cools while he works
+   * @return the heats
+   * @throws IllegalArgumentException if the number is out of range, or the window of a heat is not
+   *     known or may be nothing
+   */
+  public static Heats forStretches(int stretches, Cooling cooling) {
+    if (stretches < 1 || stretches > MOST_STRETCHES) {
+      throw new IllegalArgumentException(
+          "stretches must be from 1 to "
+              + MOST_STRETCHES
+              + ", was "
+              + stretches
+              + "; count what is done to each hand's breadth of the bar");
+    }
+    Measure<Time> each = Measure.of(SECONDS_A_STRETCH, ShopUnits.SECOND);
+    Heats one = forWork(each, cooling);
+    return new Heats(cooling, one.window, Collections.nCopies(stretches, each));
   }
 
   /**
@@ -152,7 +195,7 @@ public final class Heats {
   public Working working() {
     return cooling
         .worked("heats for " + work() + " of work", n -> count(n, cooling.windowSeconds(n)))
-        .withSource(Source.commonPractice("our own judgement: each feature begins a fresh heat"))
+        .withSource(COUNTED)
         .withCautions(cautions());
   }
 

@@ -40,6 +40,20 @@ class HeatsTest {
     assertEquals(COOLING.window(), heats.cooling().window());
   }
 
+  /** Each of 36 s, in a window of 40.2 s; all in 67.9 s; each in 25.3 s. */
+  @Test
+  void countsOperationsWhereNoTimeIsTold() {
+    Heats three = Heats.forStretches(3, COOLING);
+    assertEquals(number(2, 3, 6), three.count());
+    assertEquals(seconds(108), three.work());
+    Workings.check(three.working(), three.count().likely());
+    assertEquals(
+        Heats.forWork(seconds(36), COOLING).and(seconds(36)).count(),
+        Heats.forStretches(1, COOLING).and(seconds(36)).count());
+    refused("stretches must be from 1 to 100, was 0", () -> Heats.forStretches(0, COOLING));
+    refused("stretches must be", () -> Heats.forStretches(101, COOLING));
+  }
+
   @Test
   void workThatFillsAWindowNeedsOneHeat() {
     assertEquals(1, Heats.forWork(COOLING.window().likely(), COOLING).count().likely().getValue());
@@ -54,7 +68,7 @@ class HeatsTest {
     Heats tip = Heats.forWork(minutes(2), COOLING.withThinnest(TIP).cutTo(millimetres(100)));
     Workings.check(tip.working(), tip.count().likely());
     assertEquals(tip.cautions(), tip.working().cautions());
-    assertTrue(tip.working().toString().contains("our own judgement"));
+    assertTrue(tip.working().toString().contains("each operation begins a fresh heat"));
   }
 
   @Test

@@ -126,6 +126,7 @@ class ValidationPageTest {
         .append(contents(topics));
     topics.forEach(topic -> page.append(topic.part()));
     page.append(PrintedPieces.page());
+    page.append(CountedHeats.page());
     return page.toString();
   }
 
@@ -147,7 +148,11 @@ class ValidationPageTest {
     double mostUsed = topics.stream().mapToDouble(Topic::mostUsed).max().orElseThrow();
     return table
         .append(line("all", all, mostUsed))
-        .append("\nEstimates are scored instead: [printed pieces](#printed-pieces).\n")
+        .append(
+            "
+Estimates are scored instead: [printed pieces](#printed-pieces) and"
+                + " [counted heats](#heats-counted).
+")
         .toString();
   }
 

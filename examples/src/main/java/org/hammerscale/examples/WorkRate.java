@@ -9,7 +9,10 @@ import org.hammerscale.units.Measures;
 
 /** How long the hammer takes for a length of taper: {@code 0.2 min/in}, {@code 0.2 min/25 mm}. */
 record WorkRate(Measure<Time> time, Measure<Length> length) {
-  /** Own judgement, without a source: some twelve seconds of blows for each inch of a strap. */
+  /**
+   * Twelve seconds of blows for each inch of a strap: three inches take the 36 s of {@code
+   * Heats.forStretches}, which counted heats come to.
+   */
   static final WorkRate USUAL = new WorkRate(Measures.minutes(0.2), Measures.inches(1));
 
   /** Own judgement too: a hand's breadth is as much as a smith draws down before it is cold. */
@@ -50,6 +53,9 @@ record WorkRate(Measure<Time> time, Measure<Length> length) {
 
   @Override
   public String toString() {
-    return time + " for " + length + (equals(USUAL) ? ", our own judgement" : ", as ordered");
+    return time
+        + " for "
+        + length
+        + (equals(USUAL) ? ", as counted heats come to" : ", as ordered");
   }
 }

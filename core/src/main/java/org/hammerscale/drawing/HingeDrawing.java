@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Length;
+import org.hammerscale.drawing.Dimensions.Callout;
 import org.hammerscale.hinge.Board;
 import org.hammerscale.hinge.Contact;
 import org.hammerscale.hinge.Hanging;
@@ -185,7 +186,7 @@ public final class HingeDrawing {
 
   private void stop(Pen pen, JointView view, double x, double opened) {
     Contact contact = swing.contact();
-    double[] at = new Stopping(view, board).point(contact, opened);
+    double[] at = view.stop(contact, opened);
     if (Double.isNaN(at[0])) {
       return; // beyond the picture, as the notes say
     }

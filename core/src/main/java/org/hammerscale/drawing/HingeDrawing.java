@@ -99,6 +99,7 @@ public final class HingeDrawing {
     Scale.TRUE.size("thickness of the leaf", pair.barrel().section().thickness());
     Scale.TRUE.size("depth of notch", pair.notchDepth());
     board.ifPresent(wood -> Scale.TRUE.size("thickness of board", wood.thickness()));
+    board.ifPresent(wood -> Scale.TRUE.sizeOrNone("edge of board from pin", wood.edgeFromPin()));
     Pen pen = new Pen();
     double shut = -pair.hanging().folded().getValue();
     double opened = swing.opening().getValue();

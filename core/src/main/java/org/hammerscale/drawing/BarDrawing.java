@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Length;
+import org.hammerscale.drawing.Dimensions.Callout;
 import org.hammerscale.piece.BenchMark;
 import org.hammerscale.piece.MarkedBar;
 import org.hammerscale.piece.PieceEnd;

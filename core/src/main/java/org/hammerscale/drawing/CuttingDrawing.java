@@ -8,6 +8,7 @@ import javax.measure.quantity.Length;
 import org.hammerscale.cutting.CutBar;
 import org.hammerscale.cutting.CutMark;
 import org.hammerscale.cutting.CuttingPlan;
+import org.hammerscale.drawing.Dimensions.Callout;
 import org.hammerscale.units.Measure;
 
 /**

@@ -9,6 +9,9 @@ import java.util.List;
  * all count from one origin.
  */
 final class Dimensions {
+  /** A word or a size that belongs to a place: where its line begins, and what it says. */
+  record Callout(double x, double y, String text) {}
+
   private static final double GAP = 1;
   private static final double OVER = 2;
   private static final double ARROW = 3;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Length;
+import org.hammerscale.drawing.Dimensions.Callout;
 import org.hammerscale.hinge.Board;
 import org.hammerscale.hinge.Contact;
 import org.hammerscale.hinge.Hanging;
@@ -98,6 +99,7 @@ public final class HingeDrawing {
     Scale.TRUE.size("thickness of the leaf", pair.barrel().section().thickness());
     Scale.TRUE.size("depth of notch", pair.notchDepth());
     board.ifPresent(wood -> Scale.TRUE.size("thickness of board", wood.thickness()));
+    board.ifPresent(wood -> Scale.TRUE.sizeOrNone("edge of board from pin", wood.edgeFromPin()));
     Pen pen = new Pen();
     double shut = -pair.hanging().folded().getValue();
     double opened = swing.opening().getValue();
@@ -185,7 +187,7 @@ public final class HingeDrawing {
 
   private void stop(Pen pen, JointView view, double x, double opened) {
     Contact contact = swing.contact();
-    double[] at = new Stopping(view, board).point(contact, opened);
+    double[] at = view.stop(contact, opened);
     if (Double.isNaN(at[0])) {
       return; // beyond the picture, as the notes say
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.hammerscale.drawing.Dimensions.Callout;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.spacing.ClosedStretch;
 import org.hammerscale.spacing.HoleLayout;

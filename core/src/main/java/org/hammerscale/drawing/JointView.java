@@ -3,6 +3,7 @@ package org.hammerscale.drawing;
 import java.util.Optional;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.hinge.Board;
+import org.hammerscale.hinge.Contact;
 import org.hammerscale.hinge.HingePair;
 import org.hammerscale.hinge.Leaf;
 import org.hammerscale.hinge.LeafProfile;
@@ -71,11 +72,11 @@ final class JointView {
     return Math.hypot(shown + ZIGZAG, high);
   }
 
-  Turned fixed() {
+  private Turned fixed() {
     return new Turned(x, y, 0, true);
   }
 
-  Turned moving(double degrees) {
+  private Turned moving(double degrees) {
     return new Turned(x, y, Math.toRadians(degrees), false);
   }
 
@@ -202,5 +203,93 @@ final class JointView {
 
   private double across(double height) {
     return Math.sqrt(Math.max((outer - height) * (outer + height), 0));
+  }
+
+  /**
+   * Where the leaves stop each other, the moving one being so far from flat: to the right of the
+   * pin and up; not a number if it is not in the picture.
+   */
+  double[] stop(Contact contact, double degrees) {
+    return switch (contact) {
+      case FACE_CORNER -> new double[] {-notch, face};
+      case BACK_CORNER -> new double[] {-notch, back};
+      case BOARDS -> boards(degrees);
+      default -> new double[] {Double.NaN, Double.NaN};
+    };
+  }
+
+  /** A slab as {along, low, high}: its end stands so far along, between two heights. */
+  private double[][] slabs() {
+    Board wood = board.orElseThrow();
+    double top = face + Scale.millimetres(wood.thickness());
+    double end = Math.max(Scale.millimetres(wood.edgeFromPin()), across(top));
+    double low = Math.min(Math.max(face, across(end)), top);
+    return new double[][] {{end, low, top}, {across(face), face, face}};
+  }
+
+  /**
+   * The corner of a slab of one leaf that lies nearest to a slab of the other. The leaves are
+   * alike, so that it is looked for on one side alone.
+   */
+  private double[] boards(double degrees) {
+    double turn = Math.toRadians(degrees);
+    double[] best = {Double.NaN, Double.NaN};
+    double least = Double.POSITIVE_INFINITY;
+    for (double[] moving : slabs()) {
+      for (double height : new double[] {moving[1], moving[2]}) {
+        double x = moving[0] * Math.cos(turn) - height * Math.sin(turn);
+        double y = moving[0] * Math.sin(turn) + height * Math.cos(turn);
+        for (double[] fixed : slabs()) {
+          double onFace = -x >= fixed[0] - 1e-6 ? Math.abs(y - fixed[2]) : Double.MAX_VALUE;
+          boolean beside = y >= fixed[1] - 1e-6 && y <= fixed[2] + 1e-6;
+          double onEnd = beside ? Math.abs(x + fixed[0]) : Double.MAX_VALUE;
+          double distance = Math.min(onFace, onEnd);
+          if (distance < least) {
+            least = distance;
+            best = new double[] {x, y};
+          }
+        }
+      }
+    }
+    return best;
+  }
+
+  /**
+   * Where a leaf lies on the paper that turns about a pin: its own coordinates run along it from
+   * the pin and up from it, in millimetres.
+   */
+  private record Turned(double x, double y, double radians, boolean mirrored) {
+    double[] point(double along, double up) {
+      double a = mirrored ? -along : along;
+      double cos = Math.cos(radians);
+      double sin = Math.sin(radians);
+      return new double[] {x + a * cos - up * sin, y - a * sin - up * cos};
+    }
+
+    /** A direction of the leaf, counted from along it towards up, as one of the paper. */
+    double direction(double angle) {
+      return mirrored ? angle - Math.PI - radians : -angle - radians;
+    }
+
+    Path from(double along, double up) {
+      double[] point = point(along, up);
+      return new Path().from(point[0], point[1]);
+    }
+
+    void to(Path path, double along, double up) {
+      double[] point = point(along, up);
+      path.to(point[0], point[1]);
+    }
+
+    /** Corners told along and up by turns, as numbers on the paper. */
+    double[] corners(double... corners) {
+      double[] on = new double[corners.length];
+      for (int i = 0; i < corners.length; i += 2) {
+        double[] point = point(corners[i], corners[i + 1]);
+        on[i] = point[0];
+        on[i + 1] = point[1];
+      }
+      return on;
+    }
   }
 }

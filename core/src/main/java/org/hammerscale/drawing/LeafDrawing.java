@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
+import org.hammerscale.drawing.Dimensions.Callout;
 import org.hammerscale.fastening.Countersink;
 import org.hammerscale.fastening.CountersunkHead;
 import org.hammerscale.hinge.Barrel;

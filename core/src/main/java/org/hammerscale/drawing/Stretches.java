@@ -20,6 +20,9 @@ final class Stretches {
   /** A feature: where it ends, and where it lies on the paper. */
   record Stretch(Feature feature, Measure<Length> end, double from, double to) {}
 
+  /** What sums of lengths in one unit and another differ by. */
+  private static final double NOISE = 1e-9;
+
   private final Optional<Barrel> barrel;
   private final Scale scale;
   private final List<Stretch> all = new ArrayList<>();
@@ -117,7 +120,7 @@ final class Stretches {
     double thickness = 0;
     for (double[] edge : edges) {
       for (int i = 2; i < edge.length; i += 2) {
-        if (x >= edge[i - 2] && x <= edge[i]) {
+        if (x >= edge[i - 2] && x <= edge[i] + NOISE) {
           double run = edge[i] - edge[i - 2];
           double share = run == 0 ? 1 : (x - edge[i - 2]) / run;
           thickness = edge[i - 1] + share * (edge[i + 1] - edge[i - 1]);

@@ -147,6 +147,22 @@ class LeafDrawingTest {
   }
 
   @Test
+  void sizesTheTipWhereverItLies() {
+    Bar bar = Bar.of(Section.flat(inches(3), inches("1/4")), Material.MILD_STEEL);
+    for (int tenths = 40; tenths < 70; tenths++) {
+      Piece fishtail =
+          Piece.of(
+              bar,
+              Barrel.around(inches("1/2"), bar.section()),
+              Plain.of(bar.section(), inches(tenths / 10d)),
+              End.fishtail(bar.section(), inches(5), inches(3)));
+      Picture picture = Picture.of(LeafDrawing.of(fishtail).drawing());
+      assertTrue(picture.words().contains("1/4 in"), tenths + ": " + picture.words());
+      assertTrue(picture.words().contains("5 in"), tenths + ": " + picture.words());
+    }
+  }
+
+  @Test
   void drawsAnyFeatureAsItKnowsItself() {
     Bar bar = Bar.of(Section.flat(millimetres(30), millimetres(8)), Material.MILD_STEEL);
     Section strap = bar.section();

@@ -139,7 +139,8 @@ public final class Atmosphere {
         name + ", " + times,
         WeighedFactor.of(factor, logs),
         supply,
-        Source.commonPractice(times + " in the shop, beside " + source));
+        Source.commonPractice(
+            times + " in the shop, beside what is judged of the " + name + " elsewhere"));
   }
 
   private static Atmosphere within(String name, double spread, String reasons) {

@@ -17,7 +17,7 @@ import org.hammerscale.working.Working;
  * A length of bar weighed before and after its heats: what a shop's own fire takes, as a multiple
  * of what clean air would. f = (m₀ − m₁) / m₀ ÷ p x / A, with p the way round the bar, A its area
  * and x the metal that each surface would have lost in clean air. {@link Atmosphere#weighed} learns
- * from it.
+ * from it. Other names: {@index calibration}, {@index "test piece"}.
  *
  * <pre>{@code
  * Bar rod = Bar.of(Section.round(millimetres(12)), Material.MILD_STEEL);

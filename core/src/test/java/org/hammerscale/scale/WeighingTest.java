@@ -76,6 +76,10 @@ class WeighingTest {
     assertEquals(Math.exp(-a / 3 + reach), mine.factor().high().in(ShopUnits.ONE), 1e-4);
     assertEquals(Math.exp(-a / 3 - reach), mine.factor().low().in(ShopUnits.ONE), 1e-4);
     assertEquals("forge fire, weighed 2 times", mine.name());
+    assertEquals(
+        "weighed 2 times in the shop, beside what is judged of the forge fire elsewhere (common"
+            + " practice)",
+        mine.source().toString());
     assertEquals("forge fire, weighed once", Atmosphere.FORGE_FIRE.weighed(taking(1)).name());
     assertEquals(
         mine.factor().likely().in(ShopUnits.ONE),

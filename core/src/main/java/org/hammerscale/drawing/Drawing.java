@@ -26,6 +26,9 @@ import org.hammerscale.units.Measures;
  * within 0.000001 mm of the answer it shows; paper stretches by more.
  */
 public final class Drawing {
+  /** A title that leaves no room behind it at a prompt. */
+  private static final int LONG = 60;
+
   private final String title;
   private final String description;
   private final Scale scale;
@@ -142,6 +145,6 @@ public final class Drawing {
   /** Title and scale. */
   @Override
   public String toString() {
-    return title + ", " + scale;
+    return title + (title.length() > LONG ? "\n  " : ", ") + scale;
   }
 }

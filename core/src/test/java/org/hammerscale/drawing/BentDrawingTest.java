@@ -50,7 +50,9 @@ class BentDrawingTest {
     assertTrue(
         drawing.description().endsWith("bar used: 3.4452 in, along the chain line 3.4452 in"));
     assertTrue(
-        BentDrawing.of(hook).toString().startsWith("drawing of bent work, scale 1 : 1\n  open hook"));
+        BentDrawing.of(hook)
+            .toString()
+            .startsWith("drawing of bent work, scale 1 : 1\n  open hook"));
   }
 
   @Test

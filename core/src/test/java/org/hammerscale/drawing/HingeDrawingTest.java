@@ -177,7 +177,10 @@ class HingeDrawingTest {
     Drawing joint = HingeDrawing.of(Leaves.boathouse()).drawing();
     assertEquals("hinge at the pin, hung in the joint", joint.title());
     assertTrue(joint.description().contains("folded 26.5 mm thick, with 14.5 mm between"));
-    assertTrue(HingeDrawing.of(corner()).toString().startsWith("section through a hinge\n  left hand pair"));
+    assertTrue(
+        HingeDrawing.of(corner())
+            .toString()
+            .startsWith("section through a hinge\n  left hand pair"));
   }
 
   @Test

@@ -149,10 +149,8 @@ class ValidationPageTest {
     return table
         .append(line("all", all, mostUsed))
         .append(
-            "
-Estimates are scored instead: [printed pieces](#printed-pieces) and"
-                + " [counted heats](#heats-counted).
-")
+            "\nEstimates are scored instead: [printed pieces](#printed-pieces) and"
+                + " [counted heats](#heats-counted).\n")
         .toString();
   }
 

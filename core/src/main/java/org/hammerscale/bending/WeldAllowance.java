@@ -17,10 +17,10 @@ import org.hammerscale.working.Source;
  *
  * <p>These are bench rules, from three eighths of the thickness to one and a half. Each gives its
  * own value as the likely one. Its low end is what finished rings and links show, since the hand
- * decides more than the rule: four printed ones took −0.09, 0.51, 0.58 and 0.78 thicknesses over
- * their mean line, so that nine of ten take at least half a thickness less than it and at most one
- * and a half more. What such pieces took, weld and hand together, tells {@code HandAllowance.BENT}:
- * take one or the other.
+ * decides more than the rule: four in print took −0.09, 0.51 (reckoned), 0.58 and 0.78 thicknesses
+ * over their mean line, so that nine of ten lie between half a thickness less than it and one and a
+ * half more. What such pieces took, weld and hand together, tells {@code HandAllowance.BENT}: take
+ * one or the other.
  *
  * <pre>{@code
  * Section bar = Section.round(inches("1/2"));

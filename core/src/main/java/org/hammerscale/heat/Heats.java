@@ -52,8 +52,7 @@ public final class Heats {
   private static final Source COUNTED =
       Source.read(
           "Lineham, A Text-book of Mechanical Engineering",
-          "heats counted of a holdfast, an eye, a fork and a shackle: each operation begins a fresh"
-              + " heat");
+          "counted heats: a fresh one for each operation");
 
   private static final int MOST_STRETCHES = 100;
 

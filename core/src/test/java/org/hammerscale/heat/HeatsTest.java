@@ -68,7 +68,7 @@ class HeatsTest {
     Heats tip = Heats.forWork(minutes(2), COOLING.withThinnest(TIP).cutTo(millimetres(100)));
     Workings.check(tip.working(), tip.count().likely());
     assertEquals(tip.cautions(), tip.working().cautions());
-    assertTrue(tip.working().toString().contains("each operation begins a fresh heat"));
+    assertTrue(tip.working().toString().contains("a fresh one for each operation"));
   }
 
   @Test

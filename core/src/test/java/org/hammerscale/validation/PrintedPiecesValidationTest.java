@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import javax.measure.quantity.Length;
+import org.apache.commons.math3.stat.StatUtils;
 import org.hammerscale.bending.Link;
 import org.hammerscale.bending.WeldAllowance;
 import org.hammerscale.forging.HandAllowance;
@@ -52,6 +53,42 @@ class PrintedPiecesValidationTest {
     }
     assertEquals(26, pieces);
     assertTrue(inside >= Math.floor(0.9 * pieces), inside + " of " + pieces);
+  }
+
+  /**
+   * What the printed rings and links took over their mean line, in thicknesses and as a share:
+   * Student's t for 3 degrees of freedom, one side 95 %, is 2.353 in the usual tables.
+   */
+  @Test
+  void theLowEndOfAWeldIsThatOfThePrintedOnes() {
+    double[] thicknesses = new double[4];
+    double[] shares = new double[4];
+    int n = 0;
+    for (ValidationCase row : PrintedPieces.rows()) {
+      String name = row.text("piece");
+      if (List.of("chain link", "link of 3/8 round", "chain ring", "ring of 10 in inside")
+          .contains(name)) {
+        PrintedShapes shape = PrintedShapes.of(name);
+        double line = shape.bar(f -> HandAllowance.NONE).likely().in(ShopUnits.INCH);
+        double printed = Double.parseDouble(row.text("printed"));
+        thicknesses[n] = (printed - line) / shape.section().thickness().in(ShopUnits.INCH);
+        shares[n++] = Math.log(printed / line);
+      }
+    }
+    assertEquals(4, n);
+    double reach = 2.353 * Math.sqrt(1.25);
+    double low = StatUtils.mean(thicknesses) - reach * deviation(thicknesses);
+    double high = StatUtils.mean(thicknesses) + reach * deviation(thicknesses);
+    Section inch = Section.square(inches(1));
+    Estimate<Length> weld = WeldAllowance.ONE_THICKNESS.on(inch, inches(10));
+    assertEquals(low, weld.low().in(ShopUnits.INCH), 0.05);
+    assertTrue(high < weld.high().in(ShopUnits.INCH));
+    double share = Math.exp(StatUtils.mean(shares) - reach * deviation(shares)) - 1;
+    assertEquals(share, WeldAllowance.LINK.on(inch, inches(1)).low().in(ShopUnits.INCH), 0.005);
+  }
+
+  private static double deviation(double[] values) {
+    return Math.sqrt(StatUtils.variance(values));
   }
 
   /** The mean line of this link is 6.034 in; it was cut at 6 in and welded. */

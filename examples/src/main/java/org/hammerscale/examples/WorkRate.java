@@ -53,9 +53,6 @@ record WorkRate(Measure<Time> time, Measure<Length> length) {
 
   @Override
   public String toString() {
-    return time
-        + " for "
-        + length
-        + (equals(USUAL) ? ", as counted heats come to" : ", as ordered");
+    return time + " for " + length + (equals(USUAL) ? ", as counted heats say" : ", as ordered");
   }
 }

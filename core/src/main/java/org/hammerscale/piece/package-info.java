@@ -11,6 +11,9 @@
  *   <li>{@link org.hammerscale.piece.MarkedBar}: what do I cut and punch, on my rule, enough 19
  *       times in 20?
  *   <li>{@link org.hammerscale.piece.Trim}: what comes off, when, and how long is it there?
+ *   <li>{@link org.hammerscale.piece.TrialLog}: the first {@link org.hammerscale.piece.Trial} is
+ *       forged and trimmed; what do I cut next, and what does each end teach ({@link
+ *       org.hammerscale.piece.EndTrials})?
  * </ul>
  *
  * <p>{@link org.hammerscale.piece.Mark} and {@link org.hammerscale.piece.BenchMark} are the places

@@ -5,6 +5,7 @@ module org.hammerscale.core {
   requires static org.jspecify;
 
   exports org.hammerscale.bending;
+  exports org.hammerscale.cutting;
   exports org.hammerscale.fastening;
   exports org.hammerscale.forging;
   exports org.hammerscale.heat;

@@ -22,9 +22,11 @@
 /set format shop display ""
 /set format shop display "{name} ==> {value}{post}" added,modified,replaced-expression,varvalue,assignment,varinit,vardecl-ok-primary
 /set format shop display "{pre}{action} {name}{post}" added,modified,replaced,overwrote,dropped-class,interface,enum,annotation,record,method-primary
+import java.math.BigDecimal;
 import java.util.Map;
 import javax.measure.quantity.*;
 import org.hammerscale.bending.*;
+import org.hammerscale.cutting.*;
 import org.hammerscale.fastening.*;
 import org.hammerscale.forging.*;
 import org.hammerscale.heat.*;

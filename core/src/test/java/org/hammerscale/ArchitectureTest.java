@@ -32,6 +32,7 @@ class ArchitectureTest {
           "punching",
           "spacing",
           "piece",
+          "cutting",
           "hinge",
           "fastening",
           "holding",
@@ -43,6 +44,9 @@ class ArchitectureTest {
           List.of("heat", "forging", "bending", "punching", "spacing"),
           List.of("scale", "forging", "bending", "punching", "spacing"),
           List.of("piece", "forging", "bending", "punching", "spacing"),
+          List.of("cutting", "heat"),
+          List.of("cutting", "scale"),
+          List.of("cutting", "forging", "bending", "punching", "spacing"),
           List.of("hinge", "fastening"),
           List.of("holding", "strength"),
           List.of("holding", "hinge"));

@@ -1,5 +1,6 @@
 package org.hammerscale;
 
+import static org.hammerscale.units.Graduation.SIXTEENTH;
 import static org.hammerscale.units.Measures.celsius;
 import static org.hammerscale.units.Measures.degrees;
 import static org.hammerscale.units.Measures.inches;
@@ -26,6 +27,9 @@ import org.hammerscale.bending.SquareCorner;
 import org.hammerscale.bending.Twist;
 import org.hammerscale.bending.UBend;
 import org.hammerscale.bending.WeldAllowance;
+import org.hammerscale.cutting.Aim;
+import org.hammerscale.cutting.CutList;
+import org.hammerscale.cutting.Rack;
 import org.hammerscale.fastening.CarriageBolt;
 import org.hammerscale.fastening.ClenchedNail;
 import org.hammerscale.fastening.Fastener;
@@ -133,6 +137,11 @@ class ToStringTest {
   private static final HoleRow HOLES =
       HoleRow.along(inches(12)).holes(3).startingFrom(inches(1)).endingBefore(inches(1));
 
+  private static final CutList CUTS =
+      CutList.of(Bar.of(Section.round(inches(1)), Material.MILD_STEEL), SIXTEENTH)
+          .pieces("pin", inches(3), 2)
+          .buying(metres(3));
+
   @Test
   void everythingPrintsForASmith() {
     Section section = Section.flat(inches(1), inches("1/4"));
@@ -236,6 +245,12 @@ class ToStringTest {
             piece.layout().marks().get(0),
             piece.layout().working(),
             piece.layout().working().steps().get(0),
+            Rack.empty(),
+            CUTS,
+            CUTS.plan(),
+            CUTS.plan().bars().get(0),
+            CUTS.plan().bars().get(0).marks().get(0),
+            CUTS.plan().reached(Aim.FEWEST_BARS),
             Notes.NONE,
             Source.computed("x"),
             Source.Kind.READ,

@@ -15,14 +15,7 @@ abstract class ClosedOblong extends ClosedBar {
     super(section, Arguments.positive("length", length).getUnit(), joint);
     this.length = Arguments.positive("length", length);
     this.width = Arguments.positive("width", width);
-    if (this.length.isLessThan(this.width)) {
-      throw new IllegalArgumentException(
-          "length must be at least the width of "
-              + this.width
-              + ", was "
-              + this.length
-              + "; name the long way first");
-    }
+    Arguments.atLeast("length", this.length, "the width", this.width, "name the long way first");
   }
 
   /** {@return the inside length} */

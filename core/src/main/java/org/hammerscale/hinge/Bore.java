@@ -94,14 +94,7 @@ public final class Bore {
    */
   public Bore fromClearance(Quantity<Length> least) {
     Measure<Length> tight = Arguments.notNegative("least", least);
-    if (tight.isGreaterThan(clearance)) {
-      throw new IllegalArgumentException(
-          "least must be at most the clearance of "
-              + clearance
-              + ", was "
-              + tight
-              + "; ask for a wider clearance");
-    }
+    Arguments.atMost("least", tight, "the clearance", clearance, "ask for a wider clearance");
     return new Bore(pin, clearance, coat, tight, most);
   }
 
@@ -114,14 +107,7 @@ public final class Bore {
    */
   public Bore upToClearance(Quantity<Length> most) {
     Measure<Length> loose = Arguments.notNegative("most", most);
-    if (loose.isLessThan(clearance)) {
-      throw new IllegalArgumentException(
-          "most must be at least the clearance of "
-              + clearance
-              + ", was "
-              + loose
-              + "; ask for a tighter clearance");
-    }
+    Arguments.atLeast("most", loose, "the clearance", clearance, "ask for a tighter clearance");
     return new Bore(pin, clearance, coat, least, loose);
   }
 

@@ -88,11 +88,7 @@ final class Curl {
     if (end.kind() != BarrelEnd.Kind.SCARF) {
       return n.length("S", "strip, no thinner at its end", "C", c);
     }
-    mean(n, bore, section, unit);
-    double r = inside(n, bore);
-    double e = edge(n);
-    edgeAngle(n, r, e);
-    double l = scarfLength(n, r, e);
+    double l = scarf(n, bore);
     return n.length("S", "strip after thinning", "C + l (1 − e / t) / 2", c + thinned(l));
   }
 
@@ -102,12 +98,17 @@ final class Curl {
     if (end.kind() != BarrelEnd.Kind.SCARF) {
       return n.length("C", "cut, no thicker at its end", "S", s);
     }
+    double l = scarf(n, bore);
+    return n.length("C", "cut before thinning", "S − l (1 − e / t) / 2", s - thinned(l));
+  }
+
+  /** The length of the scarf, with all that it follows from. */
+  private double scarf(Notes n, double bore) {
     mean(n, bore, section, unit);
     double r = inside(n, bore);
     double e = edge(n);
     edgeAngle(n, r, e);
-    double l = scarfLength(n, r, e);
-    return n.length("C", "cut before thinning", "S − l (1 − e / t) / 2", s - thinned(l));
+    return scarfLength(n, r, e);
   }
 
   /** The length that a square-cut end leaves open, along the middle of the strap. */

@@ -1,7 +1,7 @@
 package org.hammerscale.hinge;
 
-import java.util.List;
 import javax.measure.quantity.Length;
+import org.hammerscale.internal.ShopRules;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 
@@ -12,19 +12,6 @@ import org.hammerscale.units.Measure;
  * joints and open others.
  */
 final class KnuckleMarks {
-  /** What smiths' rules are divided into, coarse to fine. */
-  private static final List<Graduation<Length>> INCH_RULES =
-      List.of(
-          Graduation.HALF,
-          Graduation.QUARTER,
-          Graduation.EIGHTH,
-          Graduation.SIXTEENTH,
-          Graduation.THIRTY_SECOND,
-          Graduation.SIXTY_FOURTH);
-
-  private static final List<Graduation<Length>> METRIC_RULES =
-      List.of(Graduation.MILLIMETRE, Graduation.HALF_MILLIMETRE, Graduation.TENTH_MILLIMETRE);
-
   private final Knuckles asked;
   private final Graduation<Length> rule;
   private final Measure<Length> joint;
@@ -97,13 +84,9 @@ final class KnuckleMarks {
   }
 
   private String advice() {
-    List<Graduation<Length>> rules =
-        INCH_RULES.stream().anyMatch(inch -> inch.step().getUnit().equals(rule.step().getUnit()))
-            ? INCH_RULES
-            : METRIC_RULES;
-    for (Graduation<Length> finer : rules) {
+    for (Graduation<Length> finer : ShopRules.finerThan(rule)) {
       KnuckleMarks marks = new KnuckleMarks(asked, finer);
-      if (finer.step().isLessThan(rule.step()) && marks.hold(marks.lengths())) {
+      if (marks.hold(marks.lengths())) {
         return "take " + finer + ", the coarsest that holds them";
       }
     }

@@ -163,14 +163,7 @@ public final class MarkedBar {
    */
   public Measure<Length> leftToHold(Quantity<Length> barLength) {
     Measure<Length> bar = Arguments.positive("barLength", barLength);
-    if (bar.isLessThan(cutLength())) {
-      throw new IllegalArgumentException(
-          "barLength must be at least the cut length of "
-              + cutLength()
-              + ", was "
-              + bar
-              + "; take a longer bar");
-    }
+    Arguments.atLeast("barLength", bar, "the cut length", cutLength(), "take a longer bar");
     return bar.to(cutLength().getUnit()).subtract(cutLength());
   }
 

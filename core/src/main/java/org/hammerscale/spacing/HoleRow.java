@@ -136,12 +136,13 @@ public final class HoleRow {
   /**
    * The same missing more seams, bosses and the like.
    *
-   * @param closed what no hole may lie in
+   * @param closed what no hole may lie in; 2,000 of them at most
    * @return the row
+   * @throws IllegalArgumentException if there are more
    */
   public HoleRow missing(ClosedStretch... closed) {
     Objects.requireNonNull(closed, "closed");
-    return with(p -> p.closed = RowPlan.joined(p.closed, List.of(closed)));
+    return with(p -> p.close(List.of(closed)));
   }
 
   /**
@@ -149,7 +150,7 @@ public final class HoleRow {
    *
    * @param fixedHole from the pin centre, not in a closed stretch, not negative
    * @return the row
-   * @throws IllegalArgumentException if the fixedHole is negative
+   * @throws IllegalArgumentException if the fixedHole is negative, or there are more than 1,000
    */
   public HoleRow using(Quantity<Length> fixedHole) {
     Objects.requireNonNull(fixedHole, "fixedHole");
@@ -166,12 +167,7 @@ public final class HoleRow {
               + plan.measure(fixed)
               + "; measure it from the pin centre");
     }
-    List<Double> more = List.of(fixed);
-    return with(
-        p -> {
-          p.fixed = RowPlan.joined(p.fixed, more);
-          p.anyway = anyway ? RowPlan.joined(p.anyway, more) : p.anyway;
-        });
+    return with(p -> p.fix(fixed, anyway));
   }
 
   /**
@@ -180,7 +176,7 @@ public final class HoleRow {
    *
    * @param fixedHole from the pin centre, not negative
    * @return the row
-   * @throws IllegalArgumentException if the fixedHole is negative
+   * @throws IllegalArgumentException if the fixedHole is negative, or there are more than 1,000
    */
   public HoleRow usingAnyway(Quantity<Length> fixedHole) {
     Objects.requireNonNull(fixedHole, "fixedHole");
@@ -304,6 +300,8 @@ public final class HoleRow {
    *
    * @param others rows of the other leaves, each with both ends told
    * @return the row, along this leaf
+   * @throws IllegalArgumentException if together they have more than 2,000 closed stretches or
+   *     1,000 fixed holes
    * @throws IllegalStateException if an end of another row has not been told
    */
   public HoleRow sharedWith(HoleRow... others) {

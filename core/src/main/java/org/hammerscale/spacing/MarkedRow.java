@@ -1,9 +1,8 @@
 package org.hammerscale.spacing;
 
-import java.util.List;
 import javax.measure.quantity.Length;
+import org.hammerscale.internal.ShopRules;
 import org.hammerscale.units.Graduation;
-import org.hammerscale.units.ShopUnits;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,17 +13,6 @@ import org.jspecify.annotations.Nullable;
  * unless it costs the aim a step of the rule at most, so it is refused otherwise.
  */
 final class MarkedRow {
-  private static final List<Graduation<Length>> INCH_RULES =
-      List.of(
-          Graduation.HALF,
-          Graduation.QUARTER,
-          Graduation.EIGHTH,
-          Graduation.SIXTEENTH,
-          Graduation.THIRTY_SECOND,
-          Graduation.SIXTY_FOURTH);
-  private static final List<Graduation<Length>> METRIC_RULES =
-      List.of(Graduation.MILLIMETRE, Graduation.HALF_MILLIMETRE, Graduation.TENTH_MILLIMETRE);
-
   private final HoleLayout exact;
   private final RowPlan plan;
   private final double[] places;
@@ -66,9 +54,8 @@ final class MarkedRow {
   }
 
   private String help(Graduation<Length> rule, boolean spaced) {
-    boolean inches = rule.step().getUnit().equals(ShopUnits.INCH);
-    for (Graduation<Length> finer : inches ? INCH_RULES : METRIC_RULES) {
-      if (finer.step().isLessThan(rule.step()) && tried(finer) != null) {
+    for (Graduation<Length> finer : ShopRules.finerThan(rule)) {
+      if (tried(finer) != null) {
         return "take " + finer + (spaced ? ", or a smaller least spacing" : "");
       }
     }

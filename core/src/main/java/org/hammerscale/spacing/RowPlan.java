@@ -2,10 +2,13 @@ package org.hammerscale.spacing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
+import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +23,9 @@ final class RowPlan {
 
   /** More holes than any shop drills in a row; what takes no more is answered at once. */
   static final int MOST_HOLES = 1000;
+
+  /** Of closed stretches, which no leaf has. */
+  private static final int MOST_CLOSED = 2000;
 
   final Unit<Length> unit;
   final double length;
@@ -90,10 +96,12 @@ final class RowPlan {
     return chain.pace(apart, slack()).straight();
   }
 
-  static <T> List<T> joined(List<T> some, List<? extends T> more) {
-    List<T> all = new ArrayList<>(some);
+  /** Misses these too; one that two leaves share is missed once. */
+  void close(List<ClosedStretch> more) {
+    Set<ClosedStretch> all = new LinkedHashSet<>(closed);
     all.addAll(more);
-    return List.copyOf(all);
+    Arguments.count("closed stretches", all.size(), 0, MOST_CLOSED, "join those that overlap");
+    closed = List.copyOf(all);
   }
 
   /** Where the holes are wanted: as asked, or evenly from end to end. */
@@ -261,12 +269,13 @@ final class RowPlan {
     both.start = Math.max(start, other.measure(other.start).in(unit));
     both.end = Math.min(end, other.measure(other.end).in(unit));
     both.least = Math.max(least, other.measure(other.least).in(unit));
-    both.closed = joined(closed, other.closed);
+    both.close(other.closed);
     both.fixed = merged(fixed, other, other.fixed);
     both.anyway = merged(anyway, other, other.anyway);
     return both;
   }
 
+  /** With more holes; two that are the same but for rounding are one. */
   private List<Double> merged(List<Double> own, RowPlan other, List<Double> more) {
     List<Double> all = new ArrayList<>(own);
     for (double place : more) {
@@ -275,7 +284,25 @@ final class RowPlan {
         all.add(x);
       }
     }
-    return List.copyOf(all);
+    return checked(all);
+  }
+
+  private static List<Double> checked(List<Double> fixed) {
+    Arguments.count(
+        "fixed holes", fixed.size(), 0, MOST_HOLES, "divide the leaf into several rows");
+    return List.copyOf(fixed);
+  }
+
+  /** Uses one hole more. */
+  void fix(double place, boolean inClosed) {
+    List<Double> all = new ArrayList<>(fixed);
+    all.add(place);
+    fixed = checked(all);
+    if (inClosed) {
+      List<Double> more = new ArrayList<>(anyway);
+      more.add(place);
+      anyway = List.copyOf(more);
+    }
   }
 
   private boolean hasImage(double[] sorted, double f) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
@@ -470,5 +471,36 @@ class HoleRowTest {
     assertTrue(refused(() -> seam.forHole(millimetres(-1))).startsWith("diameter"));
     assertTrue(refused(() -> seam.withMargin(millimetres(-1))).startsWith("margin"));
     assertTrue(refused(() -> seam.named(" ")).startsWith("name"));
+  }
+
+  /** Rows made of rows would double what they miss each time, and soon never end. */
+  @Test
+  void missesOnceWhatTwoLeavesShare() {
+    HoleRow row = row(300, 4).missing(keep(40, 60), keep(100, 120));
+    HoleRow shared = row;
+    for (int n = 0; n < 64; n++) {
+      shared = shared.sharedWith(shared, row);
+    }
+    assertEquals(row.toString(), shared.toString());
+    ClosedStretch[] many = new ClosedStretch[2000];
+    Arrays.setAll(many, n -> keep(0.1 * n, 0.1 * n + 0.05));
+    HoleRow full = row(300, 4).missing(many);
+    assertEquals(
+        "closed stretches must be from 0 to 2000, was 2001; join those that overlap",
+        refused(() -> full.missing(keep(250, 260))));
+    assertEquals(
+        "closed stretches must be from 0 to 2000, was 2002; join those that overlap",
+        refused(() -> row.sharedWith(full)));
+    HoleRow used = row(300, 4);
+    for (int n = 0; n < 1000; n++) {
+      used = used.using(millimetres(20 + 0.2 * n));
+    }
+    HoleRow crowded = used;
+    assertEquals(
+        "fixed holes must be from 0 to 1000, was 1001; divide the leaf into several rows",
+        refused(() -> crowded.using(millimetres(250))));
+    assertEquals(
+        "fixed holes must be from 0 to 1000, was 1001; divide the leaf into several rows",
+        refused(() -> row.using(millimetres(250)).sharedWith(crowded)));
   }
 }

@@ -24,7 +24,8 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
             HingeToolTopics.all(),
             FastenerTopics.all(),
             WoodTopics.all(),
-            HoleLayoutTopics.all())
+            HoleLayoutTopics.all(),
+            CuttingTopics.all())
         .flatMap(List::stream)
         .toList();
   }

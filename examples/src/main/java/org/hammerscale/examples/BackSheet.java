@@ -25,7 +25,6 @@ import org.hammerscale.working.Working;
 
 /** The back of a job sheet: each estimate, each working once, each source once, every caution. */
 final class BackSheet {
-  private static final List<Leaf> LEAVES = List.of(Leaf.SECOND, Leaf.FIRST);
   private static final List<String> LAST =
       List.of(
           "unknown scrap and reinforcing bar vary: use stock you know. Do not quench a load-bearing"
@@ -81,7 +80,7 @@ final class BackSheet {
     sheet.line(
         "%-29s %-12s %-12s %-12s %s",
         "Estimated, nine of ten within", "low", "likely", "high", order.name());
-    for (Leaf leaf : LEAVES) {
+    for (Leaf leaf : HingeOrder.LEAVES) {
       Working working = order.bar(leaf).layout().working();
       String called = HingeOrder.called(leaf);
       estimate("bar used by the " + called, order.bar(leaf).layout().cutLength(), working);
@@ -118,18 +117,19 @@ final class BackSheet {
     working(pair.barrel().working());
     working(pair.swing().openingWorking());
     // The rule is the same for both leaves: it is told of the first that is tapered.
-    LEAVES.stream()
+    HingeOrder.LEAVES.stream()
         .flatMap(leaf -> pair.leaf(leaf).features().stream())
         .filter(Taper.class::isInstance)
         .findFirst()
         .ifPresent(taper -> working(taper.working()));
-    for (Leaf leaf : LEAVES) {
+    for (Leaf leaf : HingeOrder.LEAVES) {
       working(order.bar(leaf).layout().working());
     }
     working(order.drift().working());
     working(order.swage().working());
     working(order.barrelHeats().working());
-    LEAVES.forEach(leaf -> order.taperHeats(leaf).ifPresent(heats -> working(heats.working())));
+    HingeOrder.LEAVES.forEach(
+        leaf -> order.taperHeats(leaf).ifPresent(heats -> working(heats.working())));
     working(order.holes(Leaf.SECOND).thinnest().working());
     working(order.holes(Leaf.SECOND).pilot().threadHoleWorking());
   }
@@ -210,7 +210,7 @@ final class BackSheet {
   private Set<String> cautions() {
     Set<String> all = new LinkedHashSet<>();
     List<Caution> cautions = new ArrayList<>(pair.cautions());
-    for (Leaf leaf : LEAVES) {
+    for (Leaf leaf : HingeOrder.LEAVES) {
       cautions.addAll(order.bar(leaf).layout().cautions());
       cautions.addAll(order.bar(leaf).cautions());
       cautions.addAll(order.holes(leaf).cautions());

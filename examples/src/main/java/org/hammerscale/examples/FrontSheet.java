@@ -33,7 +33,6 @@ final class FrontSheet {
   private static final Graduation<Length> THOUSANDTH = Graduation.of(Measures.inches(0.001));
   private static final Graduation<Time> WHOLE_SECOND = Graduation.of(Measures.seconds(1));
   private static final Graduation<Angle> WHOLE_DEGREE = Graduation.of(Measures.degrees(1));
-  private static final List<Leaf> LEAVES = List.of(Leaf.SECOND, Leaf.FIRST);
 
   private final SheetText sheet;
   private final HingeOrder order;
@@ -57,12 +56,12 @@ final class FrontSheet {
     sheet.rule('=');
     job();
     barrelEnd();
-    LEAVES.forEach(this::marks);
+    HingeOrder.LEAVES.forEach(this::marks);
     tools();
     slots();
     checks();
     heats();
-    LEAVES.forEach(this::holes);
+    HingeOrder.LEAVES.forEach(this::holes);
     screws();
     hanging();
     cautions().forEach(sheet::caution);
@@ -74,7 +73,7 @@ final class FrontSheet {
         "%s: %s, %d %s",
         order.name(), pair.hand(), order.pairs(), order.pairs() == 1 ? "pair" : "pairs");
     sheet.line("bar %s", pair.strap());
-    for (Leaf leaf : LEAVES) {
+    for (Leaf leaf : HingeOrder.LEAVES) {
       sheet.line(
           "    CUT   %s   %s long   ×  %d      (enough 19 times in 20)",
           HingeOrder.called(leaf), rule.format(order.bar(leaf).cutLength()), order.pairs());
@@ -168,7 +167,7 @@ final class FrontSheet {
   }
 
   private void slots() {
-    for (Leaf leaf : LEAVES) {
+    for (Leaf leaf : HingeOrder.LEAVES) {
       String slots = pair.slotsOf(leaf).stream().map(this::edges).collect(Collectors.joining("; "));
       sheet.entry(
           leaf == Leaf.SECOND ? "Slots" : "",
@@ -201,7 +200,7 @@ final class FrontSheet {
         calliper(dull.hot(bore)),
         red);
     sheet.entry("", "barrel %s over cold, %s hot", calliper(over), calliper(dull.hot(over)));
-    for (Leaf leaf : LEAVES) {
+    for (Leaf leaf : HingeOrder.LEAVES) {
       sheet.entry(
           "",
           "%s %s from pin to tip, %s over all",
@@ -215,7 +214,7 @@ final class FrontSheet {
     Measure<Temperature> heat = order.contraction().heat();
     sheet.entry("Heat", "%s, %s; at the anvil:", heat, ColourPhrase.of(heat));
     heats("barrel of each leaf", order.barrelHeats());
-    for (Leaf leaf : LEAVES) {
+    for (Leaf leaf : HingeOrder.LEAVES) {
       String stretches =
           order.stretches(leaf) > 1 ? ", each of " + order.stretches(leaf) + " stretches" : "";
       order
@@ -250,7 +249,7 @@ final class FrontSheet {
     HolePlan holes = order.holes(Leaf.SECOND);
     Countersink sunk = holes.countersinks().get(0);
     Measure<Length> least =
-        LEAVES.stream()
+        HingeOrder.LEAVES.stream()
             .map(leaf -> order.holes(leaf).thinnest().land())
             .min(Measure::compareTo)
             .orElseThrow();
@@ -296,7 +295,7 @@ final class FrontSheet {
         "Pin",
         "%s round, cut %s: forge one head, peen the other end over",
         pair.bore().pin(),
-        rule.format(order.pinLength().high().upTo(order.graduation())));
+        rule.format(order.pinCut()));
   }
 
   /** The cautions of this job, of its iron, its wood and its fire the first. */
@@ -304,7 +303,9 @@ final class FrontSheet {
     return Stream.of(
             pair.cautions().stream(),
             order.holes(Leaf.SECOND).cautions().stream(),
-            LEAVES.stream().flatMap(l -> order.taperHeats(l).stream()).flatMap(FrontSheet::reheats))
+            HingeOrder.LEAVES.stream()
+                .flatMap(l -> order.taperHeats(l).stream())
+                .flatMap(FrontSheet::reheats))
         .map(Stream::findFirst)
         .flatMap(Optional::stream)
         .limit(MOST_CAUTIONS)

@@ -37,6 +37,9 @@ import org.hammerscale.units.ShopUnits;
 
 /** One job of an order: so many pairs of leaves, all alike, and what the fire does to them. */
 final class HingeOrder {
+  /** The door leaf is the first on a sheet. */
+  static final List<Leaf> LEAVES = List.of(Leaf.SECOND, Leaf.FIRST);
+
   /** One leaf: its bar on the rule, the heats of each stretch of its taper, its holes. */
   private record Work(MarkedBar bar, int stretches, Optional<Heats> taperHeats, HolePlan holes) {}
 
@@ -46,6 +49,7 @@ final class HingeOrder {
   private final LengthFormat rule;
   private final HingePair pair;
   private final Measure<Length> gapAsked;
+  private final Measure<Length> kerf;
   private final Optional<Measure<Length>> centres;
   private final Contraction contraction;
   private final WorkRate taperWork;
@@ -65,7 +69,8 @@ final class HingeOrder {
     this.gapAsked = job.lengthOrZero(OrderItem.JOINT_GAP);
     this.centres = job.centres();
     this.taperWork = job.taperWork();
-    Blame.on(OrderItem.KERF, () -> tongues(job.lengthOrZero(OrderItem.KERF)));
+    this.kerf = job.lengthOrZero(OrderItem.KERF);
+    Blame.on(OrderItem.KERF, () -> tongues(kerf));
     this.contraction =
         Blame.on(OrderItem.HEAT, () -> Contraction.from(job.heat(), pair.strap().material()));
     // The barrel cools as the bar does; at the taper the thin tip is cold first.
@@ -201,6 +206,11 @@ final class HingeOrder {
     return gapAsked;
   }
 
+  /** What the saw takes, of a slot and of a bar. */
+  Measure<Length> kerf() {
+    return kerf;
+  }
+
   /** From one hinge of the door to the next. */
   Optional<Measure<Length>> centres() {
     return centres;
@@ -275,5 +285,15 @@ final class HingeOrder {
 
   Estimate<Length> pinLength() {
     return pin().length(pair.knuckles().width());
+  }
+
+  /** The pin's length on the rule, enough for both heads. */
+  Measure<Length> pinCut() {
+    return pinLength().high().upTo(graduation);
+  }
+
+  /** The round bar that the pin is cut from. */
+  Bar pinBar() {
+    return Bar.of(Section.round(pair.bore().pin()), Material.MILD_STEEL);
   }
 }

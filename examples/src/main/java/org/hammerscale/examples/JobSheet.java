@@ -5,29 +5,29 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
-import java.nio.charset.CharacterCodingException;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.List;
 
 /**
- * Prints the job sheets for an order file: what to cut, where to punch, what to true the barrel in.
+ * Prints the job sheets for an order file: what to cut, where to punch, what to true the barrel in;
+ * then which bars of the rack to cut it from.
  *
- * <p>Usage: {@code JobSheet [order.csv]}; without a file it prints a sample order. A file with
- * faults prints one line for each on the error stream, nothing else, and ends with exit code 2.
+ * <p>Usage: {@code JobSheet [order=order.csv] [rack=rack.csv]}; without an order it prints a sample
+ * one, and without a rack it assumes bars of a usual length. A file with faults prints one line for
+ * each on the error stream, nothing else, and ends with exit code 2.
  */
 public final class JobSheet {
   private static final int FAULTY = 2;
+  private static final String ORDER = "order=";
+  private static final String RACK = "rack=";
 
   private JobSheet() {}
 
   /**
    * Runs the program.
    *
-   * @param args the order file; none for the sample
+   * @param args the files, each behind its kind; none for the sample
    * @throws IOException if the sample cannot be read from the class path
    */
   public static void main(String[] args) throws IOException {
@@ -42,37 +42,46 @@ public final class JobSheet {
 
   /** The program without its exit, for tests. */
   static int run(List<String> args, PrintStream out, PrintStream err) throws IOException {
-    if (args.size() > 1) {
-      err.println("give one order file or none, not " + args.size());
-      return FAULTY;
+    for (String arg : args) {
+      if (!arg.startsWith(ORDER) && !arg.startsWith(RACK)) {
+        err.println(Fault.echo(arg) + " is no file for this; accepted: order=file, rack=file");
+        return FAULTY;
+      }
     }
-    boolean sample = args.isEmpty() || args.get(0).isBlank();
-    String name = sample ? "the sample order" : args.get(0);
-    OrderFile file;
+    String orderName = named(args, ORDER);
+    String rackName = named(args, RACK);
+    List<String> lines = sampleLines();
+    String rackText = RackFile.NOTHING;
     try {
-      file = OrderFile.of(sample ? sampleLines() : Files.readAllLines(Path.of(name)));
-    } catch (InvalidPathException e) {
-      err.println(
-          Fault.echo(name)
-              + ": the terminal's character set does not hold this name; set LC_ALL=C.UTF-8, or"
-              + " give the file a plain name");
-      return FAULTY;
-    } catch (NoSuchFileException e) {
-      err.println(name + ": there is no such file; give the path of an order file");
-      return FAULTY;
-    } catch (CharacterCodingException e) {
-      err.println(name + ": is not text in UTF-8; save it as UTF-8");
-      return FAULTY;
+      if (!orderName.isEmpty()) {
+        lines = TextFile.read(orderName, "an order file").lines().toList();
+      }
+      if (!rackName.isEmpty()) {
+        rackText = TextFile.read(rackName, "a rack file");
+      }
     } catch (IOException e) {
-      err.println(name + ": cannot be read (" + e.getMessage() + "); give an order file");
+      err.println(e.getMessage());
       return FAULTY;
     }
-    if (!file.faults().isEmpty()) {
-      file.faults().forEach(fault -> err.println(name + ", " + fault));
+    OrderFile order = OrderFile.of(lines);
+    String called = orderName.isEmpty() ? "the sample order" : orderName;
+    order.faults().forEach(fault -> err.println(called + ", " + fault));
+    RackFile rack = RackFile.of(new StringReader(rackText));
+    rack.faults().forEach(fault -> err.println(rackName + ", " + fault));
+    if (!order.faults().isEmpty() || !rack.faults().isEmpty()) {
       return FAULTY;
     }
-    out.print(Sheets.of(file.orders()));
+    out.print(Sheets.of(order.orders(), rack.rack()));
     return 0;
+  }
+
+  /** The last file of a kind; blank is none. */
+  private static String named(List<String> args, String kind) {
+    return args.stream()
+        .filter(arg -> arg.startsWith(kind))
+        .map(arg -> arg.substring(kind.length()))
+        .filter(name -> !name.isBlank())
+        .reduce("", (before, name) -> name);
   }
 
   /** The order that is printed when no file is named. */

@@ -29,7 +29,7 @@ class JobSheetTest {
   private int runOrder(List<String> lines) throws IOException {
     Path file = folder.resolve("order.csv");
     Files.write(file, lines);
-    return run(file.toString());
+    return run("order=" + file);
   }
 
   private static PrintStream print(ByteArrayOutputStream bytes) {
@@ -51,8 +51,36 @@ class JobSheetTest {
     assertTrue(printed().contains("Boathouse door: right hand, 1 pair\n"), printed());
     assertEquals(List.of(), faults());
     out.reset();
-    assertEquals(0, run(""), "an empty name is none");
+    assertEquals(0, run("order=", "rack= "), "an empty name is none");
     assertTrue(printed().contains("Boathouse door"));
+  }
+
+  @Test
+  void endsWithTheCutListOfTheOrder() throws IOException {
+    assertEquals(0, run());
+    String assumed =
+        printed().substring(printed().indexOf("Cut from 1 1/2 in × 1/4 in flat, mild steel\n"));
+    assertTrue(assumed.contains("The rack has none of it; bars of 20 ft are assumed.\n"), assumed);
+    assertTrue(assumed.contains("Walled-garden gate, door leaf, "), assumed);
+    assertTrue(assumed.contains("Cut from 1/2 in round, mild steel\n"), assumed);
+    assertTrue(assumed.contains("Boathouse door, pin, "), assumed);
+    out.reset();
+    assertEquals(0, run("rack=src/main/resources/org/hammerscale/examples/rack.csv"));
+    assertTrue(printed().contains("1 × 40 1/2 in offcut\n"), printed());
+    assertTrue(printed().contains("Buy nothing.\n"), printed());
+    assertFalse(printed().contains("assumed"), printed());
+  }
+
+  @Test
+  void tellsTheFaultsOfOrderAndRackTogether() throws IOException {
+    Path rack = folder.resolve("rack.csv");
+    Files.writeString(rack, "section, length, count, price\n40 mm round, long, any, 3\n");
+    assertEquals(2, run("rack=" + rack));
+    assertEquals(1, faults().size());
+    assertTrue(faults().get(0).startsWith(rack + ", line 2, length: "), faults().get(0));
+    assertEquals("", printed());
+    assertEquals(2, run("rack=" + folder.resolve("none.csv")));
+    assertTrue(faults().get(1).endsWith("there is no such file; give the path of a rack file"));
   }
 
   @Test
@@ -148,7 +176,7 @@ class JobSheetTest {
 
   @Test
   void tellsAFileNameThatTheTerminalCannotHold() throws IOException {
-    assertEquals(2, run("b\u0000d.csv"));
+    assertEquals(2, run("order=b\u0000d.csv"));
     assertTrue(faults().get(0).startsWith("\"b\\u0000d.csv\": the terminal's character set"));
   }
 
@@ -166,8 +194,11 @@ class JobSheetTest {
   }
 
   private double millimetresNeeded() {
-    String last = printed().lines().reduce((before, line) -> line).orElseThrow();
-    return Double.parseDouble(last.replaceAll(".*mild steel +([0-9.]+) mm,.*", "$1"));
+    return printed()
+        .lines()
+        .filter(line -> line.startsWith("The pieces are "))
+        .mapToDouble(line -> Double.parseDouble(line.split(" ", -1)[3]))
+        .sum();
   }
 
   @Test
@@ -191,18 +222,19 @@ class JobSheetTest {
 
   @Test
   void tellsAFileThatCannotBeRead() throws IOException {
-    assertEquals(2, run(folder.resolve("none.csv").toString()));
+    assertEquals(2, run("order=" + folder.resolve("none.csv")));
     assertTrue(faults().get(0).endsWith("there is no such file; give the path of an order file"));
     err.reset();
-    assertEquals(2, run(folder.toString()));
+    assertEquals(2, run("order=" + folder));
     assertTrue(faults().get(0).contains("cannot be read"), faults().toString());
     err.reset();
-    assertEquals(2, run("a", "b"));
-    assertEquals(List.of("give one order file or none, not 2"), faults());
+    assertEquals(2, run("order=", "a.csv"));
+    assertEquals(
+        List.of("\"a.csv\" is no file for this; accepted: order=file, rack=file"), faults());
     err.reset();
     Path latin = folder.resolve("latin.csv");
     Files.write(latin, new byte[] {'a', (byte) 0xE9, '\n'});
-    assertEquals(2, run(latin.toString()));
+    assertEquals(2, run("order=" + latin));
     assertTrue(faults().get(0).endsWith("is not text in UTF-8; save it as UTF-8"));
   }
 

@@ -1,0 +1,156 @@
+package org.hammerscale.examples;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.measure.quantity.Length;
+import org.hammerscale.cutting.Aim;
+import org.hammerscale.cutting.CutBar;
+import org.hammerscale.cutting.CutList;
+import org.hammerscale.cutting.CutMark;
+import org.hammerscale.cutting.CuttingPlan;
+import org.hammerscale.cutting.Rack;
+import org.hammerscale.cutting.Reached;
+import org.hammerscale.hinge.Leaf;
+import org.hammerscale.stock.Bar;
+import org.hammerscale.units.Graduation;
+import org.hammerscale.units.LengthFormat;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.Measures;
+import org.hammerscale.units.ShopUnits;
+
+/**
+ * The cut list of a shop: for each section the bars with their chalk marks, what to buy, and
+ * whether there is a cheaper way. Of a section that the rack has nothing of, bars of a usual length
+ * are assumed and the sheet says so. The ends of the bars are taken as sawn square.
+ */
+final class CutSheet {
+  private final Rack rack;
+  private final Map<Bar, List<Cut>> cuts = new LinkedHashMap<>();
+
+  private record Cut(
+      String name,
+      Measure<Length> length,
+      int count,
+      Measure<Length> kerf,
+      Graduation<Length> rule) {}
+
+  /** A sheet without cuts. */
+  CutSheet(Rack rack) {
+    this.rack = rack;
+  }
+
+  /** The cuts of an order: its leaves and its pins. */
+  static CutSheet of(List<HingeOrder> orders, Rack rack) {
+    CutSheet sheet = new CutSheet(rack);
+    for (HingeOrder order : orders) {
+      for (Leaf leaf : HingeOrder.LEAVES) {
+        sheet.add(
+            order.pair().strap(),
+            order.name() + ", " + HingeOrder.called(leaf),
+            order.bar(leaf).cutLength(),
+            order.pairs(),
+            order.kerf(),
+            order.graduation());
+      }
+      sheet.add(
+          order.pinBar(),
+          order.name() + ", pin",
+          order.pinCut(),
+          order.pairs(),
+          order.kerf(),
+          order.graduation());
+    }
+    return sheet;
+  }
+
+  /**
+   * Adds pieces. The first of a bar tells by which rule its marks are chalked; the widest saw of a
+   * bar's pieces is counted in all its cuts.
+   *
+   * @return this sheet
+   */
+  CutSheet add(
+      Bar bar,
+      String name,
+      Measure<Length> length,
+      int count,
+      Measure<Length> kerf,
+      Graduation<Length> rule) {
+    cuts.computeIfAbsent(bar, b -> new ArrayList<>()).add(new Cut(name, length, count, kerf, rule));
+    return this;
+  }
+
+  /** Writes it. */
+  void write(SheetText sheet) {
+    sheet.rule('=');
+    sheet.line("Cut list of the whole order: the saw's kerf counted, bars taken as square-ended");
+    cuts.forEach((bar, pieces) -> write(sheet, bar, pieces));
+  }
+
+  private void write(SheetText sheet, Bar bar, List<Cut> pieces) {
+    Graduation<Length> rule = pieces.get(0).rule;
+    CutList list = rack.cutList(bar, rule);
+    list = list.kerf(pieces.stream().map(Cut::kerf).max(Measure::compareTo).orElseThrow());
+    sheet.rule('-');
+    sheet.line("Cut from %s", bar);
+    if (!rack.has(bar)) {
+      Measure<Length> usual = usual(bar);
+      list = list.buying(usual);
+      sheet.line("The rack has none of it; bars of %s are assumed.", usual);
+    }
+    for (Cut cut : pieces) {
+      list = list.pieces(cut.name, cut.length, cut.count);
+    }
+    CuttingPlan plan;
+    try {
+      plan = list.plan();
+    } catch (IllegalArgumentException e) {
+      sheet.caution(String.valueOf(e.getMessage()));
+      return;
+    }
+    plan.bars().forEach(cutBar -> write(sheet, cutBar, LengthFormat.to(rule)));
+    sheet.line("%s", bought(plan));
+    sheet.line("%s", judged(plan));
+    Measure<Length> pieced =
+        pieces.stream()
+            .map(cut -> cut.length.multiply(cut.count))
+            .reduce(Measure::add)
+            .orElseThrow();
+    sheet.line("The pieces are %s long together, %s.", pieced, bar.mass(pieced));
+  }
+
+  /** One mark a line: it is read with the chalk in hand. */
+  private void write(SheetText sheet, CutBar bar, LengthFormat rule) {
+    sheet.line("%d × %s%s", bar.count(), bar.length(), bar.isOffcut() ? " offcut" : "");
+    for (CutMark mark : bar.marks()) {
+      sheet.line(
+          "    %12s  %s, %s", rule.format(mark.end()), mark.name(), rule.format(mark.length()));
+    }
+    sheet.line("    %12s  left over", rule.format(bar.leftover()));
+  }
+
+  private static String bought(CuttingPlan plan) {
+    String lines = plan.buyingList("for the new bars");
+    return plan.newStock().getValue() == 0
+        ? "Buy nothing."
+        : "Buy " + String.join(", ", lines.lines().toList()) + ".";
+  }
+
+  private static String judged(CuttingPlan plan) {
+    Reached money = plan.reached(Aim.LEAST_MONEY);
+    Reached stock = plan.reached(Aim.LEAST_NEW_STOCK);
+    if (!money.isProven()) {
+      return "Perhaps there is a cheaper way, but none for less than " + money.bound() + ".";
+    }
+    return stock.isProven()
+        ? "There is no cheaper way, nor one with less new bar for the money."
+        : "There is no cheaper way.";
+  }
+
+  private static Measure<Length> usual(Bar bar) {
+    boolean inches = bar.section().width().getUnit().equals(ShopUnits.INCH);
+    return inches ? Measures.feet(20) : Measures.metres(6);
+  }
+}

@@ -44,22 +44,22 @@ record TrialLine(String piece, Optional<Trial> trial) {
     if (cells.get(3).isEmpty() && cells.get(4).isEmpty()) {
       return new TrialLine(piece, Optional.empty());
     }
-    Trial trial = told(1, cells, () -> Trial.cut(length(cells.get(1))));
+    Trial trial = told(1, () -> Trial.cut(length(cells.get(1))));
     if (!cells.get(2).isEmpty()) {
       Trial cut = trial;
-      trial = told(2, cells, () -> cut.marked(length(cells.get(2))));
+      trial = told(2, () -> cut.marked(length(cells.get(2))));
     }
     for (PieceEnd end : PieceEnd.values()) {
       int cell = end == PieceEnd.FIRST ? 3 : 4;
       if (!cells.get(cell).isEmpty()) {
         Trial before = trial;
-        trial = told(cell, cells, () -> off(before, end, cells.get(cell)));
+        trial = told(cell, () -> off(before, end, cells.get(cell)));
       }
     }
     return new TrialLine(piece, Optional.of(trial));
   }
 
-  private static Trial told(int cell, List<String> cells, Supplier<Trial> reading) {
+  private static Trial told(int cell, Supplier<Trial> reading) {
     try {
       return reading.get();
     } catch (IllegalArgumentException e) {

@@ -24,12 +24,13 @@ import org.hammerscale.working.Source;
  * what was trimmed off each is turned back into bar, and the others are cut from that.
  *
  * <pre>{@code
- * Section flat = Section.flat(inches(1), inches("1/4"));
- * Shoulder tenon = Shoulder.between(flat, Section.round(inches("3/8")), inches(4));
- * Layout hook = Piece.of(Bar.of(flat, Material.MILD_STEEL), Plain.of(flat, inches(6)), tenon).layout(HeatPlan.soaking(fahrenheit(2100), minutes(1)));
- * MarkedBar first = hook.on(SIXTEENTH);
- * TrialLog log = TrialLog.of(hook).with(Trial.of(first).off(PieceEnd.LAST, inches("5/16")), Trial.of(first).off(PieceEnd.LAST, inches("1/4")));
- * log.layout().on(SIXTEENTH).cutLength()
+ * Section flat = Section.flat(inches("1 1/2"), inches("1/4"));
+ * Taper tip = Taper.between(flat, Section.flat(inches("3/4"), inches("1/8")), inches(6));
+ * Layout book = Piece.of(Bar.of(flat, Material.MILD_STEEL), Plain.of(flat, inches(9)), tip).layout();
+ * Trial first = Trial.cut(inches("12 7/8"));
+ * TrialLog log = TrialLog.of(book).with(first.off(PieceEnd.LAST, inches("5/16"), flat), first.off(PieceEnd.LAST, inches("1/4"), flat));
+ * log.at(PieceEnd.LAST).next()                // 12 9/16 in (12.4503 in to 12.6747 in)
+ * log.layout().on(SIXTEENTH).cutLength()      // 12 11/16 in
  * }</pre>
  *
  * <p>An end that is cut to its length before it is worked, as the strip of a barrel is, teaches
@@ -82,7 +83,7 @@ public final class TrialLog {
    * A log without trials.
    *
    * @param layout the piece as the book lays it out, with its heats if they are planned
-   * @return the log; the book's likely value is worth one trial in it, and its spread four
+   * @return the log; the book's likely value is worth one trial in it, and its spread two
    * @throws IllegalArgumentException if the piece is trimmed at no end after the work, or the
    *     layout is corrected by a log already
    */
@@ -91,7 +92,7 @@ public final class TrialLog {
       throw new IllegalArgumentException(
           "layout must be the book's, was one that a log has corrected; add trials to that log");
     }
-    TrialLog log = new TrialLog(layout, 1, 4, Optional.empty(), List.of());
+    TrialLog log = new TrialLog(layout, 1, 2, Optional.empty(), List.of());
     if (log.ends.isEmpty()) {
       throw new IllegalArgumentException(
           "layout must have an end that is trimmed after the work, was a "
@@ -153,12 +154,12 @@ public final class TrialLog {
   /**
    * The same log with another weight for the book's spread: ν₀.
    *
-   * @param pieces how many trials it is worth, 1 to 1000; 4 unless told
+   * @param pieces how many trials it is worth, 1 to 1000; 2 unless told
    * @return the log
    * @throws IllegalArgumentException if it is out of range
    */
   public TrialLog withSpreadWorth(double pieces) {
-    Arguments.number("pieces", pieces, MOST_WORTH, "4 is as much as four pieces of your own");
+    Arguments.number("pieces", pieces, MOST_WORTH, "2 is as much as two pieces of your own");
     if (pieces < 1) {
       throw new IllegalArgumentException(
           "pieces must be at least 1, was "

@@ -221,10 +221,10 @@ class TrialLogTest {
     assertFalse(
         TrialLog.of(PLAIN).withSpread(millimetres(5)).with(took(415)).at(LAST).differsFromBook());
     TrialLog far = TrialLog.of(PLAIN).with(took(412), took(415), took(410), took(413));
-    // Student's test by hand: freedom 4 + 4 − 1.
+    // Student's test by hand: freedom 2 + 4 − 1.
     double s0 = 0.4;
-    double pooled = Math.sqrt((4 * s0 * s0 + 13) / 7);
-    assertEquals(2 * StudentT.probability(7, -7.5 / pooled * 2), far.at(LAST).chance(), 1e-12);
+    double pooled = Math.sqrt((2 * s0 * s0 + 13) / 5);
+    assertEquals(2 * StudentT.probability(5, -7.5 / pooled * 2), far.at(LAST).chance(), 1e-12);
     assertTrue(far.at(LAST).differsFromBook());
     assertTrue(far.cautions().get(0).text().startsWith("this shop takes less bar"), "caution");
   }

@@ -20,7 +20,7 @@ import org.hammerscale.units.Measure;
  * MatchedSize flush = MatchedSize.of("flushness", inches("1/64"));
  * MatchedSet left = MatchedSet.by(length, flush).with("L1", inches(12), inches("1/64")).with("L2", inches("12 1/8"), inches(0));
  * MatchedSet right = MatchedSet.by(length, flush).with("R1", inches("12 1/8"), inches(0)).with("R2", inches(12), inches("1/64"));
- * left.firstToMatch().name()       // length
+ * left.firstToMatch()              // length within 1/16 in
  * left.pairedWith(right).get(0)    // L1 with R2: length differs by 0 in, flushness differs by 0 in
  * }</pre>
  *

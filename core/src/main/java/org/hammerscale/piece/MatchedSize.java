@@ -12,7 +12,7 @@ import org.hammerscale.units.Measure;
  * piece to piece. The length over all is one, how flush a hinge lies another.
  *
  * <pre>{@code
- * MatchedSize.of("length", inches("1/16")).varyingBy(inches("1/32")).expectedRange(5)   // 0.07268 in
+ * MatchedSize.of("length", inches("1/16")).varyingBy(inches("1/32")).expectedRange(5)   // 0.07269 in
  * }</pre>
  */
 public final class MatchedSize {

@@ -7,20 +7,27 @@ import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.hammerscale.piece.TrialBook;
 
 /**
  * Prints the job sheets for an order file: what to cut, where to punch, what to true the barrel in;
  * then which bars of the rack to cut it from.
  *
- * <p>Usage: {@code JobSheet [order=order.csv] [rack=rack.csv]}; without an order it prints a sample
- * one, and without a rack it assumes bars of a usual length. A file with faults prints one line for
- * each on the error stream, nothing else, and ends with exit code 2.
+ * <p>Usage: {@code JobSheet [order=order.csv] [rack=rack.csv] [trials=trials.csv]}; without an
+ * order it prints a sample one, and without a rack it assumes bars of a usual length. A file with
+ * faults prints one line for each on the error stream, nothing else, and ends with exit code 2. Of
+ * a file of trials that is not there yet the first pieces are written, to be filled in; a damaged
+ * line of one that is there is told likewise, and the sheets go by the others.
  */
 public final class JobSheet {
   private static final int FAULTY = 2;
   private static final String ORDER = "order=";
   private static final String RACK = "rack=";
+  private static final String TRIALS = "trials=";
 
   private JobSheet() {}
 
@@ -43,13 +50,19 @@ public final class JobSheet {
   /** The program without its exit, for tests. */
   static int run(List<String> args, PrintStream out, PrintStream err) throws IOException {
     for (String arg : args) {
-      if (!arg.startsWith(ORDER) && !arg.startsWith(RACK)) {
-        err.println(Fault.echo(arg) + " is no file for this; accepted: order=file, rack=file");
+      if (Stream.of(ORDER, RACK, TRIALS).noneMatch(arg::startsWith)) {
+        err.println(
+            Fault.echo(arg)
+                + " is no file for this; accepted: order=file, rack=file,"
+                + " trials=file");
         return FAULTY;
       }
     }
     String orderName = named(args, ORDER);
     String rackName = named(args, RACK);
+    String trialsName = named(args, TRIALS);
+    TrialBook trials = TrialBook.empty();
+    boolean first = false;
     List<String> lines = sampleLines();
     String rackText = RackFile.NOTHING;
     try {
@@ -59,11 +72,15 @@ public final class JobSheet {
       if (!rackName.isEmpty()) {
         rackText = TextFile.read(rackName, "a rack file");
       }
+      first = !trialsName.isEmpty() && TrialFile.isMissing(trialsName);
+      if (!trialsName.isEmpty() && !first) {
+        trials = TrialFile.read(trialsName);
+      }
     } catch (IOException e) {
       err.println(e.getMessage());
       return FAULTY;
     }
-    OrderFile order = OrderFile.of(lines);
+    OrderFile order = OrderFile.of(lines, trials);
     String called = orderName.isEmpty() ? "the sample order" : orderName;
     order.faults().forEach(fault -> err.println(called + ", " + fault));
     RackFile rack = RackFile.of(new StringReader(rackText));
@@ -72,7 +89,25 @@ public final class JobSheet {
       return FAULTY;
     }
     out.print(Sheets.of(order.orders(), rack.rack()));
-    return 0;
+    return trials(trialsName, first, trials, order.orders(), err);
+  }
+
+  /** Begins a file of trials, or tells what is wrong with the one that was read. */
+  private static int trials(
+      String name, boolean first, TrialBook trials, List<HingeOrder> orders, PrintStream err) {
+    if (first) {
+      try {
+        TrialFile.write(Path.of(name), TrialFile.firstOf(orders));
+      } catch (IOException e) {
+        err.println(name + ": cannot be written (" + e.getMessage() + "); name another file");
+        return FAULTY;
+      }
+      return 0;
+    }
+    List<String> faults = new ArrayList<>(trials.faults());
+    orders.forEach(order -> faults.addAll(order.trialFaults()));
+    faults.forEach(fault -> err.println(name + ", " + fault));
+    return faults.isEmpty() ? 0 : FAULTY;
   }
 
   /** The last file of a kind; blank is none. */

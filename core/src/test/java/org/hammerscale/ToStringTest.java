@@ -94,7 +94,13 @@ import org.hammerscale.holding.FastenerRow;
 import org.hammerscale.holding.LateralHold;
 import org.hammerscale.holding.ReferenceWithdrawal;
 import org.hammerscale.holding.UltimateWithdrawal;
+import org.hammerscale.piece.MatchedSet;
+import org.hammerscale.piece.MatchedSize;
 import org.hammerscale.piece.Piece;
+import org.hammerscale.piece.PieceEnd;
+import org.hammerscale.piece.Trial;
+import org.hammerscale.piece.TrialBook;
+import org.hammerscale.piece.TrialLog;
 import org.hammerscale.punching.DriftedHole;
 import org.hammerscale.punching.FlatEye;
 import org.hammerscale.punching.Hole;
@@ -168,6 +174,12 @@ class ToStringTest {
             Section.roundTube(inches(1), inches("1/8")),
             Section.halfRound(inches(1)),
             BarSizes.of(section),
+            Trial.cut(inches(9)),
+            TrialBook.empty(),
+            MatchedSize.of("length", inches(1)),
+            MatchedSet.by(MatchedSize.of("length", inches(1))),
+            TrialLog.of(piece.layout()),
+            TrialLog.of(piece.layout()).at(PieceEnd.LAST),
             Material.MILD_STEEL,
             Material.Property.FORGING_RANGE,
             Losses.NONE,

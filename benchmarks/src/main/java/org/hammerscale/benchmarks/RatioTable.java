@@ -85,6 +85,9 @@ public final class RatioTable {
     row("leastNotch", "", true);
     nanoseconds("hingePair", 20_000);
     nanoseconds("wholeJob", 100_000);
+    nanoseconds("nextCutOf1000Trials", 20_000);
+    nanoseconds("nextPieceOf1000Trials", 20_000);
+    nanoseconds("assignmentOf40", 10_000_000);
     nanoseconds("widestSpacing 12 20 0", 50_000);
     nanoseconds("nearestToEven 12 20 0", 50_000);
     nanoseconds("widestSpacing 200 500 0", 5_000_000);

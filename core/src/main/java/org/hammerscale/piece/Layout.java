@@ -3,6 +3,7 @@ package org.hammerscale.piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -33,6 +34,9 @@ import org.jspecify.annotations.Nullable;
  * such sections, nor one with an allowance for the hand, which holds it. The fire's error adds to
  * that of the work as independent of it.
  *
+ * <p>A layout that a {@link TrialLog} has corrected takes what the trials took, fire and hand
+ * together; {@link #scaleAllowance} and {@link #scaleLoss} stay as the plan of the heats foretells.
+ *
  * <p>Source: conservation of volume; for scale {@link ScaleLoss}.
  */
 public final class Layout {
@@ -42,13 +46,22 @@ public final class Layout {
   private final List<Estimate<Length>> stocks;
   private final List<Mark> marks;
   private final @Nullable ScaleLoss loss;
+  private final @Nullable TrialLog log;
+  private final @Nullable Correction correction; // by the log
 
   private Layout(
-      Piece piece, List<Estimate<Length>> stocks, List<Mark> marks, @Nullable ScaleLoss loss) {
+      Piece piece,
+      List<Estimate<Length>> stocks,
+      List<Mark> marks,
+      @Nullable ScaleLoss loss,
+      @Nullable TrialLog log,
+      @Nullable Correction correction) {
     this.piece = piece;
     this.stocks = stocks;
     this.marks = marks;
     this.loss = loss;
+    this.log = log;
+    this.correction = correction;
   }
 
   static Layout of(Piece piece) {
@@ -64,7 +77,7 @@ public final class Layout {
           new Mark(
               position, features.get(i), i + 1 < features.size() ? features.get(i + 1) : null));
     }
-    return new Layout(piece, stocks, List.copyOf(marks), null);
+    return new Layout(piece, stocks, List.copyOf(marks), null, null, null);
   }
 
   /** This layout with the fire's allowance moving its marks. */
@@ -75,7 +88,21 @@ public final class Layout {
       allowance = allowance.addDependent(fire.allowance(piece.features().get(i)));
       moved.add(marks.get(i).movedBy(allowance));
     }
-    return new Layout(piece, stocks, List.copyOf(moved), fire);
+    return new Layout(piece, stocks, List.copyOf(moved), fire, null, null);
+  }
+
+  /** This layout with its marks where a log of trials puts them. */
+  Layout correctedBy(TrialLog trials) {
+    Correction corrected = Correction.of(this, trials);
+    List<Mark> moved = new ArrayList<>(marks.size());
+    Measure<Length> shift = zero(piece.bar());
+    Estimate<Length> taken = nothing();
+    for (int i = 0; i < marks.size(); i++) {
+      shift = shift.add(corrected.shift(i));
+      taken = taken.addDependent(corrected.taken(i));
+      moved.add(marks.get(i).at(marks.get(i).position().likely().add(shift), taken));
+    }
+    return new Layout(piece, stocks, List.copyOf(moved), loss, trials, corrected);
   }
 
   /**
@@ -199,6 +226,9 @@ public final class Layout {
           .filter(caution -> !cautions.contains(caution))
           .forEach(cautions::add);
     }
+    if (log != null) {
+      cautions.addAll(log.cautions());
+    }
     return List.copyOf(cautions);
   }
 
@@ -227,7 +257,24 @@ public final class Layout {
       total += allowances(n, loss);
       formula.append(" + a");
     }
+    if (correction != null) {
+      total += n.given("c", "correction by " + trials(), shift(correction));
+      formula.append(" + c");
+    }
     return n.length("C", "cut length", formula.toString(), total);
+  }
+
+  private double shift(Correction corrected) {
+    Measure<Length> shift = zero(piece.bar());
+    for (int i = 0; i < stocks.size(); i++) {
+      shift = shift.add(corrected.shift(i));
+    }
+    return shift.in(unit(piece.bar()));
+  }
+
+  private String trials() {
+    int count = log == null ? 0 : log.trials().size();
+    return count + (count == 1 ? " trial" : " trials");
   }
 
   private double allowances(Notes n, ScaleLoss fire) {
@@ -263,14 +310,31 @@ public final class Layout {
         Source.computed("conservation of volume counts no metal for a sudden step"));
   }
 
-  /** What a feature takes of the bar, scale not counted. */
-  Estimate<Length> stock(int index) {
-    return stocks.get(index);
+  /** The log that has corrected it; empty if it is the book's. */
+  Optional<TrialLog> log() {
+    return Optional.ofNullable(log);
   }
 
-  /** What the fire takes from a feature, as bar. */
+  /** What a log with trials has taught of an end. */
+  Optional<EndTrials> learnedAt(PieceEnd end) {
+    return log().flatMap(trials -> trials.learnedAt(end)).filter(each -> each.count() > 0);
+  }
+
+  /** By how much a log has moved what a feature takes. */
+  Measure<Length> correctionOf(int index) {
+    return correction == null ? zero(piece.bar()) : correction.shift(index);
+  }
+
+  /** What a feature takes of the bar, scale not counted but where a log has corrected it. */
+  Estimate<Length> stock(int index) {
+    return correction == null ? stocks.get(index) : correction.taken(index);
+  }
+
+  /** What the fire takes from a feature, as bar, unless a log has it counted already. */
   Estimate<Length> allowance(int index) {
-    return loss == null ? nothing() : loss.allowance(piece.features().get(index));
+    return loss == null || correction != null
+        ? nothing()
+        : loss.allowance(piece.features().get(index));
   }
 
   /** No length of bar. */

@@ -3,6 +3,7 @@ package org.hammerscale.piece;
 import javax.measure.quantity.Length;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.units.Estimate;
+import org.hammerscale.units.Measure;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +25,13 @@ public final class Mark {
     return allowance.isExact() && allowance.likely().getValue() == 0
         ? this
         : new Mark(position.addIndependent(allowance), before, after);
+  }
+
+  /** This mark elsewhere, spread as what lies before it. */
+  Mark at(Measure<Length> likely, Estimate<Length> taken) {
+    Measure<Length> below = taken.likely().subtract(taken.low());
+    Measure<Length> above = taken.high().subtract(taken.likely());
+    return new Mark(Estimate.of(likely.subtract(below), likely, likely.add(above)), before, after);
   }
 
   /** {@return the distance from the marked end of the bar, in the bar's unit} */

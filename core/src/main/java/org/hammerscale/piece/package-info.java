@@ -11,6 +11,13 @@
  *   <li>{@link org.hammerscale.piece.MarkedBar}: what do I cut and punch, on my rule, enough 19
  *       times in 20?
  *   <li>{@link org.hammerscale.piece.Trim}: what comes off, when, and how long is it there?
+ *   <li>{@link org.hammerscale.piece.TrialLog}: the first {@link org.hammerscale.piece.Trial} is
+ *       forged and trimmed; what do I cut next, and what does each end teach ({@link
+ *       org.hammerscale.piece.EndTrials})? A {@link org.hammerscale.piece.TrialBook} keeps them as
+ *       text.
+ *   <li>{@link org.hammerscale.piece.MatchedSet}: which finished pieces go together, and in which
+ *       {@link org.hammerscale.piece.MatchedSize} first? A {@link
+ *       org.hammerscale.piece.MatchedPair} tells by how much they differ.
  * </ul>
  *
  * <p>{@link org.hammerscale.piece.Mark} and {@link org.hammerscale.piece.BenchMark} are the places

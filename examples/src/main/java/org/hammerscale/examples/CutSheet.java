@@ -47,13 +47,15 @@ final class CutSheet {
     CutSheet sheet = new CutSheet(rack);
     for (HingeOrder order : orders) {
       for (Leaf leaf : HingeOrder.LEAVES) {
-        sheet.add(
-            order.pair().strap(),
-            order.name() + ", " + HingeOrder.called(leaf),
-            order.bar(leaf).cutLength(),
-            order.pairs(),
-            order.kerf(),
-            order.graduation());
+        if (order.left(leaf) > 0) {
+          sheet.add(
+              order.pair().strap(),
+              order.name() + ", " + HingeOrder.called(leaf),
+              order.bar(leaf).cutLength(),
+              order.left(leaf),
+              order.kerf(),
+              order.graduation());
+        }
       }
       sheet.add(
           order.pinBar(),

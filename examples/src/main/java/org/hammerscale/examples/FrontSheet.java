@@ -76,8 +76,23 @@ final class FrontSheet {
     for (Leaf leaf : HingeOrder.LEAVES) {
       sheet.line(
           "    CUT   %s   %s long   ×  %d      (enough 19 times in 20)",
-          HingeOrder.called(leaf), rule.format(order.bar(leaf).cutLength()), order.pairs());
+          HingeOrder.called(leaf), rule.format(order.bar(leaf).cutLength()), order.left(leaf));
+      if (order.done(leaf) > 0) {
+        sheet.line("          %s", learned(leaf));
+      }
     }
+  }
+
+  private String learned(Leaf leaf) {
+    Measure<Length> saved = order.saved(leaf);
+    boolean less = saved.getValue() >= 0;
+    Measure<Length> each = less ? saved : saved.negate();
+    return order.done(leaf)
+        + (less ? " done; the log saves " : " done; the log adds ")
+        + rule.format(each)
+        + " a piece, "
+        + rule.format(each.multiply(order.left(leaf)))
+        + " of bar together";
   }
 
   /** What is alike in both leaves, since both are rolled to one barrel. */
@@ -321,20 +336,30 @@ final class FrontSheet {
 
   /** A line for each piece of the order, as far as the page has room. */
   private int blanks(int room) {
-    int pieces = 2 * order.pairs();
-    int here = Math.max(0, Math.min(pieces, room - 1));
-    for (int piece = 0; piece < here; piece++) {
-      blank(sheet, piece);
-    }
+    List<String> pieces = pieces(order);
+    int here = Math.max(0, Math.min(pieces.size(), room - 1));
+    pieces.subList(0, here).forEach(piece -> blank(sheet, piece));
     sheet.line(
-        "Reasons overleaf%s.", here < pieces ? ", blanks for the other pieces behind them" : "");
-    return pieces - here;
+        "Reasons overleaf%s.",
+        here < pieces.size() ? ", blanks for the other pieces behind them" : "");
+    return pieces.size() - here;
+  }
+
+  /** The pieces that are still to be forged, in the order of the work. */
+  static List<String> pieces(HingeOrder order) {
+    List<String> pieces = new ArrayList<>();
+    for (int number = 1; number <= order.pairs(); number++) {
+      for (Leaf leaf : HingeOrder.LEAVES) {
+        if (number > order.done(leaf)) {
+          pieces.add((leaf == Leaf.SECOND ? "door " : "post ") + number);
+        }
+      }
+    }
+    return pieces;
   }
 
   /** What is written down of one piece when it is done. */
-  static void blank(SheetText sheet, int piece) {
-    sheet.line(
-        "%s %d: cut ________ off at barrel ________ off at tip ________ found ________",
-        piece % 2 == 0 ? "door" : "post", piece / 2 + 1);
+  static void blank(SheetText sheet, String piece) {
+    sheet.line("%s: cut ________ off at barrel ________ off at tip ________ found ________", piece);
   }
 }

@@ -1,6 +1,7 @@
 package org.hammerscale.examples;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,9 @@ import org.hammerscale.hinge.ToolChoice;
 import org.hammerscale.hinge.ToolRack;
 import org.hammerscale.piece.MarkedBar;
 import org.hammerscale.piece.Piece;
+import org.hammerscale.piece.Trial;
+import org.hammerscale.piece.TrialBook;
+import org.hammerscale.piece.TrialLog;
 import org.hammerscale.scale.HeatPlan;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;
@@ -40,8 +44,17 @@ final class HingeOrder {
   /** The door leaf is the first on a sheet. */
   static final List<Leaf> LEAVES = List.of(Leaf.SECOND, Leaf.FIRST);
 
-  /** One leaf: its bar on the rule, the heats of each stretch of its taper, its holes. */
-  private record Work(MarkedBar bar, int stretches, Optional<Heats> taperHeats, HolePlan holes) {}
+  /**
+   * One leaf: its bar on the rule by the book and by the trials, how many are done, the heats of
+   * each stretch of its taper, its holes.
+   */
+  private record Work(
+      MarkedBar planned,
+      MarkedBar bar,
+      int done,
+      int stretches,
+      Optional<Heats> taperHeats,
+      HolePlan holes) {}
 
   private final String name;
   private final int pairs;
@@ -54,13 +67,14 @@ final class HingeOrder {
   private final Contraction contraction;
   private final WorkRate taperWork;
   private final Heats barrelHeats;
+  private final List<String> trialFaults = new ArrayList<>();
   private final Map<Leaf, Work> leaves = new EnumMap<>(Leaf.class);
   private final Drift drift;
   private final ToolChoice driftChoice;
   private final Swage swage;
   private final ToolChoice swageChoice;
 
-  private HingeOrder(OrderColumn job, HingePair pair, Section tip) {
+  private HingeOrder(OrderColumn job, HingePair pair, Section tip, TrialBook trials) {
     this.name = job.name();
     this.pairs = job.count(OrderItem.PAIRS);
     this.graduation = job.graduation();
@@ -78,7 +92,7 @@ final class HingeOrder {
     this.barrelHeats =
         Blame.on(OrderItem.HEAT, () -> Heats.forWork(job.minutes(OrderItem.BARREL_WORK), bar));
     for (Leaf leaf : Leaf.values()) {
-      leaves.put(leaf, work(job, leaf, bar.withThinnest(tip)));
+      leaves.put(leaf, work(job, leaf, bar.withThinnest(tip), trials));
     }
     this.drift = pair.drift(contraction);
     this.swage = pair.swage(contraction);
@@ -87,7 +101,7 @@ final class HingeOrder {
     this.swageChoice = swage.chosenFrom(rack);
   }
 
-  private Work work(OrderColumn job, Leaf leaf, Cooling thin) {
+  private Work work(OrderColumn job, Leaf leaf, Cooling thin, TrialBook trials) {
     Piece piece = pair.leaf(leaf);
     Measure<Length> taper =
         job.lengthOrZero(leaf == Leaf.FIRST ? OrderItem.POST_TAPER : OrderItem.DOOR_TAPER);
@@ -101,7 +115,7 @@ final class HingeOrder {
             : Optional.empty();
     // What is drawn thinner is what loses length to scale: the taper, each stretch in its own
     // heats.
-    MarkedBar bar =
+    MarkedBar planned =
         heats
             .map(
                 drawn ->
@@ -111,7 +125,23 @@ final class HingeOrder {
             .orElseGet(piece::layout)
             .on(graduation);
     HolePlan holes = Blame.on(HolePlan.holesOf(leaf), () -> HolePlan.of(job, pair, leaf));
-    return new Work(bar, stretches, heats, holes);
+    TrialLog log = log(planned, leaf, trials);
+    int done = log.trials().size();
+    MarkedBar bar = done == 0 ? planned : log.layout().on(graduation);
+    return new Work(planned, bar, done, stretches, heats, holes);
+  }
+
+  /** The trials of a leaf; what does not fit it is told and left out. */
+  private TrialLog log(MarkedBar planned, Leaf leaf, TrialBook trials) {
+    TrialLog log = TrialLog.of(planned.layout());
+    for (Trial trial : trials.of(pieceName(leaf))) {
+      try {
+        log = log.with(trial);
+      } catch (IllegalArgumentException e) {
+        trialFaults.add(pieceName(leaf) + ": " + e.getMessage());
+      }
+    }
+    return log;
   }
 
   /** What is punched out beside the saw cuts; a saw that is too coarse is refused. */
@@ -128,7 +158,7 @@ final class HingeOrder {
    *
    * @throws Blame if its values cannot be put together
    */
-  static HingeOrder from(OrderColumn job) {
+  static HingeOrder from(OrderColumn job, TrialBook trials) {
     Section section =
         Section.flat(job.length(OrderItem.BAR_WIDTH), job.length(OrderItem.BAR_THICKNESS));
     Section tip = rectangle(job.length(OrderItem.TIP_WIDTH), job.length(OrderItem.TIP_THICKNESS));
@@ -152,7 +182,7 @@ final class HingeOrder {
             .leaf(Leaf.FIRST, leaf(section, tip, job, OrderItem.POST_LEAF, OrderItem.POST_TAPER));
     Blame.on(OrderItem.OPENING, asked::pair);
     Graduation<Length> marks = job.graduation();
-    return new HingeOrder(job, Blame.on(OrderItem.GRADUATION, asked.on(marks)::pair), tip);
+    return new HingeOrder(job, Blame.on(OrderItem.GRADUATION, asked.on(marks)::pair), tip, trials);
   }
 
   private static Feature[] leaf(
@@ -242,7 +272,32 @@ final class HingeOrder {
     return work(leaf).holes;
   }
 
-  /** A leaf on its bar, on the rule, with what the fire takes: enough 19 times in 20. */
+  /** What a leaf is called in a file of trials. */
+  String pieceName(Leaf leaf) {
+    return name + " " + called(leaf);
+  }
+
+  /** How many of a leaf its trials say are done. */
+  int done(Leaf leaf) {
+    return work(leaf).done;
+  }
+
+  /** How many of a leaf are still to be forged. */
+  int left(Leaf leaf) {
+    return Math.max(0, pairs - work(leaf).done);
+  }
+
+  /** What the trials save of each leaf that is left: less than nothing if they add to it. */
+  Measure<Length> saved(Leaf leaf) {
+    return work(leaf).planned.cutLength().subtract(work(leaf).bar.cutLength());
+  }
+
+  /** Trials that do not fit their leaf. */
+  List<String> trialFaults() {
+    return Collections.unmodifiableList(trialFaults);
+  }
+
+  /** A leaf on its bar, on the rule, by its trials: enough 19 times in 20. */
   MarkedBar bar(Leaf leaf) {
     return work(leaf).bar;
   }

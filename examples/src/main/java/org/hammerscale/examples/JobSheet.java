@@ -7,22 +7,29 @@ import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.hammerscale.piece.TrialBook;
 
 /**
  * Prints the job sheets for an order file: what to cut, where to punch, what to true the barrel in;
  * then which bars of the rack to cut it from.
  *
- * <p>Usage: {@code JobSheet [order=order.csv] [rack=rack.csv] [card=card.html]}; without an order
- * it prints a sample one, and without a rack it assumes bars of a usual length. The card is
- * written: the same sheets with drawings, as a page for a browser. A file with faults prints one
- * line for each on the error stream, nothing else, and ends with exit code 2.
+ * <p>Usage: {@code JobSheet [order=order.csv] [rack=rack.csv] [trials=trials.csv] [card=card.html]};
+ * without an order it prints a sample one, and without a rack it assumes bars of a usual length. Of
+ * a file of trials that is not there yet the first pieces are written, to be filled in. The card is
+ * the same sheets with drawings, as a page for a browser. An order or a rack with faults prints one
+ * line for each on the error stream, nothing else, and ends with exit code 2; a damaged line of the
+ * trials is told likewise, and the sheets go by the others.
  */
 public final class JobSheet {
   private static final int FAULTY = 2;
   private static final String ORDER = "order=";
   private static final String RACK = "rack=";
   private static final String CARD = "card=";
+  private static final String TRIALS = "trials=";
 
   private JobSheet() {}
 
@@ -45,14 +52,18 @@ public final class JobSheet {
   /** The program without its exit, for tests. */
   static int run(List<String> args, PrintStream out, PrintStream err) throws IOException {
     for (String arg : args) {
-      if (!arg.startsWith(ORDER) && !arg.startsWith(RACK) && !arg.startsWith(CARD)) {
+      if (Stream.of(ORDER, RACK, TRIALS, CARD).noneMatch(arg::startsWith)) {
         err.println(
-            Fault.echo(arg) + " is no file for this; accepted: order=file, rack=file, card=file");
+            Fault.echo(arg)
+                + " is no file for this; accepted: order=file, rack=file, trials=file, card=file");
         return FAULTY;
       }
     }
     String orderName = named(args, ORDER);
     String rackName = named(args, RACK);
+    String trialsName = named(args, TRIALS);
+    TrialBook trials = TrialBook.empty();
+    boolean first = false;
     List<String> lines = sampleLines();
     String rackText = RackFile.NOTHING;
     try {
@@ -62,11 +73,15 @@ public final class JobSheet {
       if (!rackName.isEmpty()) {
         rackText = TextFile.read(rackName, "a rack file");
       }
+      first = !trialsName.isEmpty() && TrialFile.isMissing(trialsName);
+      if (!trialsName.isEmpty() && !first) {
+        trials = TrialFile.read(trialsName);
+      }
     } catch (IOException e) {
       err.println(e.getMessage());
       return FAULTY;
     }
-    OrderFile order = OrderFile.of(lines);
+    OrderFile order = OrderFile.of(lines, trials);
     String called = orderName.isEmpty() ? "the sample order" : orderName;
     order.faults().forEach(fault -> err.println(called + ", " + fault));
     RackFile rack = RackFile.of(new StringReader(rackText));
@@ -85,7 +100,25 @@ public final class JobSheet {
       }
       out.println("Bench card with drawings, for a browser or to print: " + card);
     }
-    return 0;
+    return trials(trialsName, first, trials, order.orders(), err);
+  }
+
+  /** Begins a file of trials, or tells what is wrong with the one that was read. */
+  private static int trials(
+      String name, boolean first, TrialBook trials, List<HingeOrder> orders, PrintStream err) {
+    if (first) {
+      try {
+        TrialFile.write(Path.of(name), TrialFile.firstOf(orders));
+      } catch (IOException e) {
+        err.println(name + ": cannot be written (" + e.getMessage() + "); name another file");
+        return FAULTY;
+      }
+      return 0;
+    }
+    List<String> faults = new ArrayList<>(trials.faults());
+    orders.forEach(order -> faults.addAll(order.trialFaults()));
+    faults.forEach(fault -> err.println(name + ", " + fault));
+    return faults.isEmpty() ? 0 : FAULTY;
   }
 
   /** The last file of a kind; blank is none. */

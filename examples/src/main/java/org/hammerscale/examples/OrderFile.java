@@ -14,6 +14,7 @@ import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.hammerscale.piece.TrialBook;
 
 /**
  * An order file: a row for each {@linkplain OrderItem item}, its name first, then a column for each
@@ -36,11 +37,20 @@ final class OrderFile {
 
   private record Row(int line, List<String> values) {}
 
-  private OrderFile() {}
+  private final TrialBook trials;
 
-  /** Reads the lines of a file. */
+  private OrderFile(TrialBook trials) {
+    this.trials = trials;
+  }
+
+  /** Reads the lines of a file, of which nothing is forged yet. */
   static OrderFile of(List<String> lines) {
-    OrderFile file = new OrderFile();
+    return of(lines, TrialBook.empty());
+  }
+
+  /** Reads the lines of a file, with what its finished pieces took. */
+  static OrderFile of(List<String> lines, TrialBook trials) {
+    OrderFile file = new OrderFile(trials);
     Map<Integer, String> strangers = new HashMap<>();
     for (int i = 0; i < lines.size(); i++) {
       // Some programs begin a file with a byte order mark.
@@ -181,7 +191,7 @@ final class OrderFile {
     OrderColumn job = new OrderColumn(cells, faults);
     if (job.isSound() && told.isEmpty()) {
       try {
-        orders.add(HingeOrder.from(job));
+        orders.add(HingeOrder.from(job, trials));
       } catch (Blame e) {
         job.fault(e.item(), "cannot be made: " + e.getMessage());
       }

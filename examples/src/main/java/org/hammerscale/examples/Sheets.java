@@ -22,9 +22,10 @@ final class Sheets {
         back.rule('-');
         back.line("%s: blanks", order.name());
       }
-      for (int piece = 2 * order.pairs() - left; piece < 2 * order.pairs(); piece++) {
-        FrontSheet.blank(back, piece);
-      }
+      List<String> pieces = FrontSheet.pieces(order);
+      pieces
+          .subList(pieces.size() - left, pieces.size())
+          .forEach(piece -> FrontSheet.blank(back, piece));
       sheets.append(page).append(back);
     }
     SheetText last = new SheetText(FRONT_WIDTH);

@@ -230,7 +230,8 @@ class JobSheetTest {
     err.reset();
     assertEquals(2, run("order=", "a.csv"));
     assertEquals(
-        List.of("\"a.csv\" is no file for this; accepted: order=file, rack=file, card=file"),
+        List.of(
+            "\"a.csv\" is no file for this; accepted: order=file, rack=file, trials=file, card=file"),
         faults());
     err.reset();
     Path latin = folder.resolve("latin.csv");
@@ -249,5 +250,73 @@ class JobSheetTest {
   void aLeafMayBeTaperedAllAlong() throws IOException {
     assertEquals(0, runOrder(OrderFileTest.cupboardWith("post taper, 60 mm")));
     assertTrue(printed().contains("taper of the post leaf"), printed());
+  }
+
+  private static Path cupboard(Path folder) throws IOException {
+    return Files.write(folder.resolve("order.csv"), OrderFileTest.cupboard());
+  }
+
+  @Test
+  void plansTheFirstPieceAndTheOthersByWhatItTook() throws IOException {
+    Path order = folder.resolve("gate.csv");
+    Files.write(order, JobSheet.sampleLines());
+    Path trials = folder.resolve("trials.csv");
+    String[] files = {"order=" + order, "trials=" + trials};
+    assertEquals(0, run(files), () -> faults().toString());
+    assertEquals(List.of(), faults());
+    String first = printed();
+    assertFalse(first.contains("the log "), first);
+    List<String> lines = Files.readAllLines(trials);
+    assertEquals("piece,cut,mark,off first,off last,remark", lines.get(0));
+    assertTrue(lines.get(1).startsWith("Walled-garden gate door leaf,"), lines.get(1));
+    assertTrue(lines.get(1).endsWith(" in,,,"), lines.get(1));
+    // 4 in went off a tip where less was expected: the others are cut shorter.
+    lines.set(1, lines.get(1).replace(",,,", ",7/16 in,4 in,"));
+    lines.add("Walled-garden gate door leaf,a length,,,1 in,");
+    Files.write(trials, lines);
+    out.reset();
+    assertEquals(2, run(files));
+    assertEquals(1, faults().size());
+    assertTrue(
+        faults().get(0).startsWith(trials + ", line " + lines.size() + ", cut: "), faults().get(0));
+    String second = printed().substring(0, printed().indexOf("Boathouse door: "));
+    assertTrue(second.contains("1 done; the log saves "), second);
+    assertTrue(second.contains(" of bar together"), second);
+    assertFalse(second.contains("door 1: cut"), second);
+    assertTrue(second.contains("post 1: cut"), second);
+    assertTrue(second.contains("door 2: cut"), second);
+    assertEquals(lines, Files.readAllLines(trials), "what was written down is left alone");
+  }
+
+  @Test
+  void tellsATrialThatDoesNotFitItsPiece() throws IOException {
+    Path trials = folder.resolve("trials.csv");
+    Files.writeString(trials, "Chapel cupboard post leaf,90 mm,,,1 mm,\n");
+    String order = "order=" + cupboard(folder);
+    String name = printedName(order);
+    Files.writeString(
+        trials, name + " post leaf,90 mm,,,1 mm,\n" + name + " door leaf,1 mm,,,2 mm,");
+    assertEquals(2, run(order, "trials=" + trials));
+    assertEquals(2, faults().size(), () -> faults().toString());
+    assertTrue(
+        faults().get(0).contains("post leaf: trial must tell where its reference mark was")
+            || faults().get(1).contains("post leaf: trial must tell where its reference mark was"),
+        () -> faults().toString());
+  }
+
+  private String printedName(String order) throws IOException {
+    assertEquals(0, run(order));
+    String name =
+        printed().lines().filter(line -> line.contains(" hand, ")).findFirst().orElseThrow();
+    out.reset();
+    return name.substring(0, name.indexOf(':'));
+  }
+
+  @Test
+  void refusesATrialFileThatCannotBe() throws IOException {
+    assertEquals(2, run("trials=" + folder));
+    assertEquals(2, run("trials=" + folder.resolve("no/such/folder.csv")));
+    assertEquals(2, faults().size(), () -> faults().toString());
+    assertTrue(faults().get(1).contains("cannot be written"), faults().get(1));
   }
 }

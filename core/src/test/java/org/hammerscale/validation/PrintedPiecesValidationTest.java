@@ -64,7 +64,7 @@ class PrintedPiecesValidationTest {
     double[] thicknesses = new double[4];
     double[] shares = new double[4];
     int n = 0;
-    for (ValidationCase row : PrintedPieces.rows()) {
+    for (ScoredFile.Row row : PrintedPieces.rows()) {
       String name = row.text("piece");
       if (List.of("chain link", "link of 3/8 round", "chain ring", "ring of 10 in inside")
           .contains(name)) {

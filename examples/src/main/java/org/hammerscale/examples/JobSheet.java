@@ -17,12 +17,12 @@ import org.hammerscale.piece.TrialBook;
  * Prints the job sheets for an order file: what to cut, where to punch, what to true the barrel in;
  * then which bars of the rack to cut it from.
  *
- * <p>Usage: {@code JobSheet [order=order.csv] [rack=rack.csv] [trials=trials.csv] [card=card.html]};
- * without an order it prints a sample one, and without a rack it assumes bars of a usual length. Of
- * a file of trials that is not there yet the first pieces are written, to be filled in. The card is
- * the same sheets with drawings, as a page for a browser. An order or a rack with faults prints one
- * line for each on the error stream, nothing else, and ends with exit code 2; a damaged line of the
- * trials is told likewise, and the sheets go by the others.
+ * <p>Usage: {@code JobSheet [order=order.csv] [rack=rack.csv] [trials=trials.csv]
+ * [card=card.html]}; without an order it prints a sample one, and without a rack it assumes bars of
+ * a usual length. Of a file of trials that is not there yet the first pieces are written, to be
+ * filled in. The card is the same sheets with drawings, as a page for a browser. An order or a rack
+ * with faults prints one line for each on the error stream, nothing else, and ends with exit code
+ * 2; a damaged line of the trials is told likewise, and the sheets go by the others.
  */
 public final class JobSheet {
   private static final int FAULTY = 2;

@@ -300,7 +300,7 @@ public final class TrialLog {
     StringBuilder text = new StringBuilder("log of ").append(trials.size());
     text.append(trials.size() == 1 ? " trial" : " trials");
     for (EndTrials each : ends) {
-      text.append("; ").append(each);
+      text.append("\n  ").append(each);
     }
     return text.toString();
   }

@@ -40,7 +40,7 @@ class TrialLogTest {
 
   private static final Section STRAP = Section.flat(inches("1 1/2"), inches("1/4"));
   private static final Section TIP = Section.flat(inches("3/4"), inches("1/8"));
-  private static final HeatPlan HEATS = HeatPlan.soaking(fahrenheit(2100), minutes(1));
+  private static final HeatPlan HEATS = HeatPlan.soaking(fahrenheit(2100), minutes(1)).inHeats(8);
 
   /** Barrel, plain stretch, taper: trimmed at both ends, the strip before it is rolled. */
   private static final Layout LEAF =
@@ -113,7 +113,7 @@ class TrialLogTest {
     assertEquals(1, end.chance());
     assertFalse(end.differsFromBook());
     assertEquals(List.of(), none.cautions());
-    assertEquals("log of 0 trials; " + end, none.toString());
+    assertEquals("log of 0 trials\n  " + end, none.toString());
   }
 
   @Test

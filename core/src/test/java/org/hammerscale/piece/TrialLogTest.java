@@ -81,7 +81,7 @@ class TrialLogTest {
     assertEquals(
         "last end, 4 trials: next 414 mm (405.01 mm to 422.99 mm) by the book 420 mm",
         end.toString());
-    assertEquals("log of 4 trials; " + end, FOUR.toString());
+    assertEquals("log of 4 trials\n  " + end, FOUR.toString());
   }
 
   @Test

@@ -1,10 +1,12 @@
 package org.hammerscale.piece;
 
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.Measure;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A size in which the pieces of a {@link MatchedSet} shall agree: its name, how much two of them
@@ -86,6 +88,20 @@ public final class MatchedSize {
 
   boolean isVarying() {
     return deviation.isPresent();
+  }
+
+  /** Same name, same allowance and same variation, each by {@link Measure#equals}. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof MatchedSize size
+        && name.equals(size.name)
+        && within.equals(size.within)
+        && deviation.equals(size.deviation);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, within, deviation);
   }
 
   /** Name, and how much two pieces may differ. */

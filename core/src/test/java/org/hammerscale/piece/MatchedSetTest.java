@@ -4,6 +4,7 @@ import static org.hammerscale.units.Measures.inches;
 import static org.hammerscale.units.Measures.millimetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -176,6 +177,20 @@ class MatchedSetTest {
       sorted += Math.pow(lefts[i] - rights[i], 2);
     }
     assertEquals(sorted, sum, 1e-9);
+  }
+
+  @Test
+  void sizesDescribedTwiceAreTheSame() {
+    MatchedSize again = MatchedSize.of("length", inches("1/16"));
+    assertEquals(LENGTH, again);
+    assertEquals(LENGTH.hashCode(), again.hashCode());
+    assertNotEquals(LENGTH, MatchedSize.of("length", inches("1/8")));
+    assertNotEquals(LENGTH, MatchedSize.of("width", inches("1/16")));
+    assertNotEquals(LENGTH, again.varyingBy(inches("1/64")));
+    MatchedSet left = MatchedSet.by(LENGTH).with("L", inches(12));
+    MatchedSet right = MatchedSet.by(again).with("R", inches(12));
+    assertTrue(left.pairedWith(right).get(0).isMatched());
+    assertEquals(inches(0), left.range(again));
   }
 
   @Test

@@ -60,10 +60,6 @@ final class ShopModel {
     return count;
   }
 
-  double book() {
-    return book;
-  }
-
   /** Of the trials alone. */
   double mean() {
     return mean;

@@ -95,11 +95,11 @@ final class BenchCard {
     List<CardText.Part> parts = new ArrayList<>(front.parts());
     parts.removeIf(part -> part.kind() == CardText.Kind.BLANK);
     // With its drawings the front has no more room, whatever the printed sheet has.
-    int blanks = Math.min(2 * order.pairs(), MOST_BLANKS);
+    List<String> pieces = FrontSheet.pieces(order);
+    int blanks = Math.min(pieces.size(), MOST_BLANKS);
     CardText filled = new CardText();
-    for (int piece = 0; piece < 2 * order.pairs(); piece++) {
-      FrontSheet.blank(piece < blanks ? filled : back, piece);
-    }
+    pieces.subList(0, blanks).forEach(piece -> FrontSheet.blank(filled, piece));
+    pieces.subList(blanks, pieces.size()).forEach(piece -> FrontSheet.blank(back, piece));
     parts.addAll(parts.size() - 1, filled.parts());
     page.element("section", () -> front(order, parts), "class", "front");
     page.element("section", () -> drawings(order), "class", "drawings");

@@ -78,7 +78,11 @@ import org.hammerscale.hinge.Swing;
 import org.hammerscale.holding.AllowableLateral;
 import org.hammerscale.holding.FastenerRow;
 import org.hammerscale.holding.LateralHold;
+import org.hammerscale.holding.PenetrationRule;
 import org.hammerscale.holding.ReferenceWithdrawal;
+import org.hammerscale.holding.ScrewChoice;
+import org.hammerscale.holding.ScrewSeries;
+import org.hammerscale.holding.StrapScrews;
 import org.hammerscale.holding.UltimateWithdrawal;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.punching.DriftedHole;
@@ -96,7 +100,9 @@ import org.hammerscale.scale.ScaleLaw;
 import org.hammerscale.scale.ScaleLoss;
 import org.hammerscale.scale.ScaleRule;
 import org.hammerscale.spacing.ClosedStretch;
+import org.hammerscale.spacing.GuardCode;
 import org.hammerscale.spacing.HoleRow;
+import org.hammerscale.spacing.PicketRow;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.BarSizes;
 import org.hammerscale.stock.Losses;
@@ -266,9 +272,20 @@ class ToStringTest {
             AllowableLateral.of(screw, AllowableLateral.Group.II),
             AllowableLateral.Group.II,
             FastenerRow.pulledOut(3),
+            ScrewSeries.LAG_SCREWS,
+            PenetrationRule.SIX_DIAMETERS,
+            ScrewChoice.Limit.SCREW,
+            StrapScrews.through(inches("1/4")).into(inches(2), oak),
+            StrapScrews.through(inches("1/4"))
+                .into(inches(2), oak)
+                .pulledOff(poundsForce(9))
+                .bestOf(ScrewSeries.WOOD_SCREWS),
             ClosedStretch.seamAt(inches(6)),
             HOLES,
             HOLES.layout(),
+            PicketRow.across(inches(40)).of(inches(1)),
+            PicketRow.across(inches(40)).of(inches(1)).pickets(5).layout(),
+            GuardCode.IRC_SPHERE,
             WoodScrew.number(8),
             OldBritishWoodScrew.number(8),
             MetricWoodScrew.din97(millimetres(5)),

@@ -24,7 +24,9 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
             HingeToolTopics.all(),
             FastenerTopics.all(),
             WoodTopics.all(),
-            HoleLayoutTopics.all())
+            ScrewTopics.all(),
+            HoleLayoutTopics.all(),
+            RailTopics.all())
         .flatMap(List::stream)
         .toList();
   }

@@ -39,6 +39,8 @@ import org.hammerscale.fastening.PilotHole;
 import org.hammerscale.fastening.Rivet;
 import org.hammerscale.fastening.SeamClearance;
 import org.hammerscale.fastening.SpacingRule;
+import org.hammerscale.fastening.Spike;
+import org.hammerscale.fastening.TimberClass;
 import org.hammerscale.fastening.Wood;
 import org.hammerscale.fastening.WoodFastener;
 import org.hammerscale.fastening.WoodScrew;
@@ -76,6 +78,9 @@ import org.hammerscale.hinge.PinStandOff;
 import org.hammerscale.hinge.Swage;
 import org.hammerscale.hinge.Swing;
 import org.hammerscale.holding.AllowableLateral;
+import org.hammerscale.holding.CharacteristicWithdrawal;
+import org.hammerscale.holding.DriftBolt;
+import org.hammerscale.holding.DrivenStaple;
 import org.hammerscale.holding.FastenerRow;
 import org.hammerscale.holding.LateralHold;
 import org.hammerscale.holding.PenetrationRule;
@@ -273,6 +278,12 @@ class ToStringTest {
             AllowableLateral.Group.II,
             FastenerRow.pulledOut(3),
             ScrewSeries.LAG_SCREWS,
+            Spike.of(Section.square(inches("1/2"))),
+            TimberClass.C24,
+            DriftBolt.of(inches(1), oak),
+            DrivenStaple.of(Spike.of(Section.round(inches("1/4"))), oak),
+            CharacteristicWithdrawal.of(
+                Spike.of(Section.round(inches("1/4"))), TimberClass.C24.meanDensity()),
             PenetrationRule.SIX_DIAMETERS,
             ScrewChoice.Limit.SCREW,
             StrapScrews.through(inches("1/4")).into(inches(2), oak),

@@ -10,6 +10,8 @@
  *       joint gives?
  *   <li>{@link org.hammerscale.holding.StrapScrews}: which screws does this strap ask for, how many
  *       and how long?
+ *   <li>{@link org.hammerscale.holding.DrivenStaple}, {@link org.hammerscale.holding.DriftBolt}:
+ *       what does iron hold that is driven?
  *   <li>{@link org.hammerscale.holding.FastenerRow}: how much do several bear together, and how
  *       much the first?
  * </ul>

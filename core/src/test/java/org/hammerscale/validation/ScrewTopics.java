@@ -2,16 +2,28 @@ package org.hammerscale.validation;
 
 import java.util.List;
 import java.util.Map;
+import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.hammerscale.fastening.Fastener;
+import org.hammerscale.fastening.OvenDryGravity;
+import org.hammerscale.fastening.Spike;
+import org.hammerscale.fastening.TimberClass;
+import org.hammerscale.fastening.TwelvePercentGravity;
 import org.hammerscale.fastening.Wood;
 import org.hammerscale.fastening.WoodFastener.Kind;
+import org.hammerscale.holding.CharacteristicWithdrawal;
+import org.hammerscale.holding.DriftBolt;
+import org.hammerscale.holding.DrivenStaple;
 import org.hammerscale.holding.PenetrationRule;
+import org.hammerscale.holding.ReferenceWithdrawal;
 import org.hammerscale.holding.ScrewSeries;
 import org.hammerscale.holding.StrapScrews;
+import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measure;
+import org.hammerscale.units.Measures;
+import org.hammerscale.units.ShopUnits;
 
-/** Screws chosen for a strap. */
+/** Screws chosen for a strap, driven fasteners, and the timber they go into. */
 final class ScrewTopics {
   private static final Map<String, ScrewSeries> SERIES =
       Map.of(
@@ -24,7 +36,9 @@ final class ScrewTopics {
 
   static List<ValidationTopic> all() {
     return List.of(
-        new ValidationTopic("Lengths of screws", "screw_lengths.csv", ScrewTopics::length));
+        new ValidationTopic("Lengths of screws", "screw_lengths.csv", ScrewTopics::length),
+        new ValidationTopic("Driven fasteners", "driven.csv", ScrewTopics::driven),
+        new ValidationTopic("Timber by class and species", "timber.csv", ScrewTopics::timber));
   }
 
   private static double length(ValidationCase c) {
@@ -41,6 +55,41 @@ final class ScrewTopics {
                   .keepsPoint(stocked)
               ? 1
               : 0;
+      default -> throw new IllegalArgumentException(c.text("quantity"));
+    };
+  }
+
+  private static double driven(ValidationCase c) {
+    double g = Double.parseDouble(c.text("G"));
+    Spike nail = Spike.of(Section.round(c.length("diameter")));
+    Measure<Length> depth = c.length("depth");
+    Measure<Force> force =
+        switch (c.text("quantity")) {
+          case "nail, reference" -> ReferenceWithdrawal.of(nail, OvenDryGravity.of(g)).force(depth);
+          case "drift bolt, ultimate" ->
+              DriftBolt.of(nail.diameter(), at12Percent(g)).ultimate(depth).likely();
+          case "staple, ultimate" -> DrivenStaple.of(nail, at12Percent(g)).ultimate(depth).likely();
+          case "smooth nail, characteristic" ->
+              CharacteristicWithdrawal.of(nail, Measures.kilogramsPerCubicMetre(g)).force(depth);
+          default -> throw new IllegalArgumentException(c.text("quantity"));
+        };
+    return force.in(c.text("unit").equals("N") ? ShopUnits.NEWTON : ShopUnits.POUND_FORCE);
+  }
+
+  private static Wood at12Percent(double gravity) {
+    return Wood.softwood("any", TwelvePercentGravity.of(gravity));
+  }
+
+  private static double timber(ValidationCase c) {
+    String name = c.text("case");
+    return switch (c.text("quantity")) {
+      case "characteristic density" ->
+          TimberClass.valueOf(name).characteristicDensity().in(c.densityUnit());
+      case "mean density" -> TimberClass.valueOf(name).meanDensity().in(c.densityUnit());
+      case "at 12 %" -> TimberClass.valueOf(name).wood().at12Percent().value();
+      case "oven-dry" -> TimberClass.valueOf(name).wood().ovenDry().value();
+      case "species at 12 %" -> Wood.named(name).at12Percent().value();
+      case "species oven-dry" -> Wood.named(name).ovenDry().value();
       default -> throw new IllegalArgumentException(c.text("quantity"));
     };
   }

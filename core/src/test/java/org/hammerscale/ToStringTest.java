@@ -7,15 +7,20 @@ import static org.hammerscale.units.Measures.kilograms;
 import static org.hammerscale.units.Measures.metres;
 import static org.hammerscale.units.Measures.millimetres;
 import static org.hammerscale.units.Measures.minutes;
+import static org.hammerscale.units.Measures.pounds;
 import static org.hammerscale.units.Measures.poundsForce;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
+import org.hammerscale.bending.Basket;
 import org.hammerscale.bending.Bend;
+import org.hammerscale.bending.ChainPattern;
 import org.hammerscale.bending.Coil;
+import org.hammerscale.bending.Collar;
 import org.hammerscale.bending.Course;
 import org.hammerscale.bending.Eye;
 import org.hammerscale.bending.Hook;
+import org.hammerscale.bending.HookProportions;
 import org.hammerscale.bending.Joggle;
 import org.hammerscale.bending.Link;
 import org.hammerscale.bending.NeutralLine;
@@ -55,6 +60,7 @@ import org.hammerscale.forging.Shoulder;
 import org.hammerscale.forging.Spread;
 import org.hammerscale.forging.SpreadLaw;
 import org.hammerscale.forging.Taper;
+import org.hammerscale.forging.Tenon;
 import org.hammerscale.heat.Air;
 import org.hammerscale.heat.Contraction;
 import org.hammerscale.heat.Cooling;
@@ -116,17 +122,23 @@ import org.hammerscale.stock.Plain;
 import org.hammerscale.stock.Section;
 import org.hammerscale.strength.BarrelOpening;
 import org.hammerscale.strength.Bearing;
+import org.hammerscale.strength.Bracket;
+import org.hammerscale.strength.BracketArm;
+import org.hammerscale.strength.CarryingHook;
 import org.hammerscale.strength.DoorLoad;
 import org.hammerscale.strength.Fork;
+import org.hammerscale.strength.HandbookLoad;
 import org.hammerscale.strength.HingeCount;
 import org.hammerscale.strength.HingeGrade;
 import org.hammerscale.strength.HingeHook;
 import org.hammerscale.strength.HookPin;
+import org.hammerscale.strength.HookSection;
 import org.hammerscale.strength.LidLoad;
 import org.hammerscale.strength.NetSection;
 import org.hammerscale.strength.PermissibleStress;
 import org.hammerscale.strength.PinLoad;
 import org.hammerscale.strength.PinSize;
+import org.hammerscale.strength.StayedArm;
 import org.hammerscale.strength.StrapRule;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
@@ -262,6 +274,20 @@ class ToStringTest {
             Scroll.involute(inches(1), 2, section),
             Course.from(inches(1), inches(2), section),
             Twist.of(1, inches(6), section),
+            Collar.around(section, inches("1/8")),
+            Basket.ofFour(Section.round(inches("1/4")), inches(4), 1),
+            ChainPattern.SHORT_LINK,
+            HookProportions.forCapacity(pounds(500)),
+            HookProportions.Size.B,
+            HookSection.of(section),
+            CarryingHook.of(Hook.open(inches(1), section)),
+            HandbookLoad.CHAIN_FIELD,
+            Bracket.carrying(poundsForce(9), inches(9)),
+            BracketArm.of(section, inches(9)),
+            StayedArm.carrying(poundsForce(9), inches(9)),
+            Tenon.between(section, section),
+            Tenon.between(section, section)
+                .through(inches(1), Head.dome(section, Section.round(inches(3)), inches(1))),
             OvenDryGravity.of(0.5),
             OvenDryGravity.of(0.5).at12Percent(),
             oak,

@@ -79,14 +79,14 @@ final class WoodTable {
           european("Sweet chestnut", true, 560, SEASONED).attackingIron(),
           european("Pine (Scots)", false, 510, SEASONED),
           european("Elm (wych)", true, 690, SEASONED),
-          european("Douglas fir", false, 530, SEASONED),
           european("Elm (Dutch)", true, 560, SEASONED),
           european("Cherry (European)", true, 630, SEASONED),
           european("Birch (European)", true, 670, SEASONED),
           european("Lime (European)", true, 560, SEASONED),
           european("Plane (European)", true, 640, SEASONED),
           european("Pine (Corsican)", false, 510, SEASONED),
-          european("Douglas fir planted in Europe", false, 510, MERCHANT));
+          european("Douglas fir planted in Europe", false, 510, MERCHANT),
+          european("Douglas fir", false, 530, SEASONED));
 
   private WoodTable() {}
 

@@ -26,7 +26,8 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
             WoodTopics.all(),
             ScrewTopics.all(),
             HoleLayoutTopics.all(),
-            RailTopics.all())
+            RailTopics.all(),
+            CarryTopics.all())
         .flatMap(List::stream)
         .toList();
   }

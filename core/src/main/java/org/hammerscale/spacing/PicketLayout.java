@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * balcony                                   // 13 pickets, 94 mm apart
  * balcony.pitch()                           // 216 mm  from one to the next like it
  * balcony.on(MILLIMETRE).edges().get(2)     // 310 mm
- * balcony.on(MILLIMETRE).widestGap()        // 95 mm
+ * balcony.on(MILLIMETRE).widestGap()        // 94 mm
  * row.raked(degrees(35)).layout().edges().get(0)   // 114.75 mm  along the rail of the stairs
  * }</pre>
  *

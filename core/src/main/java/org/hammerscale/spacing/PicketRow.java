@@ -20,7 +20,7 @@ import org.hammerscale.units.ShopUnits;
  * PicketLayout fence = row.layout();
  * fence.pickets()                      // 16
  * fence.gap()                          // 3.7647 in
- * fence.on(SIXTEENTH).edges().get(1)   // 8 1/16 in  the second's near edge from the post
+ * fence.on(SIXTEENTH).edges().get(1)   // 8 in  the second's near edge from the post
  * fence.on(SIXTEENTH).widestGap()      // 3 13/16 in
  * row.pickets(15).layout().gap()       // 4 1/32 in  with one fewer a sphere of 4 in passes
  * }</pre>

@@ -87,6 +87,7 @@ import org.hammerscale.holding.AllowableLateral;
 import org.hammerscale.holding.CharacteristicWithdrawal;
 import org.hammerscale.holding.DriftBolt;
 import org.hammerscale.holding.DrivenStaple;
+import org.hammerscale.holding.FastenerGroup;
 import org.hammerscale.holding.FastenerRow;
 import org.hammerscale.holding.LateralHold;
 import org.hammerscale.holding.PenetrationRule;
@@ -303,6 +304,7 @@ class ToStringTest {
             AllowableLateral.of(screw, AllowableLateral.Group.II),
             AllowableLateral.Group.II,
             FastenerRow.pulledOut(3),
+            FastenerGroup.at(inches(1), inches(2)),
             ScrewSeries.LAG_SCREWS,
             Spike.of(Section.square(inches("1/2"))),
             TimberClass.C24,

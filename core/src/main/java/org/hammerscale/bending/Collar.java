@@ -60,13 +60,21 @@ public final class Collar {
   private final Unit<Length> unit;
   private final String bundle;
   private final Ends ends;
+  private final boolean round;
 
-  private Collar(double perimeter, double thickness, Unit<Length> unit, String bundle, Ends ends) {
+  private Collar(
+      double perimeter,
+      double thickness,
+      Unit<Length> unit,
+      String bundle,
+      Ends ends,
+      boolean round) {
     this.perimeter = perimeter;
     this.thickness = thickness;
     this.unit = unit;
     this.bundle = bundle;
     this.ends = ends;
+    this.round = round;
   }
 
   /**
@@ -83,7 +91,12 @@ public final class Collar {
     Measure<Length> thick = Arguments.positive("thickness", thickness);
     Unit<Length> unit = thick.getUnit();
     return new Collar(
-        bundle.perimeter().in(unit), thick.getValue(), unit, bundle.toString(), Ends.BUTTED);
+        bundle.perimeter().in(unit),
+        thick.getValue(),
+        unit,
+        bundle.toString(),
+        Ends.BUTTED,
+        bundle.isRound());
   }
 
   /**
@@ -111,7 +124,8 @@ public final class Collar {
               + "; give the outline of the bundle to around(…)");
     }
     double perimeter = bar.isRound() ? round : 2 * (wide + high);
-    return new Collar(perimeter, thick.getValue(), unit, count + " × " + bar, Ends.BUTTED);
+    return new Collar(
+        perimeter, thick.getValue(), unit, count + " × " + bar, Ends.BUTTED, bar.isRound());
   }
 
   private static boolean isRectangular(Section bar) {
@@ -120,12 +134,12 @@ public final class Collar {
 
   /** {@return the same with lapped ends} */
   public Collar lapped() {
-    return new Collar(perimeter, thickness, unit, bundle, Ends.LAPPED);
+    return new Collar(perimeter, thickness, unit, bundle, Ends.LAPPED, round);
   }
 
   /** {@return the same with scarfed ends, which lap as thin as one thickness} */
   public Collar scarfed() {
-    return new Collar(perimeter, thickness, unit, bundle, Ends.SCARFED);
+    return new Collar(perimeter, thickness, unit, bundle, Ends.SCARFED, round);
   }
 
   /**
@@ -172,6 +186,15 @@ public final class Collar {
   /** {@return what to do about the corners, and that the fire hides the heat} */
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
+    if (round) {
+      cautions.add(
+          Caution.limit(
+              "the rules are for square corners, which stretch: round bars stretch nothing, so cut to"
+                  + " the mean line of "
+                  + meanLine()
+                  + " and what the ends lap",
+              LINE));
+    }
     cautions.add(
         Caution.limit(
             "the rule holds for corners bent sharp: bend one collar for trial on the bundle itself,"

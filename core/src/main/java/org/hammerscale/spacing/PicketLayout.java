@@ -134,8 +134,7 @@ public final class PicketLayout {
             + " for gaps of "
             + gap()
             + (told ? "" : " that must stay narrow enough")
-            + "; take a finer rule, such as "
-            + plan.measure(plan.gap(pickets()) / 20));
+            + "; take a finer rule");
   }
 
   /** {@return that local codes govern, and where the sphere passes or a picket was added} */

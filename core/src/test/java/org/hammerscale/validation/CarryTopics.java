@@ -14,6 +14,7 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.hammerscale.bending.ChainPattern;
 import org.hammerscale.bending.HookProportions;
+import org.hammerscale.holding.FastenerGroup;
 import org.hammerscale.stock.Section;
 import org.hammerscale.strength.Bracket;
 import org.hammerscale.strength.BracketArm;
@@ -105,6 +106,13 @@ final class CarryTopics {
               .screwedAt(Measures.metres(1))
               .pull(1)
               .in(ShopUnits.NEWTON);
+      case "group" ->
+          FastenerGroup.at(millimetres(-40), millimetres(-30))
+              .and(millimetres(-40), millimetres(30))
+              .and(millimetres(40), millimetres(-30))
+              .and(millimetres(40), millimetres(30))
+              .mostLoaded(newtons(first), millimetres(second))
+              .in(ShopUnits.KILONEWTON);
       case "sag" -> arm(given).sag(newtons(first)).in(c.lengthUnit());
       case "sag spread" -> arm(given).sagSpread(newtons(first)).in(c.lengthUnit());
       case "stress" -> arm(given).stress(newtons(first)).in(c.pressureUnit());

@@ -284,8 +284,10 @@ class ToStringTest {
             CarryingHook.of(Hook.open(inches(1), section)),
             HandbookLoad.CHAIN_FIELD,
             Bracket.carrying(poundsForce(9), inches(9)),
+            Bracket.carrying(poundsForce(9), inches(9)).screwedAt(inches(9)),
             BracketArm.of(section, inches(9)),
             StayedArm.carrying(poundsForce(9), inches(9)),
+            StayedArm.carrying(poundsForce(9), inches(9)).heldAt(inches(9), degrees(40)),
             Tenon.between(section, section),
             Tenon.between(section, section)
                 .through(inches(1), Head.dome(section, Section.round(inches(3)), inches(1))),
@@ -314,6 +316,7 @@ class ToStringTest {
                 Spike.of(Section.round(inches("1/4"))), TimberClass.C24.meanDensity()),
             PenetrationRule.SIX_DIAMETERS,
             ScrewChoice.Limit.SCREW,
+            StrapScrews.through(inches("1/4")),
             StrapScrews.through(inches("1/4")).into(inches(2), oak),
             StrapScrews.through(inches("1/4"))
                 .into(inches(2), oak)

@@ -121,7 +121,9 @@ record ScrewHold(WoodFastener screw, Measure<Length> length, StrapScrews load) {
     double a = withdrawal(n, m, p);
     double b = lateral(n, m, s);
     double r = n.value("R", "both together", "√(P² + S²)", Math.sqrt(p * p + s * s), force());
-    return n.number("c", "use in both", "(P a + S b) / R", (p * a + s * b) / r);
+    return r == 0
+        ? n.number("c", "use in both, without a load", "R / W", 0)
+        : n.number("c", "use in both", "(P a + S b) / R", (p * a + s * b) / r);
   }
 
   private double head(Notes n, double m) {

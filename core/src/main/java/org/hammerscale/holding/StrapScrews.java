@@ -48,8 +48,8 @@ public final class StrapScrews {
 
   private final Measure<Length> iron;
   private final Measure<Length> fixed;
-  private final @Nullable Measure<Length> board;
-  private final @Nullable Wood wood;
+  private final Measure<Length> board;
+  private final Wood wood;
   private final Measure<Force> pull;
   private final Measure<Force> across;
   private final double safety;
@@ -59,8 +59,8 @@ public final class StrapScrews {
   private StrapScrews(
       Measure<Length> iron,
       Measure<Length> fixed,
-      @Nullable Measure<Length> board,
-      @Nullable Wood wood,
+      Measure<Length> board,
+      Wood wood,
       Measure<Force> pull,
       Measure<Force> across,
       double safety,
@@ -77,51 +77,60 @@ public final class StrapScrews {
     this.headsOnTheIron = headsOnTheIron;
   }
 
+  /** Screws through iron, of which the wood that receives their points is still to be told. */
+  public static final class Unplaced {
+    private final Measure<Length> iron;
+    private final Measure<Length> fixed;
+
+    private Unplaced(Measure<Length> iron, Measure<Length> fixed) {
+      this.iron = iron;
+      this.fixed = fixed;
+    }
+
+    /**
+     * The same through one thickness more under the strap: a plate, or a board that the point
+     * passes.
+     *
+     * @param thickness more than zero
+     * @return the screws
+     * @throws IllegalArgumentException if the thickness is not more than zero
+     */
+    public Unplaced andThrough(Quantity<Length> thickness) {
+      return new Unplaced(iron, fixed.add(Arguments.positive("thickness", thickness)));
+    }
+
+    /**
+     * The same into the wood that receives the points, in side grain.
+     *
+     * @param thickness of that board or post, more than zero
+     * @param receiver what it is
+     * @return the question, without a load yet; of at most 12 screws
+     * @throws IllegalArgumentException if the thickness is not more than zero
+     */
+    public StrapScrews into(Quantity<Length> thickness, Wood receiver) {
+      Measure<Length> thick = Arguments.positive("thickness", thickness);
+      Objects.requireNonNull(receiver, "receiver");
+      Measure<Force> none = Measures.newtons(0);
+      return new StrapScrews(iron, fixed, thick, receiver, none, none, 2, 12, false);
+    }
+
+    /** What they go through. */
+    @Override
+    public String toString() {
+      return "screws through " + fixed + ", into nothing yet";
+    }
+  }
+
   /**
    * Screws through a strap.
    *
    * @param iron the thickness of the strap where the head sits, more than zero
-   * @return the question, of which wood and load must still be told; at most 12 screws
+   * @return the screws, of which the wood must still be told
    * @throws IllegalArgumentException if the thickness is not more than zero
    */
-  public static StrapScrews through(Quantity<Length> iron) {
+  public static Unplaced through(Quantity<Length> iron) {
     Measure<Length> strap = Arguments.positive("iron", iron);
-    Measure<Force> none = Measures.newtons(0);
-    return new StrapScrews(strap, strap, null, null, none, none, 2, 12, false);
-  }
-
-  /**
-   * The same through one thickness more under the strap: a plate, or a board that the point passes.
-   *
-   * @param thickness more than zero
-   * @return the question
-   * @throws IllegalArgumentException if the thickness is not more than zero
-   */
-  public StrapScrews andThrough(Quantity<Length> thickness) {
-    Measure<Length> deeper = fixed.add(Arguments.positive("thickness", thickness));
-    return new StrapScrews(iron, deeper, board, wood, pull, across, safety, most, headsOnTheIron);
-  }
-
-  /**
-   * The same into the wood that receives the points, in side grain.
-   *
-   * @param thickness of that board or post, more than zero
-   * @param receiver what it is
-   * @return the question
-   * @throws IllegalArgumentException if the thickness is not more than zero
-   */
-  public StrapScrews into(Quantity<Length> thickness, Wood receiver) {
-    Measure<Length> thick = Arguments.positive("thickness", thickness);
-    return new StrapScrews(
-        iron,
-        fixed,
-        thick,
-        Objects.requireNonNull(receiver, "receiver"),
-        pull,
-        across,
-        safety,
-        most,
-        headsOnTheIron);
+    return new Unplaced(strap, strap);
   }
 
   /**
@@ -195,7 +204,7 @@ public final class StrapScrews {
   }
 
   Wood wood() {
-    return told(wood);
+    return wood;
   }
 
   Measure<Force> pull() {
@@ -220,12 +229,10 @@ public final class StrapScrews {
    * @param length of the screw, more than zero
    * @return whether it does not come through
    * @throws IllegalArgumentException if the length is not more than zero
-   * @throws IllegalStateException if the wood has not been told
    */
   public boolean keepsPoint(Quantity<Length> length) {
     Measure<Length> inWood = Arguments.positive("length", length).subtract(fixed);
-    Measure<Length> thick = told(board);
-    return inWood.isLessThanOrEqualTo(thick) || inWood.isEquivalentTo(thick);
+    return inWood.isLessThanOrEqualTo(board) || inWood.isEquivalentTo(board);
   }
 
   /**
@@ -235,11 +242,9 @@ public final class StrapScrews {
    * @param series what is stocked
    * @return the choices, one at least
    * @throws IllegalArgumentException if no size of the series does it; the message tells why
-   * @throws IllegalStateException if the wood or a load has not been told
    */
   public List<ScrewChoice> choices(ScrewSeries series) {
     Objects.requireNonNull(series, "series");
-    checkTold();
     List<ScrewChoice> all = new ArrayList<>();
     Set<String> reasons = new TreeSet<>();
     for (WoodFastener screw : series.screws()) {
@@ -269,7 +274,6 @@ public final class StrapScrews {
    * @param series what is stocked
    * @return the choice
    * @throws IllegalArgumentException if no size of the series does it; the message tells why
-   * @throws IllegalStateException if the wood or a load has not been told
    */
   public ScrewChoice bestOf(ScrewSeries series) {
     return choices(series).get(0);
@@ -302,7 +306,7 @@ public final class StrapScrews {
       reasons.add(
           longEnough
               ? "some would need more than " + most
-              : "some want to stand deeper than " + told(board) + " of wood lets them");
+              : "some want to stand deeper than " + board + " of wood lets them");
     }
     return best;
   }
@@ -314,28 +318,15 @@ public final class StrapScrews {
     return Math.pow(count, 0.9) * (1 + 1e-12) < needed ? count + 1 : count;
   }
 
-  private void checkTold() {
-    told(wood);
-    if (pull.getValue() == 0 && across.getValue() == 0) {
-      throw new IllegalStateException(
-          "load must be told before screws are chosen; say it with pulledOff or pushedAcross");
-    }
-  }
-
-  private static <T> T told(@Nullable T thing) {
-    if (thing == null) {
-      throw new IllegalStateException(
-          "wood must be told before screws are chosen; say it with into(thickness, wood)");
-    }
-    return thing;
-  }
-
   /** What it goes through and what it bears. */
   @Override
   public String toString() {
     return "screws through "
         + fixed
-        + (board == null || wood == null ? "" : " into " + board + " of " + wood.name())
+        + " into "
+        + board
+        + " of "
+        + wood.name()
         + ", pulled off by "
         + pull
         + ", pushed across by "

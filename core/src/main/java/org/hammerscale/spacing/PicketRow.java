@@ -162,7 +162,7 @@ public final class PicketRow {
    */
   public PicketRow raked(Quantity<Angle> angle) {
     Measure<Angle> rake =
-        Arguments.angle("rake", angle, STEEPEST, "give the angle of the rail from level");
+        Arguments.angle("angle", angle, STEEPEST, "give the angle of the rail from level");
     double slope = rake.getValue() == 0 ? 1 : 1 / Math.cos(rake.in(ShopUnits.RADIAN));
     return new PicketRow(plan.withSlope(slope));
   }

@@ -24,8 +24,7 @@ import org.hammerscale.working.Working;
  * and the foot presses with as much as all of them.
  *
  * <pre>{@code
- * Bracket shelf = Bracket.carrying(newtons(200), millimetres(150));
- * Bracket screwed = shelf.screwedAt(millimetres(40), millimetres(200));
+ * Bracket screwed = Bracket.carrying(newtons(200), millimetres(150)).screwedAt(millimetres(40), millimetres(200));
  * screwed.pull(2)                        // 144.2 N  out of the wall, on the top screw
  * screwed.shear()                        // 100 N    down, on each
  * screwed.resultant(2)                   // 175.5 N  both together
@@ -57,20 +56,54 @@ public final class Bracket {
     this.onLowest = onLowest;
   }
 
+  /** A bracket under its load, to be screwed to the wall. */
+  public static final class Unscrewed {
+    private final Measure<Force> load;
+    private final Measure<Length> distance;
+
+    private Unscrewed(Measure<Force> load, Measure<Length> distance) {
+      this.load = load;
+      this.distance = distance;
+    }
+
+    /**
+     * The bracket with its screws.
+     *
+     * @param heights each screw's above the foot, 1 to 100, more than zero; two side by side are
+     *     told twice
+     * @return the bracket
+     * @throws IllegalArgumentException if there is none, or a height is not more than zero
+     */
+    @SafeVarargs
+    @SuppressWarnings("varargs")
+    public final Bracket screwedAt(Quantity<Length>... heights) {
+      Objects.requireNonNull(heights, "heights");
+      Arguments.count("number of heights", heights.length, 1, MOST, "tell that of each screw");
+      List<Measure<Length>> all = new ArrayList<>();
+      for (Quantity<Length> height : heights) {
+        all.add(Arguments.positive("height", height));
+      }
+      return new Bracket(load, distance, List.copyOf(all), false);
+    }
+
+    /** Load and distance. */
+    @Override
+    public String toString() {
+      return "bracket under " + load + " at " + distance + ", not screwed yet";
+    }
+  }
+
   /**
    * A bracket under a load.
    *
    * @param load W, what presses down on it, more than zero
    * @param distance e, from the wall to the load, more than zero
-   * @return the bracket, whose screws must still be told
+   * @return the bracket, to be screwed to the wall
    * @throws IllegalArgumentException if an argument is not more than zero
    */
-  public static Bracket carrying(Quantity<Force> load, Quantity<Length> distance) {
-    return new Bracket(
-        Arguments.positiveForce("load", load),
-        Arguments.positive("distance", distance),
-        List.of(),
-        false);
+  public static Unscrewed carrying(Quantity<Force> load, Quantity<Length> distance) {
+    return new Unscrewed(
+        Arguments.positiveForce("load", load), Arguments.positive("distance", distance));
   }
 
   /**
@@ -83,7 +116,7 @@ public final class Bracket {
    * @return the bracket under q A at that distance
    * @throws IllegalArgumentException if an argument is not more than zero
    */
-  public static Bracket blownOn(
+  public static Unscrewed blownOn(
       Quantity<Pressure> wind, Quantity<Area> sign, Quantity<Length> distance) {
     double pascals = Arguments.positivePressure("wind", wind).in(ShopUnits.PASCAL);
     double metres = Arguments.positiveArea("sign", sign).in(ShopUnits.SQUARE_METRE);
@@ -93,31 +126,10 @@ public final class Bracket {
   }
 
   /**
-   * The same with its screws.
-   *
-   * @param heightsAboveFoot each screw's, 1 to 100, more than zero; two side by side are told twice
-   * @return the bracket
-   * @throws IllegalArgumentException if there is none, or a height is not more than zero
-   */
-  @SafeVarargs
-  @SuppressWarnings("varargs")
-  public final Bracket screwedAt(Quantity<Length>... heightsAboveFoot) {
-    Objects.requireNonNull(heightsAboveFoot, "heightsAboveFoot");
-    Arguments.count(
-        "number of screws", heightsAboveFoot.length, 1, MOST, "tell the height of each");
-    List<Measure<Length>> all = new ArrayList<>();
-    for (Quantity<Length> height : heightsAboveFoot) {
-      all.add(Arguments.positive("height", height));
-    }
-    return new Bracket(load, distance, List.copyOf(all), false);
-  }
-
-  /**
    * The same where the plate turns about its lowest screw instead of its foot.
    *
    * @return the bracket
    * @throws IllegalArgumentException if all screws are at one height
-   * @throws IllegalStateException if the screws have not been told
    */
   public Bracket turningOnLowest() {
     Measure<Length> lowest = lowest();
@@ -136,7 +148,6 @@ public final class Bracket {
    * @param screw which one, 1 for the first told
    * @return the force, exact for a stiff plate
    * @throws IllegalArgumentException if there is no such screw
-   * @throws IllegalStateException if the screws have not been told
    */
   public Measure<Force> pull(int screw) {
     checked(screw);
@@ -147,11 +158,9 @@ public final class Bracket {
    * How the foot presses on the wall: as all screws together are pulled.
    *
    * @return the force, exact for a stiff plate
-   * @throws IllegalStateException if the screws have not been told
    */
   public Measure<Force> footPush() {
     double sum = 0;
-    lowest();
     for (int i = 1; i <= heights.size(); i++) {
       sum += pull(Notes.NONE, i);
     }
@@ -162,10 +171,8 @@ public final class Bracket {
    * What each screw bears down the wall, if they share alike.
    *
    * @return W / n, exact
-   * @throws IllegalStateException if the screws have not been told
    */
   public Measure<Force> shear() {
-    lowest();
     return load.divide(heights.size());
   }
 
@@ -175,7 +182,6 @@ public final class Bracket {
    * @param screw which one, 1 for the first told
    * @return √(T² + V²), exact
    * @throws IllegalArgumentException if there is no such screw
-   * @throws IllegalStateException if the screws have not been told
    */
   public Measure<Force> resultant(int screw) {
     checked(screw);
@@ -253,9 +259,6 @@ public final class Bracket {
   }
 
   private Measure<Length> lowest() {
-    if (heights.isEmpty()) {
-      throw new IllegalStateException("screws must be told; say where they are with screwedAt(…)");
-    }
     Measure<Length> lowest = heights.get(0);
     for (Measure<Length> height : heights) {
       lowest = height.isLessThan(lowest) ? height : lowest;
@@ -264,13 +267,18 @@ public final class Bracket {
   }
 
   private void checked(int screw) {
-    lowest();
     Arguments.count("screw", screw, 1, heights.size(), "1 is the first that was told");
   }
 
   /** Load, distance and screws. */
   @Override
   public String toString() {
-    return "bracket under " + load + " at " + distance + ", " + heights.size() + " screws";
+    return "bracket under "
+        + load
+        + " at "
+        + distance
+        + ", "
+        + heights.size()
+        + (heights.size() == 1 ? " screw" : " screws");
   }
 }

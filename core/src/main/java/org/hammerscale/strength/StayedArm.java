@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
@@ -20,9 +22,9 @@ import org.hammerscale.working.Working;
  * with S cos α, or is pulled off it; its pin bears W − S sin α upwards.
  *
  * <pre>{@code
- * StayedArm sign = StayedArm.carrying(newtons(400), millimetres(600)).tiedAt(millimetres(500)).tiedToWall(millimetres(400));
- * sign.stay()        // 768.4 N   along the stay
- * sign.thrust()      // 600 N     level, between arm and wall
+ * StayedArm sign = StayedArm.carrying(newtons(400), millimetres(600)).heldAt(millimetres(500), degrees(40));
+ * sign.stay()        // 746.7 N   along the stay
+ * sign.thrust()      // 572 N     level, between arm and wall
  * sign.pinForce()    // -80 N     the arm's end is lifted off its pin
  * }</pre>
  *
@@ -35,16 +37,50 @@ public final class StayedArm {
   private final Measure<Force> load;
   private final Measure<Length> distance;
 
-  /** Along the arm, and up the wall, in the unit of the distance; zero if not told. */
-  private final double along;
+  private final Measure<Length> along;
+  private final Measure<Angle> angle;
 
-  private final double rise;
-
-  private StayedArm(Measure<Force> load, Measure<Length> distance, double along, double rise) {
+  private StayedArm(
+      Measure<Force> load, Measure<Length> distance, Measure<Length> along, Measure<Angle> angle) {
     this.load = load;
     this.distance = distance;
     this.along = along;
-    this.rise = rise;
+    this.angle = angle;
+  }
+
+  /** An arm under its load, to be held by a stay or a brace. */
+  public static final class Unheld {
+    private final Measure<Force> load;
+    private final Measure<Length> distance;
+
+    private Unheld(Measure<Force> load, Measure<Length> distance) {
+      this.load = load;
+      this.distance = distance;
+    }
+
+    /**
+     * The arm on its stay or brace.
+     *
+     * @param alongArm a, from the wall to where it is held, more than zero
+     * @param angle α, between arm and stay, 1° to 89°; its tangent is height ÷ a
+     * @return the arm
+     * @throws IllegalArgumentException if an argument lies outside its range
+     */
+    public StayedArm heldAt(Quantity<Length> alongArm, Quantity<Angle> angle) {
+      Measure<Length> along = Arguments.positive("alongArm", alongArm);
+      Measure<Angle> up = Arguments.angle("angle", angle, 89, "measure it between arm and stay");
+      if (up.in(ShopUnits.DEGREE) < 1) {
+        throw new IllegalArgumentException(
+            "angle must be at least 1°, was " + up + "; a stay along the arm holds nothing");
+      }
+      return new StayedArm(load, distance, along, up);
+    }
+
+    /** Load and distance. */
+    @Override
+    public String toString() {
+      return "arm under " + load + " at " + distance + ", not held yet";
+    }
   }
 
   /**
@@ -52,43 +88,18 @@ public final class StayedArm {
    *
    * @param load W, more than zero
    * @param distance L, from the wall to the load, more than zero
-   * @return the arm, whose stay must still be told
+   * @return the arm, to be held
    * @throws IllegalArgumentException if an argument is not more than zero
    */
-  public static StayedArm carrying(Quantity<Force> load, Quantity<Length> distance) {
-    return new StayedArm(
-        Arguments.positiveForce("load", load), Arguments.positive("distance", distance), 0, 0);
-  }
-
-  /**
-   * The same with a stay from the arm to a place on the wall.
-   *
-   * @param alongArm a, from the wall to where it holds the arm, more than zero
-   * @return the arm, of which {@link #tiedToWall} must still be told
-   * @throws IllegalArgumentException if the length is not more than zero
-   */
-  public StayedArm tiedAt(Quantity<Length> alongArm) {
-    double a = Arguments.positive("alongArm", alongArm).in(distance.getUnit());
-    return new StayedArm(load, distance, a, rise);
-  }
-
-  /**
-   * The same with the other end of its stay.
-   *
-   * @param height h, above the arm's pin, of a brace below it; more than zero
-   * @return the arm
-   * @throws IllegalArgumentException if the height is not more than zero
-   */
-  public StayedArm tiedToWall(Quantity<Length> height) {
-    double h = Arguments.positive("height", height).in(distance.getUnit());
-    return new StayedArm(load, distance, along, h);
+  public static Unheld carrying(Quantity<Force> load, Quantity<Length> distance) {
+    return new Unheld(
+        Arguments.positiveForce("load", load), Arguments.positive("distance", distance));
   }
 
   /**
    * The force in the stay, or in a brace, along itself.
    *
    * @return S, exact
-   * @throws IllegalStateException if the stay has not been told
    */
   public Measure<Force> stay() {
     return load.withValue(stay(Notes.NONE));
@@ -99,7 +110,6 @@ public final class StayedArm {
    * brace.
    *
    * @return S cos α, exact
-   * @throws IllegalStateException if the stay has not been told
    */
   public Measure<Force> thrust() {
     return load.withValue(thrust(Notes.NONE));
@@ -110,7 +120,6 @@ public final class StayedArm {
    * it.
    *
    * @return W − S sin α, exact
-   * @throws IllegalStateException if the stay has not been told
    */
   public Measure<Force> pinForce() {
     return load.withValue(pin(Notes.NONE));
@@ -144,39 +153,33 @@ public final class StayedArm {
   }
 
   private Working taken(String title, Notes.Calculation calculation) {
-    told();
     return Notes.taken(title, distance.getUnit(), calculation)
         .withSource(STATICS)
         .withCautions(cautions());
   }
 
   private double stay(Notes n) {
-    told();
     double w = n.value("W", "load", "", load.getValue(), unit());
     double l = n.given("L", "load from the wall", distance.getValue());
-    double a = n.given("a", "stay from the wall, along the arm", along);
-    double h = n.given("h", "stay up the wall", rise);
-    double s = n.length("s", "length of the stay", "√(a² + h²)", Math.sqrt(a * a + h * h));
-    return n.value("S", "force in the stay", "W L s / (a h)", w * l * s / (a * h), unit());
+    double a = n.given("a", "stay from the wall, along the arm", along.in(distance.getUnit()));
+    double alpha = alpha(n);
+    return n.value(
+        "S", "force in the stay", "W L / (a sin(α))", w * l / (a * Math.sin(alpha)), unit());
   }
 
   private double thrust(Notes n) {
-    double force = stay(n);
-    double s = Math.sqrt(along * along + rise * rise);
-    return n.value("T", "level, at the wall", "S a / s", force * along / s, unit());
+    double s = stay(n);
+    return n.value("T", "level, at the wall", "S cos(α)", s * Math.cos(alpha(Notes.NONE)), unit());
   }
 
   private double pin(Notes n) {
-    double force = stay(n);
-    double s = Math.sqrt(along * along + rise * rise);
-    double w = load.getValue();
-    return n.value("P", "upright, at the pin", "W − S h / s", w - force * rise / s, unit());
+    double s = stay(n);
+    double up = s * Math.sin(alpha(Notes.NONE));
+    return n.value("P", "upright, at the pin", "W − S sin(α)", load.getValue() - up, unit());
   }
 
-  private void told() {
-    if (!(along > 0 && rise > 0)) {
-      throw new IllegalStateException("stay must be told; say it with tiedAt(…) and tiedToWall(…)");
-    }
+  private double alpha(Notes n) {
+    return n.value("α", "between arm and stay", "", angle.in(ShopUnits.RADIAN), ShopUnits.RADIAN);
   }
 
   private Unit<Force> unit() {
@@ -186,12 +189,6 @@ public final class StayedArm {
   /** Load, distance and stay. */
   @Override
   public String toString() {
-    return "arm under "
-        + load
-        + " at "
-        + distance
-        + (along > 0 && rise > 0
-            ? ", held at " + Measure.of(along, distance.getUnit())
-            : ", not held yet");
+    return "arm under " + load + " at " + distance + ", held at " + along + ", " + angle;
   }
 }

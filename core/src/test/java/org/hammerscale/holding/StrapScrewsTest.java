@@ -123,7 +123,11 @@ class StrapScrewsTest {
     assertTrue(board.keepsPoint(inches("1 3/16")));
     message = refusal(() -> board.pulledOff(poundsForce(5)).choices(tens));
     assertTrue(message.contains("stand deeper than 1 in of wood"), message);
-    StrapScrews plated = board.andThrough(inches("5/16")).pulledOff(poundsForce(5));
+    StrapScrews plated =
+        StrapScrews.through(inches("3/16"))
+            .andThrough(inches("5/16"))
+            .into(inches(1), FIR)
+            .pulledOff(poundsForce(5));
     assertEquals(inches("1/2"), plated.fixed());
     assertEquals(inches(1), plated.bestOf(only(6, inches("1 1/2"))).penetration());
     message = refusal(() -> LOADED.pulledOff(poundsForce(5000)).atMost(3).choices(tens));
@@ -305,11 +309,12 @@ class StrapScrewsTest {
         "screws through 3/16 in into 1 1/2 in of Douglas-fir coast, pulled off by 36 lbf,"
             + " pushed across by 70 lbf",
         LOADED.toString());
-    StrapScrews bare = StrapScrews.through(inches(1));
-    assertTrue(bare.toString().startsWith("screws through 1 in, pulled"));
-    assertThrows(IllegalStateException.class, () -> bare.keepsPoint(inches(2)));
-    assertThrows(IllegalStateException.class, () -> bare.choices(ScrewSeries.WOOD_SCREWS));
-    assertThrows(IllegalStateException.class, () -> STRAP.choices(ScrewSeries.WOOD_SCREWS));
+    assertEquals(
+        "screws through 1 in, into nothing yet", StrapScrews.through(inches(1)).toString());
+    ScrewChoice idle = STRAP.bestOf(only(10, inches("1 1/2")));
+    assertEquals(2, idle.count(), "without a load two hold the strap");
+    assertEquals(0, idle.use(idle.governing()));
+    Workings.check(idle.working(Limit.COMBINED), Measure.of(0, ShopUnits.ONE));
     assertTrue(refusal(() -> STRAP.withSafety(0.5)).startsWith("factor must lie between"));
     assertTrue(refusal(() -> STRAP.atMost(0)).startsWith("count must be from 1 to 100"));
     assertTrue(refusal(() -> STRAP.pulledOff(newtons(-1))).startsWith("force must not"));

@@ -208,7 +208,7 @@ class PicketRowTest {
     assertTrue(
         refusal(() -> unlimited.withTolerance(inches(1))).contains("tell the opening first"));
     assertTrue(refusal(() -> unlimited.pickets(-1)).startsWith("count must be from 0"));
-    assertTrue(refusal(() -> unlimited.raked(degrees(80))).startsWith("rake must lie"));
+    assertTrue(refusal(() -> unlimited.raked(degrees(80))).startsWith("angle must lie"));
     assertTrue(refusal(bare::of).startsWith("number of widths"));
     PicketRow tight = unlimited.pickets(70);
     String message = refusal(() -> tight.layout().on(HALF));

@@ -1,5 +1,6 @@
 package org.hammerscale.validation;
 
+import static org.hammerscale.units.Measures.degrees;
 import static org.hammerscale.units.Measures.megapascals;
 import static org.hammerscale.units.Measures.millimetres;
 import static org.hammerscale.units.Measures.newtons;
@@ -134,8 +135,9 @@ final class CarryTopics {
 
   private static StayedArm stayed(String[] given) {
     return StayedArm.carrying(newtons(at(given, 0)), millimetres(at(given, 1)))
-        .tiedAt(millimetres(at(given, 2)))
-        .tiedToWall(millimetres(at(given, 3)));
+        .heldAt(
+            millimetres(at(given, 2)),
+            degrees(Math.toDegrees(Math.atan2(at(given, 3), at(given, 2)))));
   }
 
   private static double at(String[] given, int i) {

@@ -335,7 +335,9 @@ public final class CarryingHook {
     HookSection.Radii at = section.radii(n, units, inside);
     double a = arm(n, units, at);
     double y = units.givenStress(n, "Y", "yield strength", strength);
-    // Load and moment balance where 2 S = a (2 T − A): S and T to the radius that is looked for.
+    // Load and moment balance where 2 S / a = 2 T − A: S and T to the radius that is looked for.
+    // They
+    // always do somewhere, so that no refusal is ever printed.
     double turn =
         Inverse.solve(
             "balance of the hook",
@@ -346,7 +348,7 @@ public final class CarryingHook {
             at.inner(),
             at.outer(),
             0,
-            value -> Measure.of(value, ShopUnits.ONE));
+            units::length);
     n.given("z", "radius at which tension turns, that balances F and F a", turn);
     double tension =
         n.givenArea("T", "section in tension, inside it", section.areaTo(units, at, turn));

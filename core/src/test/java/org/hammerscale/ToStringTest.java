@@ -8,16 +8,21 @@ import static org.hammerscale.units.Measures.kilograms;
 import static org.hammerscale.units.Measures.metres;
 import static org.hammerscale.units.Measures.millimetres;
 import static org.hammerscale.units.Measures.minutes;
+import static org.hammerscale.units.Measures.pounds;
 import static org.hammerscale.units.Measures.poundsForce;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.hammerscale.bending.Basket;
 import org.hammerscale.bending.Bend;
+import org.hammerscale.bending.ChainPattern;
 import org.hammerscale.bending.Coil;
+import org.hammerscale.bending.Collar;
 import org.hammerscale.bending.Course;
 import org.hammerscale.bending.Eye;
 import org.hammerscale.bending.Hook;
+import org.hammerscale.bending.HookProportions;
 import org.hammerscale.bending.Joggle;
 import org.hammerscale.bending.Link;
 import org.hammerscale.bending.MeanLine;
@@ -53,6 +58,8 @@ import org.hammerscale.fastening.PilotHole;
 import org.hammerscale.fastening.Rivet;
 import org.hammerscale.fastening.SeamClearance;
 import org.hammerscale.fastening.SpacingRule;
+import org.hammerscale.fastening.Spike;
+import org.hammerscale.fastening.TimberClass;
 import org.hammerscale.fastening.Wood;
 import org.hammerscale.fastening.WoodFastener;
 import org.hammerscale.fastening.WoodScrew;
@@ -67,6 +74,7 @@ import org.hammerscale.forging.Shoulder;
 import org.hammerscale.forging.Spread;
 import org.hammerscale.forging.SpreadLaw;
 import org.hammerscale.forging.Taper;
+import org.hammerscale.forging.Tenon;
 import org.hammerscale.heat.Air;
 import org.hammerscale.heat.Contraction;
 import org.hammerscale.heat.Cooling;
@@ -90,9 +98,17 @@ import org.hammerscale.hinge.PinStandOff;
 import org.hammerscale.hinge.Swage;
 import org.hammerscale.hinge.Swing;
 import org.hammerscale.holding.AllowableLateral;
+import org.hammerscale.holding.CharacteristicWithdrawal;
+import org.hammerscale.holding.DriftBolt;
+import org.hammerscale.holding.DrivenStaple;
+import org.hammerscale.holding.FastenerGroup;
 import org.hammerscale.holding.FastenerRow;
 import org.hammerscale.holding.LateralHold;
+import org.hammerscale.holding.PenetrationRule;
 import org.hammerscale.holding.ReferenceWithdrawal;
+import org.hammerscale.holding.ScrewChoice;
+import org.hammerscale.holding.ScrewSeries;
+import org.hammerscale.holding.StrapScrews;
 import org.hammerscale.holding.UltimateWithdrawal;
 import org.hammerscale.piece.MatchedSet;
 import org.hammerscale.piece.MatchedSize;
@@ -117,7 +133,9 @@ import org.hammerscale.scale.ScaleLoss;
 import org.hammerscale.scale.ScaleRule;
 import org.hammerscale.scale.Weighing;
 import org.hammerscale.spacing.ClosedStretch;
+import org.hammerscale.spacing.GuardCode;
 import org.hammerscale.spacing.HoleRow;
+import org.hammerscale.spacing.PicketRow;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.BarSizes;
 import org.hammerscale.stock.Losses;
@@ -127,17 +145,23 @@ import org.hammerscale.stock.Section;
 import org.hammerscale.stock.Silhouette;
 import org.hammerscale.strength.BarrelOpening;
 import org.hammerscale.strength.Bearing;
+import org.hammerscale.strength.Bracket;
+import org.hammerscale.strength.BracketArm;
+import org.hammerscale.strength.CarryingHook;
 import org.hammerscale.strength.DoorLoad;
 import org.hammerscale.strength.Fork;
+import org.hammerscale.strength.HandbookLoad;
 import org.hammerscale.strength.HingeCount;
 import org.hammerscale.strength.HingeGrade;
 import org.hammerscale.strength.HingeHook;
 import org.hammerscale.strength.HookPin;
+import org.hammerscale.strength.HookSection;
 import org.hammerscale.strength.LidLoad;
 import org.hammerscale.strength.NetSection;
 import org.hammerscale.strength.PermissibleStress;
 import org.hammerscale.strength.PinLoad;
 import org.hammerscale.strength.PinSize;
+import org.hammerscale.strength.StayedArm;
 import org.hammerscale.strength.StrapRule;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.working.Caution;
@@ -297,6 +321,22 @@ class ToStringTest {
             Scroll.involute(inches(1), 2, section),
             Course.from(inches(1), inches(2), section),
             Twist.of(1, inches(6), section),
+            Collar.around(section, inches("1/8")),
+            Basket.ofFour(Section.round(inches("1/4")), inches(4), 1),
+            ChainPattern.SHORT_LINK,
+            HookProportions.forCapacity(pounds(500)),
+            HookProportions.Size.B,
+            HookSection.of(section),
+            CarryingHook.of(Hook.open(inches(1), section)),
+            HandbookLoad.CHAIN_FIELD,
+            Bracket.carrying(poundsForce(9), inches(9)),
+            Bracket.carrying(poundsForce(9), inches(9)).screwedAt(inches(9)),
+            BracketArm.of(section, inches(9)),
+            StayedArm.carrying(poundsForce(9), inches(9)),
+            StayedArm.carrying(poundsForce(9), inches(9)).heldAt(inches(9), degrees(40)),
+            Tenon.between(section, section),
+            Tenon.between(section, section)
+                .through(inches(1), Head.dome(section, Section.round(inches(3)), inches(1))),
             OvenDryGravity.of(0.5),
             OvenDryGravity.of(0.5).at12Percent(),
             oak,
@@ -312,9 +352,28 @@ class ToStringTest {
             AllowableLateral.of(screw, AllowableLateral.Group.II),
             AllowableLateral.Group.II,
             FastenerRow.pulledOut(3),
+            FastenerGroup.at(inches(1), inches(2)),
+            ScrewSeries.LAG_SCREWS,
+            Spike.of(Section.square(inches("1/2"))),
+            TimberClass.C24,
+            DriftBolt.of(inches(1), oak),
+            DrivenStaple.of(Spike.of(Section.round(inches("1/4"))), oak),
+            CharacteristicWithdrawal.of(
+                Spike.of(Section.round(inches("1/4"))), TimberClass.C24.meanDensity()),
+            PenetrationRule.SIX_DIAMETERS,
+            ScrewChoice.Limit.SCREW,
+            StrapScrews.through(inches("1/4")),
+            StrapScrews.through(inches("1/4")).into(inches(2), oak),
+            StrapScrews.through(inches("1/4"))
+                .into(inches(2), oak)
+                .pulledOff(poundsForce(9))
+                .bestOf(ScrewSeries.WOOD_SCREWS),
             ClosedStretch.seamAt(inches(6)),
             HOLES,
             HOLES.layout(),
+            PicketRow.across(inches(40)).of(inches(1)),
+            PicketRow.across(inches(40)).of(inches(1)).pickets(5).layout(),
+            GuardCode.IRC_SPHERE,
             WoodScrew.number(8),
             OldBritishWoodScrew.number(8),
             MetricWoodScrew.din97(millimetres(5)),

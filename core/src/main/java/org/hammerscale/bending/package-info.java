@@ -14,6 +14,9 @@
  *       wound; {@link org.hammerscale.bending.Course}: any curve that was drawn and measured.
  *   <li>{@link org.hammerscale.bending.Joggle} and {@link org.hammerscale.bending.Twist}: what runs
  *       on as before.
+ *   <li>{@link org.hammerscale.bending.Collar} and {@link org.hammerscale.bending.Basket}: what
+ *       goes round bars; {@link org.hammerscale.bending.ChainPattern} and {@link
+ *       org.hammerscale.bending.HookProportions}: sizes of links and hooks as handbooks have them.
  * </ul>
  *
  * <p>How much bar a bend uses follows from the line in its thickness that keeps its length, a

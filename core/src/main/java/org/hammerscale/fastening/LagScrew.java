@@ -106,6 +106,7 @@ public final class LagScrew implements WoodFastener {
   }
 
   /** {@return the length of its tapered tip, which is not counted on to hold} */
+  @Override
   public Measure<Length> tip() {
     return Measures.inches(row.tip());
   }
@@ -123,6 +124,7 @@ public final class LagScrew implements WoodFastener {
    * @return the least thread by the standard, in the length's unit
    * @throws IllegalArgumentException if the length is not more than the tip
    */
+  @Override
   public Measure<Length> threadLength(Quantity<Length> length) {
     Measure<Length> measure = checked(length);
     return measure.withValue(thread(Notes.NONE, measure));

@@ -128,6 +128,7 @@ public final class MetricWoodScrew implements WoodFastener, CountersunkHead {
    * @return 0.6 of it, in its unit. Source: DIN 97, from memory
    * @throws IllegalArgumentException if the length is not more than zero
    */
+  @Override
   public Measure<Length> threadLength(Quantity<Length> length) {
     return Arguments.positive("length", length).multiply(0.6);
   }

@@ -93,6 +93,7 @@ public final class OldBritishWoodScrew extends NumberedScrew {
    * @return 0.6 of it, in its unit; a rule, so measure the screw in hand
    * @throws IllegalArgumentException if the length is not more than zero
    */
+  @Override
   public Measure<Length> threadLength(Quantity<Length> length) {
     return Arguments.positive("length", length).multiply(0.6);
   }

@@ -166,6 +166,7 @@ public final class WoodScrew extends NumberedScrew {
    * @return two thirds of it, in its unit; a rule, so measure the screw in hand
    * @throws IllegalArgumentException if the length is not more than zero
    */
+  @Override
   public Measure<Length> threadLength(Quantity<Length> length) {
     return Arguments.positive("length", length).multiply(2).divide(3);
   }

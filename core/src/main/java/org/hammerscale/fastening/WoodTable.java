@@ -30,11 +30,14 @@ final class WoodTable {
           "densities of seasoned wood (engineeringtoolbox.com, wood densities)",
           "kg/m³, taken as if at 12 %");
 
+  private static final Source MERCHANT =
+      Source.read("homehout.nl, Douglas", "density at 12 %, kg/m³ ÷ 1120");
+
   private static final Source EUROPEAN =
       Source.fromMemory("mean densities of European species at 12 %", "kg/m³ ÷ 1120");
 
   /** Mass at 12 % over volume at 12 % holds 12 % of water: kg/m³ for a gravity of one. */
-  private static final double MOIST_WATER = 1120;
+  static final double MOIST_WATER = 1120;
 
   static final List<Wood> SPECIES =
       List.of(
@@ -76,6 +79,13 @@ final class WoodTable {
           european("Sweet chestnut", true, 560, SEASONED).attackingIron(),
           european("Pine (Scots)", false, 510, SEASONED),
           european("Elm (wych)", true, 690, SEASONED),
+          european("Elm (Dutch)", true, 560, SEASONED),
+          european("Cherry (European)", true, 630, SEASONED),
+          european("Birch (European)", true, 670, SEASONED),
+          european("Lime (European)", true, 560, SEASONED),
+          european("Plane (European)", true, 640, SEASONED),
+          european("Pine (Corsican)", false, 510, SEASONED),
+          european("Douglas fir planted in Europe", false, 510, MERCHANT),
           european("Douglas fir", false, 530, SEASONED));
 
   private WoodTable() {}

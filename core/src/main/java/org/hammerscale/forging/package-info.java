@@ -9,6 +9,7 @@
  *   <li>{@link org.hammerscale.forging.End}: how much does a penny, a bean, a spear or a fishtail
  *       take?
  *   <li>{@link org.hammerscale.forging.Shoulder}: how much does a tenon or a neck take?
+ *   <li>{@link org.hammerscale.forging.Tenon}: how long must a tenon be that is riveted over?
  *   <li>{@link org.hammerscale.forging.DrawOut}: how long does this bar get at that section?
  *   <li>{@link org.hammerscale.forging.Upset}: how much bar does a thick stretch take, and will it
  *       buckle?

@@ -62,6 +62,16 @@ enum LateralClass {
     };
   }
 
+  /** The group of the old rule for wood screws whose constant is three quarters of ours at most. */
+  AllowableLateral.Group group() {
+    return switch (this) {
+      case DENSE_HARDWOOD -> AllowableLateral.Group.I;
+      case DENSE_SOFTWOOD -> AllowableLateral.Group.II;
+      case MIDDLE_HARDWOOD, MIDDLE_SOFTWOOD -> AllowableLateral.Group.III;
+      case LIGHT_HARDWOOD, LIGHT_SOFTWOOD -> AllowableLateral.Group.IV;
+    };
+  }
+
   /** Whether the wood is denser than this class, the last of its kind. */
   boolean isBelow(Wood wood) {
     return hundredths(wood) > most;

@@ -84,6 +84,11 @@ final class PullOut {
     return fastener.kind() == WoodFastener.Kind.LAG_SCREW ? LAG_IN_END_GRAIN : 0;
   }
 
+  /** The least length in the wood that may be relied on. */
+  static double leastDiameters(WoodFastener fastener) {
+    return fastener.kind() == WoodFastener.Kind.LAG_SCREW ? 4 : 6;
+  }
+
   /** What the grain, the length in the wood and the wood itself do to it. */
   List<Caution> cautions(Measure<Length> thread) {
     List<Caution> cautions = new ArrayList<>();
@@ -99,7 +104,7 @@ final class PullOut {
           Caution.limit(
               "end grain holds a lag screw three quarters as well as side grain", END_GRAIN));
     }
-    double least = fastener.kind() == WoodFastener.Kind.LAG_SCREW ? 4 : 6;
+    double least = leastDiameters(fastener);
     if (thread.isLessThan(fastener.diameter().multiply(least))) {
       cautions.add(
           Caution.limit(

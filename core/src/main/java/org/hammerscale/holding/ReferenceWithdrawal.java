@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
+import javax.measure.Unit;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.hammerscale.fastening.OvenDryGravity;
 import org.hammerscale.fastening.PilotHole;
 import org.hammerscale.fastening.Wood;
 import org.hammerscale.fastening.WoodFastener;
+import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
@@ -95,6 +97,70 @@ public final class ReferenceWithdrawal {
   public Measure<Force> force(Quantity<Length> inWood) {
     Measure<Length> length = PullOut.checked(inWood);
     return pull.measure(force(Notes.NONE, length));
+  }
+
+  /**
+   * How long it must stand in the wood to hold a force: L = F ÷ (W of one unit of length), and no
+   * less than 6 diameters, of a lag screw 4. A driven pintle must be so deep beyond any decayed or
+   * split wood.
+   *
+   * @param force along its length, more than zero
+   * @return the length of thread without the tip, of a nail its length in the wood; in inches if
+   *     the diameter is in inches, else in millimetres
+   * @throws IllegalArgumentException if the force is not more than zero, or the grain holds nothing
+   */
+  public Measure<Length> leastLength(Quantity<Force> force) {
+    return Measure.of(least(Notes.NONE, checkedForce(force)), HoldingLaw.lengthUnit(pull.fastener));
+  }
+
+  /**
+   * How that length was found.
+   *
+   * @param force along its length, more than zero
+   * @return the working of {@link #leastLength}
+   * @throws IllegalArgumentException if the force is not more than zero, or the grain holds nothing
+   */
+  public Working lengthWorking(Quantity<Force> force) {
+    Measure<Force> checked = checkedForce(force);
+    return Notes.taken(
+            "least length in the wood, " + pull.words() + pull.wood.name(),
+            HoldingLaw.lengthUnit(pull.fastener),
+            n -> least(n, checked))
+        .withSource(pull.fastener.kind() == WoodFastener.Kind.NAIL ? NDS_NAIL : NDS)
+        .withCautions(cautions(leastLength(checked)));
+  }
+
+  private Measure<Force> checkedForce(Quantity<Force> force) {
+    Measure<Force> checked = Arguments.positiveForce("force", force);
+    if (force(Notes.NONE, unitLength()) == 0) {
+      throw new IllegalArgumentException(
+          "force must pull at side grain, was "
+              + checked
+              + " on a "
+              + pull.words()
+              + pull.wood.name()
+              + "; turn the fastener into side grain, take a lag screw, or bolt through");
+    }
+    return checked;
+  }
+
+  private Measure<Length> unitLength() {
+    return Measure.of(1, HoldingLaw.lengthUnit(pull.fastener));
+  }
+
+  private double least(Notes n, Measure<Force> force) {
+    Unit<Force> unit = HoldingLaw.forceUnit(pull.fastener);
+    double one =
+        n.value("W", "force on a unit of length", "", force(Notes.NONE, unitLength()), unit);
+    double f = n.value("F", "force to hold", "", force.in(unit), unit);
+    double u = n.given("u", "that unit", 1);
+    double enough = n.length("l", "length that holds it", "F u / W", f * u / one);
+    double d =
+        n.given("d", "diameter", pull.fastener.diameter().in(HoldingLaw.lengthUnit(pull.fastener)));
+    double least = PullOut.leastDiameters(pull.fastener);
+    return enough >= least * d
+        ? n.length("L", "least length in the wood", "l", enough)
+        : n.length("L", "least that may be relied on", Math.round(least) + " d", least * d);
   }
 
   /**

@@ -8,6 +8,10 @@
  *       straight out?
  *   <li>{@link org.hammerscale.holding.LateralHold}: what does it bear from the side before the
  *       joint gives?
+ *   <li>{@link org.hammerscale.holding.StrapScrews}: which screws does this strap ask for, how many
+ *       and how long?
+ *   <li>{@link org.hammerscale.holding.DrivenStaple}, {@link org.hammerscale.holding.DriftBolt}:
+ *       what does iron hold that is driven?
  *   <li>{@link org.hammerscale.holding.FastenerRow}: how much do several bear together, and how
  *       much the first?
  * </ul>

@@ -10,6 +10,9 @@
  *   <li>{@link org.hammerscale.strength.BarrelOpening}: when does the curl open?
  *   <li>{@link org.hammerscale.strength.HingeHook}: does the hook bend, and where do I drill the
  *       post?
+ *   <li>{@link org.hammerscale.strength.CarryingHook}: when does a hook open that something hangs
+ *       from?
+ *   <li>{@link org.hammerscale.strength.Bracket}: what does a shelf or a sign pull at its screws?
  *   <li>{@link org.hammerscale.strength.NetSection}, {@link org.hammerscale.strength.Bearing}: what
  *       is left of the strap at its holes?
  * </ul>

@@ -115,6 +115,7 @@ class CheckDataTest {
             "m",
             "min",
             "mm",
+            "m²",
             "°",
             "°C"),
         units,

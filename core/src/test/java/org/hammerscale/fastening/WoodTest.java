@@ -64,7 +64,7 @@ class WoodTest {
     assertEquals(0.73, oak.ovenDry().value());
     assertEquals(0.68, oak.at12Percent().value());
     assertEquals(2, oak.sources().size());
-    assertEquals(38, Wood.species().size());
+    assertEquals(45, Wood.species().size());
     Wood larch = Wood.named("Western larch");
     assertFalse(larch.isHardwood() || larch.attacksIron());
     assertEquals(TwelvePercentGravity.of(0.52).ovenDry(), larch.ovenDry());

@@ -31,8 +31,11 @@ record ValidationTopic(CheckTopic topic, ToDoubleFunction<ValidationCase> answer
             HingeToolTopics.all(),
             FastenerTopics.all(),
             WoodTopics.all(),
+            ScrewTopics.all(),
             HoleLayoutTopics.all(),
-            CuttingTopics.all())
+            CuttingTopics.all(),
+            RailTopics.all(),
+            CarryTopics.all())
         .flatMap(List::stream)
         .sorted(Comparator.comparingInt(topic -> names.indexOf(topic.topic.name())))
         .toList();

@@ -1,0 +1,284 @@
+package org.hammerscale.strength;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Pressure;
+import org.hammerscale.internal.Arguments;
+import org.hammerscale.internal.Subscripts;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
+import org.hammerscale.working.Caution;
+import org.hammerscale.working.Notes;
+import org.hammerscale.working.Source;
+import org.hammerscale.working.Working;
+
+/**
+ * A bracket on a wall or a post, as of a shelf or a sign: what its load asks of each screw. The
+ * stiff plate turns about its foot, so that a screw at height y is pulled with T = W e y / Σ y²,
+ * and the foot presses with as much as all of them.
+ *
+ * <pre>{@code
+ * Bracket screwed = Bracket.carrying(newtons(200), millimetres(150)).screwedAt(millimetres(40), millimetres(200));
+ * screwed.pull(2)                        // 144.2 N  out of the wall, on the top screw
+ * screwed.shear()                        // 100 N    down, on each
+ * screwed.resultant(2)                   // 175.5 N  both together
+ * screwed.turningOnLowest().pull(2)      // 187.5 N  if the plate bends or the wall is soft
+ * }</pre>
+ *
+ * <p>Exact as statics of a stiff plate on a hard wall; with a thin plate or a soft wall the foot
+ * moves up, {@link #turningOnLowest} is a safe bound. Forces are in the load's unit. Source:
+ * statics.
+ */
+public final class Bracket {
+  private static final Source STATICS =
+      Source.computed("moments about the foot, pulls grow with the height above it");
+  private static final int MOST = 100;
+
+  private final Measure<Force> load;
+  private final Measure<Length> distance;
+  private final List<Measure<Length>> heights;
+  private final boolean onLowest;
+
+  private Bracket(
+      Measure<Force> load,
+      Measure<Length> distance,
+      List<Measure<Length>> heights,
+      boolean onLowest) {
+    this.load = load;
+    this.distance = distance;
+    this.heights = heights;
+    this.onLowest = onLowest;
+  }
+
+  /** A bracket under its load, to be screwed to the wall. */
+  public static final class Unscrewed {
+    private final Measure<Force> load;
+    private final Measure<Length> distance;
+
+    private Unscrewed(Measure<Force> load, Measure<Length> distance) {
+      this.load = load;
+      this.distance = distance;
+    }
+
+    /**
+     * The bracket with its screws.
+     *
+     * @param heights each screw's above the foot, 1 to 100, more than zero; two side by side are
+     *     told twice
+     * @return the bracket
+     * @throws IllegalArgumentException if there is none, or a height is not more than zero
+     */
+    @SafeVarargs
+    @SuppressWarnings("varargs")
+    public final Bracket screwedAt(Quantity<Length>... heights) {
+      Objects.requireNonNull(heights, "heights");
+      Arguments.count("number of heights", heights.length, 1, MOST, "tell that of each screw");
+      List<Measure<Length>> all = new ArrayList<>();
+      for (Quantity<Length> height : heights) {
+        all.add(Arguments.positive("height", height));
+      }
+      return new Bracket(load, distance, List.copyOf(all), false);
+    }
+
+    /** Load and distance. */
+    @Override
+    public String toString() {
+      return "bracket under " + load + " at " + distance + ", not screwed yet";
+    }
+  }
+
+  /**
+   * A bracket under a load.
+   *
+   * @param load W, what presses down on it, more than zero
+   * @param distance e, from the wall to the load, more than zero
+   * @return the bracket, to be screwed to the wall
+   * @throws IllegalArgumentException if an argument is not more than zero
+   */
+  public static Unscrewed carrying(Quantity<Force> load, Quantity<Length> distance) {
+    return new Unscrewed(
+        Arguments.positiveForce("load", load), Arguments.positive("distance", distance));
+  }
+
+  /**
+   * A bracket whose hanging sign the wind blows on, square to it: the same, sideways. Heights are
+   * then the distances of the screws from the side that the plate turns about.
+   *
+   * @param wind its pressure, more than zero
+   * @param sign the area that it blows on, more than zero
+   * @param distance from the wall to the middle of the sign, more than zero
+   * @return the bracket under q A at that distance
+   * @throws IllegalArgumentException if an argument is not more than zero
+   */
+  public static Unscrewed blownOn(
+      Quantity<Pressure> wind, Quantity<Area> sign, Quantity<Length> distance) {
+    double pascals = Arguments.positivePressure("wind", wind).in(ShopUnits.PASCAL);
+    double metres = Arguments.positiveArea("sign", sign).in(ShopUnits.SQUARE_METRE);
+    Measure<Force> force = Measure.of(pascals * metres, ShopUnits.NEWTON);
+    boolean customary = StressUnits.ofPressure(Measure.from(wind)).equals(StressUnits.CUSTOMARY);
+    return carrying(customary ? force.to(ShopUnits.POUND_FORCE) : force, distance);
+  }
+
+  /**
+   * The same where the plate turns about its lowest screw instead of its foot.
+   *
+   * @return the bracket
+   * @throws IllegalArgumentException if all screws are at one height
+   */
+  public Bracket turningOnLowest() {
+    Measure<Length> lowest = lowest();
+    if (heights.stream().noneMatch(height -> height.isGreaterThan(lowest))) {
+      throw new IllegalArgumentException(
+          "heights must differ for a plate that turns on its lowest screw, was all at "
+              + lowest
+              + "; set a screw higher");
+    }
+    return new Bracket(load, distance, heights, true);
+  }
+
+  /**
+   * How a screw is pulled out of the wall.
+   *
+   * @param screw which one, 1 for the first told
+   * @return the force, exact for a stiff plate
+   * @throws IllegalArgumentException if there is no such screw
+   */
+  public Measure<Force> pull(int screw) {
+    checked(screw);
+    return load.withValue(pull(Notes.NONE, screw));
+  }
+
+  /**
+   * How the foot presses on the wall: as all screws together are pulled.
+   *
+   * @return the force, exact for a stiff plate
+   */
+  public Measure<Force> footPush() {
+    double sum = 0;
+    for (int i = 1; i <= heights.size(); i++) {
+      sum += pull(Notes.NONE, i);
+    }
+    return load.withValue(sum);
+  }
+
+  /**
+   * What each screw bears down the wall, if they share alike.
+   *
+   * @return W / n, exact
+   */
+  public Measure<Force> shear() {
+    return load.divide(heights.size());
+  }
+
+  /**
+   * Pull and shear of a screw together.
+   *
+   * @param screw which one, 1 for the first told
+   * @return √(T² + V²), exact
+   * @throws IllegalArgumentException if there is no such screw
+   */
+  public Measure<Force> resultant(int screw) {
+    checked(screw);
+    return load.withValue(resultant(Notes.NONE, screw));
+  }
+
+  /** {@return that plate and wall give, and that no design is certified} */
+  public List<Caution> cautions() {
+    List<Caution> cautions = new ArrayList<>();
+    cautions.add(
+        Caution.limit(
+            "a thin plate bends and a soft wall gives, so that the foot moves up and the top screw is"
+                + " pulled more: reckon it turning on its lowest screw as well; screws share the load"
+                + " down the wall unequally",
+            STATICS));
+    cautions.addAll(LoadCautions.OF_STRENGTH);
+    return List.copyOf(cautions);
+  }
+
+  /**
+   * How the pull of a screw was found.
+   *
+   * @param screw which one, 1 for the first told
+   * @return the working of {@link #pull}
+   * @throws IllegalArgumentException if there is no such screw
+   */
+  public Working working(int screw) {
+    checked(screw);
+    return taken("pull on screw " + screw, n -> pull(n, screw));
+  }
+
+  /**
+   * How pull and shear of a screw together were found.
+   *
+   * @param screw which one, 1 for the first told
+   * @return the working of {@link #resultant}
+   * @throws IllegalArgumentException if there is no such screw
+   */
+  public Working resultantWorking(int screw) {
+    checked(screw);
+    return taken("pull and shear of screw " + screw, n -> resultant(n, screw));
+  }
+
+  private Working taken(String title, Notes.Calculation calculation) {
+    return Notes.taken(title, distance.getUnit(), calculation)
+        .withSource(STATICS)
+        .withCautions(cautions());
+  }
+
+  private double pull(Notes n, int screw) {
+    Unit<Length> unit = distance.getUnit();
+    double w = n.value("W", "load", "", load.getValue(), load.getUnit());
+    double e = n.given("e", "load from the wall", distance.getValue());
+    double foot = onLowest ? lowest().in(unit) : 0;
+    double squares = 0;
+    StringBuilder formula = new StringBuilder();
+    for (int i = 0; i < heights.size(); i++) {
+      String symbol = "y" + Subscripts.of(i + 1);
+      double y = n.given(symbol, "height of screw " + (i + 1), heights.get(i).in(unit) - foot);
+      squares += y * y;
+      formula.append(i == 0 ? "" : " + ").append(symbol).append("²");
+    }
+    double q = n.area("q", "squares added up", formula.toString(), squares);
+    double y = heights.get(screw - 1).in(unit) - foot;
+    String pulled = "W e y" + Subscripts.of(screw) + " / q";
+    return n.value("T", "pull out of the wall", pulled, w * e * y / q, load.getUnit());
+  }
+
+  private double resultant(Notes n, int screw) {
+    double t = pull(n, screw);
+    double w = load.getValue();
+    double v =
+        n.value("V", "share down", "W / " + heights.size(), w / heights.size(), load.getUnit());
+    return n.value("R", "both together", "√(T² + V²)", Math.sqrt(t * t + v * v), load.getUnit());
+  }
+
+  private Measure<Length> lowest() {
+    Measure<Length> lowest = heights.get(0);
+    for (Measure<Length> height : heights) {
+      lowest = height.isLessThan(lowest) ? height : lowest;
+    }
+    return lowest;
+  }
+
+  private void checked(int screw) {
+    Arguments.count("screw", screw, 1, heights.size(), "1 is the first that was told");
+  }
+
+  /** Load, distance and screws. */
+  @Override
+  public String toString() {
+    return "bracket under "
+        + load
+        + " at "
+        + distance
+        + ", "
+        + heights.size()
+        + (heights.size() == 1 ? " screw" : " screws");
+  }
+}

@@ -10,9 +10,10 @@ import static org.hammerscale.units.Measures.millimetres;
 import static org.hammerscale.units.Measures.minutes;
 import static org.hammerscale.units.Measures.pounds;
 import static org.hammerscale.units.Measures.poundsForce;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.hammerscale.bending.Basket;
 import org.hammerscale.bending.Bend;
@@ -402,12 +403,15 @@ class ToStringTest {
             HoleTemplate.of(HOLES.layout(), inches(1)),
             BentDrawing.of(Ring.inside(inches(1), section)),
             CurveDrawing.of(Cooling.from(celsius(1100), bar)));
+    List<String> wide = new ArrayList<>();
     for (Object thing : all) {
       String text = thing.toString();
       assertFalse(text.contains("@") || text.contains("["), text);
       // A working is a table of formulas, and as wide as they are.
-      boolean fits = thing instanceof Working || text.lines().allMatch(l -> l.length() <= COLUMNS);
-      assertTrue(fits, text);
+      if (!(thing instanceof Working)) {
+        text.lines().filter(line -> line.length() > COLUMNS).forEach(wide::add);
+      }
     }
+    assertEquals(List.of(), wide);
   }
 }

@@ -35,10 +35,10 @@ import org.hammerscale.working.Working;
  * tenon.lengthBeyond()   // 7.016 mm  to stand out of the other bar
  * tenon.length()         // 13.02 mm  from the shoulder, before it is headed
  * tenon.shoulderWidth()  // 3 mm  all round, to bear on it
- * tenon.stock(bar)       // 6.096 mm (5.196 mm to 7.375 mm)  of the bar, by hand
+ * tenon.stock(bar)       // 6.178 mm (5.105 mm to 7.474 mm)  of the bar, by hand
  * }</pre>
  *
- * <p>Exact as geometry; the bar it uses is an estimate by {@link HandAllowance#SMALL_WORK} unless
+ * <p>Exact as geometry; the bar it uses is an estimate by {@link HandAllowance#SET_DOWN} unless
  * another allowance is given. No printed rule for the width of a shoulder was found. Source:
  * conservation of volume.
  */
@@ -100,7 +100,7 @@ public final class Tenon implements Feature {
                 + "; make it of the tenon's section");
       }
       Measure<Length> grip = Arguments.positive("thickness", thickness);
-      return new Tenon(bar, peg, peg, grip, head, HandAllowance.SMALL_WORK);
+      return new Tenon(bar, peg, peg, grip, head, HandAllowance.SET_DOWN);
     }
 
     /** Both sections. */
@@ -226,6 +226,12 @@ public final class Tenon implements Feature {
     return hand.addedTo(Losses.NONE, metalKept());
   }
 
+  /** {@return yes, but for no allowance at all: finished pieces have been through the fire} */
+  @Override
+  public boolean holdsScale() {
+    return hand.holdsScale();
+  }
+
   /** {@return the other bar's thickness and the height of the head} */
   @Override
   public Measure<Length> reach() {
@@ -282,6 +288,6 @@ public final class Tenon implements Feature {
   /** Sections, thickness and head. */
   @Override
   public String toString() {
-    return "tenon of " + peg + " on " + bar + " through " + grip + ", with a " + head.name();
+    return "tenon of " + peg + " on " + bar + "\n  through " + grip + ", with a " + head.name();
   }
 }

@@ -327,7 +327,7 @@ public final class StrapScrews {
         + board
         + " of "
         + wood.name()
-        + ", pulled off by "
+        + "\n  pulled off by "
         + pull
         + ", pushed across by "
         + across;

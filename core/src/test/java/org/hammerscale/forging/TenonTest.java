@@ -31,6 +31,8 @@ class TenonTest {
         (600 + head) / 256, TENON.by(HandAllowance.NONE).stock(BAR).likely().getValue(), 1e-12);
     assertTrue(TENON.stock(BAR).likely().isGreaterThan(millimetres((600 + head) / 256)));
     assertTrue(TENON.by(HandAllowance.NONE).metalLost().total().high().getValue() == 0);
+    assertTrue(TENON.holdsScale());
+    assertFalse(TENON.by(HandAllowance.NONE).holdsScale());
   }
 
   @Test
@@ -63,7 +65,8 @@ class TenonTest {
     Tenon loose = TENON.inHole(Section.square(millimetres(10.5)));
     Workings.check(loose.working(), loose.length());
     assertEquals(
-        "tenon of 10 mm square on 16 mm square through 6 mm, with a domed head", TENON.toString());
+        "tenon of 10 mm square on 16 mm square\n  through 6 mm, with a domed head",
+        TENON.toString());
     assertEquals("tenon of 10 mm square on 16 mm square", Tenon.between(BAR, PEG).toString());
   }
 

@@ -306,7 +306,7 @@ class StrapScrewsTest {
   @Test
   void refusesWhatHasNoAnswer() {
     assertEquals(
-        "screws through 3/16 in into 1 1/2 in of Douglas-fir coast, pulled off by 36 lbf,"
+        "screws through 3/16 in into 1 1/2 in of Douglas-fir coast\n  pulled off by 36 lbf,"
             + " pushed across by 70 lbf",
         LOADED.toString());
     assertEquals(

@@ -270,8 +270,8 @@ class JobSheetTest {
     assertEquals("piece,cut,mark,off first,off last,remark", lines.get(0));
     assertTrue(lines.get(1).startsWith("Walled-garden gate door leaf,"), lines.get(1));
     assertTrue(lines.get(1).endsWith(" in,,,"), lines.get(1));
-    // 4 in went off a tip where less was expected: the others are cut shorter.
-    lines.set(1, lines.get(1).replace(",,,", ",7/16 in,4 in,"));
+    // 1 3/8 in went off a tip where 1 in was expected: the others are cut shorter.
+    lines.set(1, lines.get(1).replace(",,,", ",7/16 in,1 3/8 in,"));
     lines.add("Walled-garden gate door leaf,a length,,,1 in,");
     Files.write(trials, lines);
     out.reset();

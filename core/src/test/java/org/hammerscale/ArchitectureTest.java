@@ -33,6 +33,7 @@ class ArchitectureTest {
           "spacing",
           "piece",
           "hinge",
+          "latch",
           "fastening",
           "holding",
           "strength");
@@ -43,9 +44,9 @@ class ArchitectureTest {
           List.of("heat", "forging", "bending", "punching", "spacing"),
           List.of("scale", "forging", "bending", "punching", "spacing"),
           List.of("piece", "forging", "bending", "punching", "spacing"),
-          List.of("hinge", "fastening"),
+          List.of("hinge", "latch", "fastening"),
           List.of("holding", "strength"),
-          List.of("holding", "hinge"));
+          List.of("holding", "hinge", "latch"));
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()

@@ -24,6 +24,7 @@ record ValidationTopic(String title, String file, ToDoubleFunction<ValidationCas
             HingeToolTopics.all(),
             FastenerTopics.all(),
             WoodTopics.all(),
+            LatchTopics.all(),
             HoleLayoutTopics.all())
         .flatMap(List::stream)
         .toList();

@@ -84,6 +84,8 @@ public final class RatioTable {
     row("swingLimitUnequal", "", true);
     row("leastNotch", "", true);
     nanoseconds("hingePair", 20_000);
+    nanoseconds("thumbLatch", 20_000);
+    nanoseconds("slideBolt", 20_000);
     nanoseconds("wholeJob", 100_000);
     nanoseconds("widestSpacing 12 20 0", 50_000);
     nanoseconds("nearestToEven 12 20 0", 50_000);

@@ -36,8 +36,8 @@ import org.jspecify.annotations.Nullable;
  * bolt.leastEngagement()          // 33 mm     once the door has shrunk
  * bolt.staple().insideWidth()     // 13 mm     on a mark, never tighter than asked
  * bolt.tilt()                     // 0.5726°   how far it cocks in them
- * bolt.keeper().insideWidth()     // 19 mm     takes the drop and the cocked tip
- * bolt.bolt().layout().cutLength()   // 164 mm  of the rod
+ * bolt.keeper().insideWidth()     // 18 mm     takes the drop and the cocked tip
+ * bolt.bolt().layout().cutLength()   // 162 mm  of the rod
  * }</pre>
  *
  * <p>Engagement is travel − gap − set-back. In openings D = d + c and s apart outside to outside

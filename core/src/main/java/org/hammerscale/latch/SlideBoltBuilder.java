@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  * Asks for a {@link SlideBolt}, one demand after the other; what is not said stays usual: the bolt
  * ends flush with the door's edge when drawn, no gap, staples of half the bolt's thickness, apart
  * by twice the throw and twice the thickness and a quarter of the throw from the edge, a sixteenth
- * of the thickness of room in them, and a knob of half the bolt's thickness. Each method gives back this builder.
+ * of the thickness of room in them, and a knob of half the bolt's thickness. Each method gives back
+ * this builder.
  *
  * <pre>{@code
  * Bar rod = Bar.of(Section.round(inches("1/2")), Material.MILD_STEEL);

@@ -28,7 +28,7 @@ import org.hammerscale.working.Working;
  * Bar rod = Bar.of(Section.round(millimetres(6)), Material.MILD_STEEL);
  * Staple staple = Staple.inside(millimetres(13), rod).standing(millimetres(13)).driven(millimetres(40));
  * staple.legCentres()                // 19 mm  between the holes that are bored for it
- * staple.piece().layout().cutLength()   // 115.84 mm  of the rod, both points drawn from it
+ * staple.piece().layout().cutLength()   // 106.85 mm  of the rod, both points drawn from it
  * Staple through = staple.clenchedThrough(millimetres(30));
  * through.inWood()                   // 48 mm  the board, and three diameters to turn over
  * }</pre>
@@ -172,6 +172,11 @@ public final class Staple {
   /** {@return how much of each leg is in the wood, or beyond the face of it; with the clench} */
   public Measure<Length> inWood() {
     return depth;
+  }
+
+  /** Whether the crown is a half round on both its sides, so that its top is round. */
+  boolean hasRoundCrown() {
+    return !square && !height.isLessThan(width.divide(2));
   }
 
   /** {@return whether its points are turned over behind the board} */

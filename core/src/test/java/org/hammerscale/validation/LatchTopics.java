@@ -1,5 +1,7 @@
 package org.hammerscale.validation;
 
+import static org.hammerscale.units.Measures.degrees;
+import static org.hammerscale.units.Measures.megapascals;
 import static org.hammerscale.units.Measures.millimetres;
 import static org.hammerscale.units.Measures.newtons;
 
@@ -7,9 +9,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import javax.measure.quantity.Length;
+import org.hammerscale.latch.CabinHook;
 import org.hammerscale.latch.DoorMovement;
+import org.hammerscale.latch.HandleRule;
+import org.hammerscale.latch.Hasp;
+import org.hammerscale.latch.HaspBuilder;
+import org.hammerscale.latch.LatchCatch;
+import org.hammerscale.latch.LatchSpring;
 import org.hammerscale.latch.SlideBolt;
 import org.hammerscale.latch.SlideBoltBuilder;
+import org.hammerscale.latch.Staple;
+import org.hammerscale.latch.ThumbLatch;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Section;
@@ -23,7 +33,14 @@ final class LatchTopics {
 
   static List<ValidationTopic> all() {
     return List.of(
+        new ValidationTopic("Lift of thumb latches", "latch_lifts.csv", LatchTopics::lift),
+        new ValidationTopic("Catches of latches", "latch_catches.csv", LatchTopics::caught),
+        new ValidationTopic("Handles", "handles.csv", LatchTopics::handle),
         new ValidationTopic("Slide bolts", "slide_bolts.csv", LatchTopics::bolt),
+        new ValidationTopic("Cabin hooks", "cabin_hooks.csv", LatchTopics::hook),
+        new ValidationTopic("Slots of hasps", "hasp_slots.csv", LatchTopics::hasp),
+        new ValidationTopic("Padlocks on hasps", "hasp_shackles.csv", LatchTopics::shackle),
+        new ValidationTopic("Latch springs", "latch_springs.csv", LatchTopics::spring),
         new ValidationTopic("Doors that move", "door_movement.csv", LatchTopics::movement));
   }
 
@@ -44,6 +61,10 @@ final class LatchTopics {
         throw new IllegalArgumentException("no input " + name + " in " + values);
       }
       return value;
+    }
+
+    boolean has(String name) {
+      return values.containsKey(name);
     }
 
     Measure<Length> mm(String name) {
@@ -118,6 +139,147 @@ final class LatchTopics {
             .stapledApart(millimetres(apart))
             .bolt();
     return SlideBoltLoad.of(bolt, newtons(in.number("F")));
+  }
+
+  private static double lift(ValidationCase c) {
+    Inputs in = Inputs.of(c);
+    ThumbLatch latch = latch(in, in.number("u"), in.number("X"), in.number("s"));
+    return switch (c.text("quantity")) {
+      case "turn of the lever" -> latch.leverAngle().in(ShopUnits.DEGREE);
+      case "lift at the contact" -> latch.liftAtContact().in(ShopUnits.MILLIMETRE);
+      case "turn of the bar" -> latch.barAngle().in(ShopUnits.DEGREE);
+      case "lift at the catch" -> latch.lift().in(ShopUnits.MILLIMETRE);
+      default -> throw new IllegalArgumentException(c.text("quantity"));
+    };
+  }
+
+  /** A door as thick as leaves its lever so far from the far face of a bar of 6 mm. */
+  private static ThumbLatch latch(Inputs in, double below, double at, double travel) {
+    Bar bar = flat(24, 6);
+    return ThumbLatch.through(in.mm("z").subtract(millimetres(6)), bar, millimetres(at + 10))
+        .thumbAt(in.mm("a"), millimetres(travel))
+        .lifting(in.mm("x"), millimetres(at))
+        .pivotAboveEdge(millimetres(below))
+        .into(LatchCatch.standing(millimetres(2)), millimetres(0))
+        .latch();
+  }
+
+  private static double caught(ValidationCase c) {
+    Inputs in = Inputs.of(c);
+    return switch (c.text("quantity")) {
+      case "engagement" ->
+          LatchCatch.standing(in.mm("n"))
+              .under(in.mm("c"))
+              .engagement(in.mm("s"))
+              .in(ShopUnits.MILLIMETRE);
+      case "thumb force" ->
+          latch(in, 6, in.number("x") + 50, 4)
+              .thumbForce(newtons(in.number("W")), in.mm("X"))
+              .in(ShopUnits.NEWTON);
+      case "closing force" ->
+          LatchCatch.standing(millimetres(10))
+              .closingForce(newtons(in.number("N")), degrees(in.number("ramp")), in.number("mu"))
+              .in(ShopUnits.NEWTON);
+      default -> throw new IllegalArgumentException(c.text("quantity"));
+    };
+  }
+
+  private static double handle(ValidationCase c) {
+    if (c.text("quantity").equals("force")) {
+      return HandleRule.adaMostForce().in(ShopUnits.POUND_FORCE);
+    }
+    try {
+      HandleRule rule = (HandleRule) HandleRule.class.getField(c.text("rule")).get(null);
+      return (c.text("bound").equals("least") ? rule.least() : rule.most()).in(c.lengthUnit());
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalArgumentException(c.text("rule"), e);
+    }
+  }
+
+  private static double hook(ValidationCase c) {
+    Inputs in = Inputs.of(c);
+    Bar rod = steel(Section.round(millimetres(8)));
+    CabinHook hook =
+        CabinHook.betweenEyes(in.mm("r"), in.mm("x"), rod)
+            .off(in.mm("n"), in.mm("y"))
+            .heldOpen(degrees(in.number("angle")))
+            .hook();
+    return switch (c.text("quantity")) {
+      case "length" -> hook.length().in(ShopUnits.MILLIMETRE);
+      case "other opening" -> hook.otherOpening().in(ShopUnits.DEGREE);
+      case "lever arm" -> hook.leverArm().in(ShopUnits.MILLIMETRE);
+      case "swing for 1 mm of slack" -> hook.play(millimetres(1)).in(ShopUnits.DEGREE);
+      default -> throw new IllegalArgumentException(c.text("quantity"));
+    };
+  }
+
+  private static double hasp(ValidationCase c) {
+    Inputs in = Inputs.of(c);
+    boolean round = c.text("top").equals("round");
+    double along = in.number("x2") - in.number("x1");
+    // In line the legs are of 4 mm with what is between them; across, one leg is what the slot
+    // sees.
+    double wire = round ? 4 : along;
+    Staple staple =
+        Staple.inside(millimetres(round ? along - 8 : 12), steel(Section.round(millimetres(wire))))
+            .standing(in.mm("H").subtract(millimetres(wire)));
+    HaspBuilder asked =
+        Hasp.of(steel(Section.flat(millimetres(60), in.mm("t"))), staple)
+            .stapledAt(in.mm("x1"))
+            .pinAbove(in.mm("u"));
+    Hasp hasp = (round ? asked.inLine() : asked).hasp();
+    return switch (c.text("quantity")) {
+      case "from" -> hasp.slotFrom().in(ShopUnits.MILLIMETRE);
+      case "to" -> hasp.slotTo().in(ShopUnits.MILLIMETRE);
+      case "length" -> hasp.slotLength().in(ShopUnits.MILLIMETRE);
+      case "longer than the staple" -> hasp.longerForSwing().in(ShopUnits.MILLIMETRE);
+      default -> throw new IllegalArgumentException(c.text("quantity"));
+    };
+  }
+
+  private static double shackle(ValidationCase c) {
+    Inputs in = Inputs.of(c);
+    if (c.text("quantity").equals("least height inside")) {
+      return Hasp.leastInside(in.mm("t"), in.mm("d"), in.mm("c")).in(ShopUnits.MILLIMETRE);
+    }
+    Staple staple =
+        Staple.inside(millimetres(14), steel(Section.round(millimetres(8)))).standing(in.mm("H"));
+    return Hasp.of(steel(Section.flat(millimetres(60), in.mm("t"))), staple)
+        .stapledAt(millimetres(80))
+        .hasp()
+        .play(in.mm("d"))
+        .in(ShopUnits.MILLIMETRE);
+  }
+
+  private static double spring(ValidationCase c) {
+    Inputs in = Inputs.of(c);
+    if (c.text("quantity").equals("taper of a factor")) {
+      return LatchSpring.taperOf(in.number("K"));
+    } else if (c.text("quantity").equals("factor of a taper")) {
+      return LatchSpring.of(millimetres(100), millimetres(10), millimetres(1))
+          .taperedTo(in.number("tip"))
+          .factor();
+    } else if (c.text("quantity").equals("force at travel")) {
+      // A strip of 4 N/mm: E b t³/(4 L³).
+      LatchSpring leaf =
+          LatchSpring.of(millimetres(100), millimetres(16), millimetres(10))
+              .ofModulus(megapascals(in.number("rate") * 250));
+      return leaf.forceAt(in.mm("travel"), in.mm("set")).in(ShopUnits.NEWTON);
+    }
+    LatchSpring leaf =
+        LatchSpring.of(in.mm("L"), in.has("b") ? in.mm("b") : millimetres(10), in.mm("t"));
+    return switch (c.text("quantity")) {
+      case "root stress" -> leaf.stress(newtons(in.number("P"))).in(ShopUnits.MEGAPASCAL);
+      case "deflection" ->
+          leaf.taperedTo(in.number("tip"))
+              .deflection(newtons(in.number("P")))
+              .in(ShopUnits.MILLIMETRE);
+      case "travel at a stress" ->
+          leaf.taperedTo(in.number("tip"))
+              .mostTravel(megapascals(in.number("S")))
+              .in(ShopUnits.MILLIMETRE);
+      default -> throw new IllegalArgumentException(c.text("quantity"));
+    };
   }
 
   private static double movement(ValidationCase c) {

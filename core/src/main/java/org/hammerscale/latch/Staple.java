@@ -222,7 +222,7 @@ public final class Staple {
     cautions.add(
         Caution.danger(
             "wear eye protection when driving a staple; bore for its legs so that the wood does"
-                + " not split, and drive it across the grain, one leg in each line of it"));
+                + " not split, its two legs never in one line of the grain"));
     if (clenched) {
       cautions.add(
           Caution.limit(

@@ -59,6 +59,7 @@ public final class ThumbLatch {
   private final Measure<Length> door;
   private final Measure<Length> length;
   private final Measure<Length> pivotOut;
+  private final LatchMotion motion;
   private final Measure<Length> thumb;
   private final Measure<Length> travel;
   private final Measure<Length> contact;
@@ -96,6 +97,7 @@ public final class ThumbLatch {
     this.nose = asked.nose;
     this.backPlate = asked.backPlate;
     this.closing = asked.closing;
+    this.motion = new LatchMotion(asked, reach());
     checkLever();
     checkCatch(asked.rise);
     checkHandle();
@@ -120,27 +122,27 @@ public final class ThumbLatch {
 
   /** {@return how far the lever turns; exact, in degrees} */
   public Measure<Angle> leverAngle() {
-    return degrees(lever(Notes.NONE));
+    return degrees(motion.lever(Notes.NONE));
   }
 
   /** {@return how far the lever lifts the bar where it touches it: y = z tan φ; exact} */
   public Measure<Length> liftAtContact() {
-    return Measure.of(atContact(Notes.NONE), unit);
+    return Measure.of(motion.atContact(Notes.NONE), unit);
   }
 
   /** {@return how far the bar turns; exact, in degrees} */
   public Measure<Angle> barAngle() {
-    return degrees(turn(Notes.NONE));
+    return degrees(motion.turn(Notes.NONE));
   }
 
   /** {@return how far the bar's lower edge rises at the catch; exact} */
   public Measure<Length> lift() {
-    return Measure.of(lift(Notes.NONE), unit);
+    return Measure.of(motion.lift(Notes.NONE), unit);
   }
 
   /** {@return how the lift at the catch was found} */
   public Working working() {
-    return Notes.taken("lift of a thumb latch at its catch", unit, this::lift)
+    return Notes.taken("lift of a thumb latch at its catch", unit, motion::lift)
         .withSource(LEVERS)
         .withCautions(cautions());
   }
@@ -190,7 +192,7 @@ public final class ThumbLatch {
   public Measure<Force> thumbForce(Quantity<Force> down, Quantity<Length> fromPivot) {
     Measure<Force> press = Arguments.notNegativeForce("down", down);
     Measure<Length> at = Arguments.notNegative("fromPivot", fromPivot);
-    return press.withValue(force(Notes.NONE, press, at));
+    return press.withValue(motion.force(Notes.NONE, press, at));
   }
 
   /**
@@ -204,7 +206,8 @@ public final class ThumbLatch {
   public Working thumbForceWorking(Quantity<Force> down, Quantity<Length> fromPivot) {
     Measure<Force> press = Arguments.notNegativeForce("down", down);
     Measure<Length> at = Arguments.notNegative("fromPivot", fromPivot);
-    return Notes.taken("force of the thumb", unit, n -> force(n, press, at)).withSource(STATICS);
+    return Notes.taken("force of the thumb", unit, n -> motion.force(n, press, at))
+        .withSource(STATICS);
   }
 
   /**
@@ -348,7 +351,7 @@ public final class ThumbLatch {
   }
 
   private Staple guide(Bar rod, @Nullable Graduation<Length> rule) {
-    double turned = turn(Notes.NONE);
+    double turned = motion.turn(Notes.NONE);
     Measure<Length> far = guideAt().add(rod.section().width().to(unit).divide(2));
     Measure<Length> above = depth().subtract(edgeBelow);
     Measure<Length> span =
@@ -382,7 +385,7 @@ public final class ThumbLatch {
         "edgeBelow", edgeBelow, "the bar's depth", depth(), "set the pivot into the bar");
     Arguments.atMost("contact", contact, "the catch's place", catchAt, "lift the bar before it");
     // Where the lever would have to lift the edge past the pivot's own circle it never meets it.
-    double rise = Math.hypot(contact.in(unit), atContact(Notes.NONE) - edgeBelow.in(unit));
+    double rise = Math.hypot(contact.in(unit), motion.atContact(Notes.NONE) - edgeBelow.in(unit));
     if (!(edgeBelow.in(unit) < rise)) {
       throw new IllegalArgumentException(
           "contact must lie farther from the pivot than the bar's edge is below it, "
@@ -391,7 +394,7 @@ public final class ThumbLatch {
               + contact
               + "; lift the bar farther out");
     }
-    if (!(turn(Notes.NONE) < Math.PI / 3)) {
+    if (!(motion.turn(Notes.NONE) < Math.PI / 3)) {
       throw new IllegalArgumentException(
           "contact must let the bar turn by less than 60°, was "
               + contact
@@ -443,53 +446,12 @@ public final class ThumbLatch {
     }
   }
 
-  private double lever(Notes n) {
-    double s = n.given("s", "travel of the thumb", travel.in(unit));
-    double a = n.given("a", "thumb from the lever's pivot", thumb.in(unit));
-    return n.value("φ", "turn of the lever", "asin(s / a)", Math.asin(s / a), ShopUnits.RADIAN);
-  }
-
-  private double atContact(Notes n) {
-    double angle = lever(n);
-    double z = n.given("z", "pivot to the bar's far face", reach().in(unit));
-    return n.length("y", "lift at the contact", "z tan(φ)", z * Math.tan(angle));
-  }
-
-  private double turn(Notes n) {
-    double y = atContact(n);
-    double x = n.given("x", "contact along the bar", contact.in(unit));
-    double u = n.given("u", "edge below the bar's pivot", edgeBelow.in(unit));
-    double far = Math.sqrt(x * x + (y - u) * (y - u));
-    n.length("q", "contact from the bar's pivot", "√(x² + (y − u)²)", far);
-    double angle = Math.atan((y - u) / x) + Math.asin(u / far);
-    return n.value(
-        "γ", "turn of the bar", "atan((y − u) / x) + asin(u / q)", angle, ShopUnits.RADIAN);
-  }
-
-  private double lift(Notes n) {
-    double angle = turn(n);
-    double u = edgeBelow.in(unit);
-    double at = n.given("X", "catch along the bar", catchAt.in(unit));
-    double up = at * Math.tan(angle) - u / Math.cos(angle) + u;
-    return n.length("Y", "lift at the catch", "X tan(γ) − u / cos(γ) + u", up);
-  }
-
   private double slot(Notes n) {
-    double angle = lever(n);
+    double angle = motion.lever(n);
     double z = n.given("z", "pivot to the door's inner face", pivotOut.add(door).in(unit));
     double t = n.given("t", "thickness of the lever", lever.section().thickness().in(unit));
     double r = n.given("r", "room", room.in(unit));
     return n.length("h", "slot through the door", "t + z tan(φ) + r", t + z * Math.tan(angle) + r);
-  }
-
-  private double force(Notes n, Measure<Force> press, Measure<Length> at) {
-    double w = n.value("W", "press on the bar", "", press.getValue(), press.getUnit());
-    double far = n.given("X", "where it presses along the bar", at.in(unit));
-    double x = n.given("x", "contact along the bar", contact.in(unit));
-    double z = n.given("z", "lever's pivot to the bar's far face", reach().in(unit));
-    double a = n.given("a", "thumb from the lever's pivot", thumb.in(unit));
-    double thumbs = w * (far / x) * (z / a);
-    return n.value("F", "force of the thumb", "W (X / x) (z / a)", thumbs, press.getUnit());
   }
 
   /** Pattern, door, and both lifts. */

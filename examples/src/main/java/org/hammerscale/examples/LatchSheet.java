@@ -47,8 +47,8 @@ public final class LatchSheet {
     sheet.staple("staples", bolt.staple());
     sheet.staple("keeper", bolt.keeper());
     sheet.sheet.entry(
-        "staples at",
-        "%s and %s from the door's edge to their middles; keeper %s beyond it",
+        "places",
+        "staples %s and %s from the door's edge to their middles; keeper %s beyond it",
         sheet.told(bolt.places().get(0)),
         sheet.told(bolt.places().get(1)),
         sheet.told(bolt.places().get(2).negate()));

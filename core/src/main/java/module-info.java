@@ -14,6 +14,7 @@ module org.hammerscale.core {
   exports org.hammerscale.heat;
   exports org.hammerscale.hinge;
   exports org.hammerscale.holding;
+  exports org.hammerscale.latch;
   exports org.hammerscale.piece;
   exports org.hammerscale.punching;
   exports org.hammerscale.scale;

@@ -34,6 +34,7 @@ import org.hammerscale.forging.*;
 import org.hammerscale.heat.*;
 import org.hammerscale.hinge.*;
 import org.hammerscale.holding.*;
+import org.hammerscale.latch.*;
 import org.hammerscale.piece.*;
 import org.hammerscale.punching.*;
 import org.hammerscale.scale.*;

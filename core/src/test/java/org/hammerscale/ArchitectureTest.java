@@ -34,6 +34,7 @@ class ArchitectureTest {
           "piece",
           "cutting",
           "hinge",
+          "latch",
           "fastening",
           "holding",
           "strength",
@@ -49,9 +50,9 @@ class ArchitectureTest {
           List.of("cutting", "heat"),
           List.of("cutting", "scale"),
           List.of("cutting", "forging", "bending", "punching", "spacing"),
-          List.of("hinge", "fastening"),
+          List.of("hinge", "latch", "fastening"),
           List.of("holding", "strength"),
-          List.of("holding", "hinge"));
+          List.of("holding", "hinge", "latch"));
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()

@@ -84,6 +84,8 @@ public final class RatioTable {
     row("swingLimitUnequal", "", true);
     row("leastNotch", "", true);
     nanoseconds("hingePair", 20_000);
+    nanoseconds("thumbLatch", 20_000);
+    nanoseconds("slideBolt", 20_000);
     nanoseconds("wholeJob", 100_000);
     nanoseconds("nextCutOf1000Trials", 20_000);
     nanoseconds("nextPieceOf1000Trials", 20_000);

@@ -31,6 +31,7 @@ record ValidationTopic(CheckTopic topic, ToDoubleFunction<ValidationCase> answer
             HingeToolTopics.all(),
             FastenerTopics.all(),
             WoodTopics.all(),
+            LatchTopics.all(),
             ScrewTopics.all(),
             HoleLayoutTopics.all(),
             CuttingTopics.all(),

@@ -5,9 +5,9 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
-import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.StatUtils;
 import org.hammerscale.internal.Arguments;
+import org.hammerscale.internal.StudentT;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Losses;
 import org.hammerscale.units.Estimate;
@@ -173,7 +173,7 @@ public final class HandAllowance {
     if (mean < 0) {
       throw refused("have a middle of at most 1", shares, "measure the sections that geometry had");
     }
-    double t = new TDistribution(null, n - 1).inverseCumulativeProbability(NINETEEN_OF_TWENTY);
+    double t = StudentT.quantile(n - 1, NINETEEN_OF_TWENTY);
     double reach = t * Math.sqrt(StatUtils.variance(logs) * (1 + 1d / n));
     if (reach > Math.log(WILD)) {
       throw refused("scatter less", shares, "look for the cause, or forge more pieces");

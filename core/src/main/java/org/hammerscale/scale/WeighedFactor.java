@@ -1,8 +1,8 @@
 package org.hammerscale.scale;
 
 import javax.measure.quantity.Dimensionless;
-import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.StatUtils;
+import org.hammerscale.internal.StudentT;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
@@ -28,7 +28,7 @@ final class WeighedFactor {
     int n = logs.length;
     double middle = log(judged.likely());
     double half = (log(judged.high()) - log(judged.low())) / 2;
-    double t0 = t(SPREAD_WEIGHT);
+    double t0 = StudentT.quantile(SPREAD_WEIGHT, NINETEEN_OF_TWENTY);
     double squares = SPREAD_WEIGHT * half * half / (t0 * t0 * (1 + 1 / MEAN_WEIGHT));
     double mean = StatUtils.mean(logs);
     double weight = MEAN_WEIGHT + n;
@@ -36,7 +36,9 @@ final class WeighedFactor {
     double off = mean - middle;
     squares += n * StatUtils.populationVariance(logs, mean) + MEAN_WEIGHT * n / weight * off * off;
     double likely = (MEAN_WEIGHT * middle + n * mean) / weight;
-    double reach = t(freedom) * Math.sqrt(squares / freedom * (1 + 1 / weight));
+    double reach =
+        StudentT.quantile(freedom, NINETEEN_OF_TWENTY)
+            * Math.sqrt(squares / freedom * (1 + 1 / weight));
     if (!(Math.abs(likely) + reach < Math.log(WILD))) {
       throw new IllegalArgumentException(
           "pieces must tell more alike, was a factor that may lie "
@@ -44,10 +46,6 @@ final class WeighedFactor {
               + " powers of ten off; weigh again, all scale brushed off");
     }
     return Estimate.of(exp(likely - reach), exp(likely), exp(likely + reach));
-  }
-
-  private static double t(double freedom) {
-    return new TDistribution(null, freedom).inverseCumulativeProbability(NINETEEN_OF_TWENTY);
   }
 
   private static double log(Measure<Dimensionless> factor) {

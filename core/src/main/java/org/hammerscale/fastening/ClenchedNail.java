@@ -36,19 +36,18 @@ import org.hammerscale.working.Working;
  *
  * <p>Source: Lost Art Press, 22 March 2009 (read), for the clench and what it holds.
  */
-public final class ClenchedNail implements WoodFastener {
+public final class ClenchedNail extends DrivenShank {
   private static final Source CLENCH =
       Source.read("Lost Art Press", "22 March 2009: about 1/4 in through the second board");
   private static final Source BENDS =
       Source.commonPractice("a point of two thicknesses at least can be bent over");
   private static final Measure<Length> QUARTER = Measures.inches(1 / 4d);
 
-  private final Section shank;
   private final Layers layers;
   private final Measure<Length> clench;
 
   private ClenchedNail(Section shank, Layers layers, Measure<Length> clench) {
-    this.shank = shank;
+    super(shank);
     this.layers = layers;
     this.clench = clench;
   }
@@ -61,19 +60,7 @@ public final class ClenchedNail implements WoodFastener {
    * @throws IllegalArgumentException if the shank is neither square nor round
    */
   public static ClenchedNail of(Section shank) {
-    checkShank(shank);
     return new ClenchedNail(shank, Layers.NONE, QUARTER);
-  }
-
-  static void checkShank(Section shank) {
-    Section.requireArea("shank", shank);
-    boolean square =
-        shank.isSimilarTo(Section.square(shank.width()))
-            && shank.width().isEquivalentTo(shank.thickness());
-    if (!square && !shank.isRound()) {
-      throw new IllegalArgumentException(
-          "shank must be square or round, was " + shank + "; give a square as wide as its side");
-    }
   }
 
   /**
@@ -84,7 +71,7 @@ public final class ClenchedNail implements WoodFastener {
    * @throws IllegalArgumentException if the thickness is not more than zero
    */
   public ClenchedNail through(Quantity<Length> thickness) {
-    return new ClenchedNail(shank, layers.and(thickness), clench);
+    return new ClenchedNail(shank(), layers.and(thickness), clench);
   }
 
   /**
@@ -95,29 +82,7 @@ public final class ClenchedNail implements WoodFastener {
    * @throws IllegalArgumentException if the length is not more than zero
    */
   public ClenchedNail withClench(Quantity<Length> length) {
-    return new ClenchedNail(shank, layers, Arguments.positive("length", length));
-  }
-
-  @Override
-  public Kind kind() {
-    return Kind.NAIL;
-  }
-
-  /** {@return the diameter of a round shank, the side of a square one} */
-  @Override
-  public Measure<Length> diameter() {
-    return shank.width();
-  }
-
-  /** {@return the same as {@link #diameter}} */
-  @Override
-  public Measure<Length> rootDiameter() {
-    return diameter();
-  }
-
-  /** {@return its section below the head} */
-  public Section shank() {
-    return shank;
+    return new ClenchedNail(shank(), layers, Arguments.positive("length", length));
   }
 
   /**
@@ -148,7 +113,7 @@ public final class ClenchedNail implements WoodFastener {
    * @throws IllegalArgumentException if it goes through nothing yet
    */
   public Estimate<Length> barForShank() {
-    return Head.nail(shank).stock(shank).to(layers.unit()).add(length());
+    return Head.nail(shank()).stock(shank()).to(layers.unit()).add(length());
   }
 
   /**
@@ -197,6 +162,6 @@ public final class ClenchedNail implements WoodFastener {
   /** Its shank. */
   @Override
   public String toString() {
-    return shank + " nail, clenched";
+    return shank() + " nail, clenched";
   }
 }

@@ -2,9 +2,7 @@ package org.hammerscale.fastening;
 
 import java.util.ArrayList;
 import java.util.List;
-import javax.measure.quantity.Length;
 import org.hammerscale.stock.Section;
-import org.hammerscale.units.Measure;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Source;
 
@@ -25,16 +23,14 @@ import org.hammerscale.working.Source;
  *
  * <p>Source: common practice for the square; a page on track spikes (read).
  */
-public final class Spike implements WoodFastener {
+public final class Spike extends DrivenShank {
   private static final Source SQUARE =
       Source.commonPractice("the side of a square shank for its diameter");
   private static final Source END =
       Source.fromMemory("ANSI/AWC NDS 2015", "12.2.3, nails and spikes not in end grain");
 
-  private final Section shank;
-
   private Spike(Section shank) {
-    this.shank = shank;
+    super(shank);
   }
 
   /**
@@ -45,36 +41,13 @@ public final class Spike implements WoodFastener {
    * @throws IllegalArgumentException if the shank is neither square nor round
    */
   public static Spike of(Section shank) {
-    ClenchedNail.checkShank(shank);
     return new Spike(shank);
-  }
-
-  @Override
-  public Kind kind() {
-    return Kind.NAIL;
-  }
-
-  /** {@return the diameter of a round shank, the side of a square one} */
-  @Override
-  public Measure<Length> diameter() {
-    return shank.width();
-  }
-
-  /** {@return the same as {@link #diameter}} */
-  @Override
-  public Measure<Length> rootDiameter() {
-    return diameter();
-  }
-
-  /** {@return its section in the wood} */
-  public Section shank() {
-    return shank;
   }
 
   /** {@return what to heed in driving it} */
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
-    if (!shank.isRound()) {
+    if (!shank().isRound()) {
       cautions.add(
           Caution.limit(
               "a square shank is reckoned as a round one of its side: an estimate, on the safe side;"
@@ -96,6 +69,6 @@ public final class Spike implements WoodFastener {
   /** Its shank. */
   @Override
   public String toString() {
-    return "spike of " + shank;
+    return "spike of " + shank();
   }
 }

@@ -1,4 +1,4 @@
-package org.hammerscale.validation;
+package org.hammerscale.checking;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -15,24 +15,24 @@ import java.util.Objects;
  * Reads a file of outcomes that estimates are scored by: comment lines, a header, rows. They are no
  * check values, since what one smith took is no answer that another must give.
  */
-final class ScoredFile {
+public final class ScoredFile {
   /** One outcome: its fields by the names of the header. */
-  record Row(Map<String, String> fields) {
-    String text(String column) {
+  public record Row(Map<String, String> fields) {
+    public String text(String column) {
       return Objects.requireNonNull(fields.get(column), column);
     }
   }
 
   private ScoredFile() {}
 
-  static List<Row> read(String name) {
+  public static List<Row> read(String name) {
     List<Row> cases = new ArrayList<>();
     List<String> header = null;
     for (String line : lines(name)) {
       if (line.startsWith("#")) {
         continue;
       }
-      List<String> fields = split(line);
+      List<String> fields = CsvTable.fields(line);
       if (header == null) {
         header = fields;
         continue;
@@ -50,7 +50,7 @@ final class ScoredFile {
   }
 
   /** The comment lines at the top, without their marks. */
-  static List<String> remarks(String name) {
+  public static List<String> remarks(String name) {
     return lines(name).stream()
         .filter(line -> line.startsWith("#"))
         .map(line -> line.substring(1).strip())
@@ -67,25 +67,5 @@ final class ScoredFile {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  /** Commas part fields, but not between quotation marks. */
-  private static List<String> split(String line) {
-    List<String> fields = new ArrayList<>();
-    StringBuilder field = new StringBuilder();
-    boolean quoted = false;
-    for (int i = 0; i < line.length(); i++) {
-      char c = line.charAt(i);
-      if (c == '"') {
-        quoted = !quoted;
-      } else if (c == ',' && !quoted) {
-        fields.add(field.toString());
-        field.setLength(0);
-      } else {
-        field.append(c);
-      }
-    }
-    fields.add(field.toString());
-    return fields;
   }
 }

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
+import org.hammerscale.checking.ScoredFile;
 import org.hammerscale.heat.Cooling;
 import org.hammerscale.heat.Heats;
 import org.hammerscale.stock.Bar;

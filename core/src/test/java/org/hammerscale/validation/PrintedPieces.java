@@ -12,6 +12,7 @@ import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.StatUtils;
+import org.hammerscale.checking.ScoredFile;
 import org.hammerscale.forging.HandAllowance;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.stock.Feature;

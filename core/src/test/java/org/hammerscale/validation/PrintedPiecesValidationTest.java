@@ -9,6 +9,7 @@ import javax.measure.quantity.Length;
 import org.apache.commons.math3.stat.StatUtils;
 import org.hammerscale.bending.Link;
 import org.hammerscale.bending.WeldAllowance;
+import org.hammerscale.checking.ScoredFile;
 import org.hammerscale.forging.HandAllowance;
 import org.hammerscale.stock.Plain;
 import org.hammerscale.stock.Section;

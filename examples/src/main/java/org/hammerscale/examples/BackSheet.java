@@ -77,7 +77,7 @@ final class BackSheet {
 
   /** What fire and hand decide: nine of ten outcomes lie between low and high. */
   private void estimates() {
-    sheet.line(
+    sheet.cells(
         "%-29s %-12s %-12s %-12s %s",
         "Estimated, nine of ten within", "low", "likely", "high", order.name());
     for (Leaf leaf : HingeOrder.LEAVES) {
@@ -107,7 +107,7 @@ final class BackSheet {
   }
 
   private void estimate(String what, Estimate<?> estimate, Working working) {
-    sheet.line(
+    sheet.cells(
         "%-29s %-12s %-12s %-12s %s",
         what, estimate.low(), estimate.likely(), estimate.high(), numbers(working));
   }

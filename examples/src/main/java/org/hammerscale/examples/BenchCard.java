@@ -6,7 +6,6 @@ import java.util.Base64;
 import java.util.List;
 import javax.xml.stream.XMLStreamException;
 import org.hammerscale.cutting.CuttingPlan;
-import org.hammerscale.cutting.Rack;
 import org.hammerscale.drawing.BarDrawing;
 import org.hammerscale.drawing.CuttingDrawing;
 import org.hammerscale.drawing.Drawing;
@@ -32,19 +31,19 @@ final class BenchCard {
 
   private final HtmlPage page;
   private final List<HingeOrder> orders;
-  private final Rack rack;
+  private final CutSheet cuts;
 
-  private BenchCard(HtmlPage page, List<HingeOrder> orders, Rack rack) {
+  private BenchCard(HtmlPage page, List<HingeOrder> orders, CutSheet cuts) {
     this.page = page;
     this.orders = orders;
-    this.rack = rack;
+    this.cuts = cuts;
   }
 
   /** The text of the page. */
-  static String of(List<HingeOrder> orders, Rack rack) {
+  static String of(List<HingeOrder> orders, CutSheet cuts) {
     try {
       HtmlPage page = new HtmlPage();
-      new BenchCard(page, orders, rack).write();
+      new BenchCard(page, orders, cuts).write();
       return page.toString();
     } catch (XMLStreamException e) {
       throw new IllegalStateException("a page could not be written to memory", e);
@@ -215,7 +214,6 @@ final class BenchCard {
 
   private void cutList() throws XMLStreamException {
     CardText text = new CardText();
-    CutSheet cuts = CutSheet.of(orders, rack);
     cuts.write(text);
     List<CardText.Part> parts = new ArrayList<>(text.parts());
     parts.remove(0);

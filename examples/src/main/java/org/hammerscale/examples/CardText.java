@@ -36,8 +36,6 @@ final class CardText extends SheetText {
     }
   }
 
-  private static final int COLUMNS = 3;
-
   private final List<Part> parts = new ArrayList<>();
 
   CardText() {
@@ -60,18 +58,22 @@ final class CardText extends SheetText {
 
   @Override
   void line(String format, Object... arguments) {
-    boolean columns = arguments.length >= COLUMNS && format.matches("[ %].*%-?[0-9]+s.*");
-    if (columns) {
-      parts.add(new Part(Kind.LINE, Arrays.stream(arguments).map(String::valueOf).toList()));
-      return;
-    }
-    String words = String.format(Locale.ROOT, format, arguments).strip();
-    int comma = words.indexOf(", ");
-    if (words.endsWith(":") && comma > 0) { // it heads the entries below it
-      add(Kind.ENTRY, words.substring(0, comma), words.substring(comma + 2));
-    } else {
-      add(words.contains("____") ? Kind.BLANK : Kind.LINE, words);
-    }
+    add(Kind.LINE, String.format(Locale.ROOT, format, arguments).strip());
+  }
+
+  @Override
+  void cells(String format, Object... cells) {
+    parts.add(new Part(Kind.LINE, Arrays.stream(cells).map(String::valueOf).toList()));
+  }
+
+  @Override
+  void heading(String label, String words) {
+    add(Kind.ENTRY, label, words + ":");
+  }
+
+  @Override
+  void fillIn(String format, Object... arguments) {
+    add(Kind.BLANK, String.format(Locale.ROOT, format, arguments));
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.hammerscale.cutting.Aim;
 import org.hammerscale.cutting.CutBar;
@@ -28,7 +29,7 @@ import org.hammerscale.units.ShopUnits;
 final class CutSheet {
   private final Rack rack;
   private final Map<Bar, List<Cut>> cuts = new LinkedHashMap<>();
-  private final List<CuttingPlan> plans = new ArrayList<>();
+  private final Map<Bar, Planned> plans = new LinkedHashMap<>();
 
   private record Cut(
       String name,
@@ -36,6 +37,9 @@ final class CutSheet {
       int count,
       Measure<Length> kerf,
       Graduation<Length> rule) {}
+
+  /** The plan of a bar's pieces; none if they cannot be cut, and then why. */
+  private record Planned(Optional<CuttingPlan> plan, String refusal) {}
 
   /** A sheet without cuts. */
   CutSheet(Rack rack) {
@@ -82,12 +86,35 @@ final class CutSheet {
       Measure<Length> kerf,
       Graduation<Length> rule) {
     cuts.computeIfAbsent(bar, b -> new ArrayList<>()).add(new Cut(name, length, count, kerf, rule));
+    plans.remove(bar); // what was planned of it without them
     return this;
   }
 
-  /** The plans of what has been written so far, to be drawn. */
+  /** The plans of all bars that can be cut, to be drawn. */
   List<CuttingPlan> plans() {
-    return plans;
+    return cuts.keySet().stream().map(this::planned).flatMap(p -> p.plan.stream()).toList();
+  }
+
+  /** Planned once, since a hard list takes the search some seconds. */
+  private Planned planned(Bar bar) {
+    return plans.computeIfAbsent(bar, this::plan);
+  }
+
+  private Planned plan(Bar bar) {
+    List<Cut> pieces = cuts.getOrDefault(bar, List.of());
+    CutList list = rack.cutList(bar, pieces.get(0).rule);
+    list = list.kerf(pieces.stream().map(Cut::kerf).max(Measure::compareTo).orElseThrow());
+    if (!rack.has(bar)) {
+      list = list.buying(usual(bar));
+    }
+    for (Cut cut : pieces) {
+      list = list.pieces(cut.name, cut.length, cut.count);
+    }
+    try {
+      return new Planned(Optional.of(list.plan()), "");
+    } catch (IllegalArgumentException e) {
+      return new Planned(Optional.empty(), String.valueOf(e.getMessage()));
+    }
   }
 
   /** Writes it. */
@@ -98,28 +125,19 @@ final class CutSheet {
   }
 
   private void write(SheetText sheet, Bar bar, List<Cut> pieces) {
-    Graduation<Length> rule = pieces.get(0).rule;
-    CutList list = rack.cutList(bar, rule);
-    list = list.kerf(pieces.stream().map(Cut::kerf).max(Measure::compareTo).orElseThrow());
     sheet.rule('-');
     sheet.line("Cut from %s", bar);
     if (!rack.has(bar)) {
-      Measure<Length> usual = usual(bar);
-      list = list.buying(usual);
-      sheet.line("The rack has none of it; bars of %s are assumed.", usual);
+      sheet.line("The rack has none of it; bars of %s are assumed.", usual(bar));
     }
-    for (Cut cut : pieces) {
-      list = list.pieces(cut.name, cut.length, cut.count);
-    }
-    CuttingPlan plan;
-    try {
-      plan = list.plan();
-      plans.add(plan);
-    } catch (IllegalArgumentException e) {
-      sheet.caution(String.valueOf(e.getMessage()));
+    Planned planned = planned(bar);
+    if (planned.plan.isEmpty()) {
+      sheet.caution(planned.refusal);
       return;
     }
-    plan.bars().forEach(cutBar -> write(sheet, cutBar, LengthFormat.to(rule)));
+    CuttingPlan plan = planned.plan.get();
+    LengthFormat rule = LengthFormat.to(pieces.get(0).rule);
+    plan.bars().forEach(cutBar -> write(sheet, cutBar, rule));
     sheet.line("%s", bought(plan));
     sheet.line("%s", judged(plan));
     Measure<Length> pieced =
@@ -134,7 +152,7 @@ final class CutSheet {
   private void write(SheetText sheet, CutBar bar, LengthFormat rule) {
     sheet.line("%d × %s%s", bar.count(), bar.length(), bar.isOffcut() ? " offcut" : "");
     for (CutMark mark : bar.marks()) {
-      sheet.line(
+      sheet.cells(
           "    %12s  %s, %s", rule.format(mark.end()), mark.name(), rule.format(mark.length()));
     }
     sheet.line("    %12s  left over", rule.format(bar.leftover()));

@@ -127,7 +127,7 @@ final class FrontSheet {
     }
     positions.add(bar.cutLength().getValue());
     labels.add(rule.format(bar.cutLength().subtract(bar.reference())));
-    sheet.line("%s, cold, from R:", HingeOrder.called(leaf));
+    sheet.heading(HingeOrder.called(leaf), "cold, from R");
     sheet.block(BarPicture.of(positions, rule.format(bar.reference()), labels, names));
     for (BenchMark mark : bar.marks()) {
       if (!mark.isReference()) {
@@ -360,6 +360,7 @@ final class FrontSheet {
 
   /** What is written down of one piece when it is done. */
   static void blank(SheetText sheet, String piece) {
-    sheet.line("%s: cut ________ off at barrel ________ off at tip ________ found ________", piece);
+    sheet.fillIn(
+        "%s: cut ________ off at barrel ________ off at tip ________ found ________", piece);
   }
 }

@@ -89,11 +89,12 @@ public final class JobSheet {
     if (!order.faults().isEmpty() || !rack.faults().isEmpty()) {
       return FAULTY;
     }
-    out.print(Sheets.of(order.orders(), rack.rack()));
+    CutSheet cuts = CutSheet.of(order.orders(), rack.rack());
+    out.print(Sheets.of(order.orders(), cuts));
     String card = named(args, CARD);
     if (!card.isEmpty()) {
       try {
-        TextFile.write(card, BenchCard.of(order.orders(), rack.rack()));
+        TextFile.write(card, BenchCard.of(order.orders(), cuts));
       } catch (IOException e) {
         err.println(e.getMessage());
         return FAULTY;

@@ -35,6 +35,21 @@ class SheetText {
     lines++;
   }
 
+  /** One of several lines that are laid out alike: each argument is a cell. */
+  void cells(String format, Object... cells) {
+    line(format, cells);
+  }
+
+  /** What the entries below it are about. */
+  void heading(String label, String words) {
+    line("%s, %s:", label, words);
+  }
+
+  /** A line with gaps to write in. */
+  void fillIn(String format, Object... arguments) {
+    line(format, arguments);
+  }
+
   void blank() {
     line("");
   }

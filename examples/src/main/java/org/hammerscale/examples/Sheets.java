@@ -1,7 +1,6 @@
 package org.hammerscale.examples;
 
 import java.util.List;
-import org.hammerscale.cutting.Rack;
 
 /** The sheets of an order: for each job a front and a back, then the cut list of them all. */
 final class Sheets {
@@ -10,7 +9,7 @@ final class Sheets {
 
   private Sheets() {}
 
-  static String of(List<HingeOrder> orders, Rack rack) {
+  static String of(List<HingeOrder> orders, CutSheet cuts) {
     StringBuilder sheets = new StringBuilder();
     for (HingeOrder order : orders) {
       SheetText page = new SheetText(FRONT_WIDTH);
@@ -29,7 +28,7 @@ final class Sheets {
       sheets.append(page).append(back);
     }
     SheetText last = new SheetText(FRONT_WIDTH);
-    CutSheet.of(orders, rack).write(last);
+    cuts.write(last);
     return sheets.append(last).toString();
   }
 }

@@ -37,7 +37,7 @@ class BenchCardTest {
   static String card(List<String> lines) {
     OrderFile file = OrderFile.of(lines);
     assertEquals(List.of(), file.faults());
-    return BenchCard.of(file.orders(), Rack.empty());
+    return BenchCard.of(file.orders(), CutSheet.of(file.orders(), Rack.empty()));
   }
 
   /** The page is also well-formed XML, so that any parser can look at it. */
@@ -143,7 +143,7 @@ class BenchCardTest {
       if (!file.faults().isEmpty()) {
         continue; // refused when it was read
       }
-      Document page = parse(BenchCard.of(file.orders(), Rack.empty()));
+      Document page = parse(BenchCard.of(file.orders(), CutSheet.of(file.orders(), Rack.empty())));
       assertTrue(all(page, "script").isEmpty(), name.toString());
       String shown = all(page, "h2").get(0).getTextContent();
       String kept = name.toString().replace('\u0001', '\ufffd');

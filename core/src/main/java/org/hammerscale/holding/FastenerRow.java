@@ -39,7 +39,10 @@ import org.hammerscale.working.Working;
  * grain), read.
  */
 public final class FastenerRow {
-  private static final Source PULLED_OUT =
+  /** The power of its number that a row of screws counts for. */
+  static final double POWER = 0.9;
+
+  static final Source PULLED_OUT =
       Source.fromMemory("EN 1995-1-1", "8.7.2, effective number of screws n^0.9");
   private static final Source ALONG =
       Source.read(
@@ -201,7 +204,7 @@ public final class FastenerRow {
   private double likely(Notes n) {
     double all = n.number("n", "fasteners", "", count);
     if (count == 1 || spacing == 0) {
-      return n.number("nₑ", "effective number", "pow(n, 0.9)", Math.pow(all, 0.9));
+      return n.number("nₑ", "effective number", "pow(n, 0.9)", Math.pow(all, POWER));
     }
     double s = n.number("s", "spacing in diameters", "", spacing);
     double rule =
@@ -209,7 +212,7 @@ public final class FastenerRow {
             "r",
             "number by the rule",
             "pow(n, 0.9) pow(s / 13, 0.25)",
-            Math.pow(all, 0.9) * Math.pow(s / 13, 0.25));
+            Math.pow(all, POWER) * Math.pow(s / 13, 0.25));
     double most = Math.min(all, Math.max(1, rule));
     String formula = most == rule ? "r" : most == all ? "n" : "1";
     return n.number("nₑ", "effective number, from 1 to n", formula, most);

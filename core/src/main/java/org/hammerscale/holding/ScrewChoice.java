@@ -32,8 +32,6 @@ import org.hammerscale.working.Working;
 public final class ScrewChoice {
   private static final Source COMBINED =
       Source.fromMemory("ANSI/AWC NDS 2015", "12.4.1, W Z / (W cos² α + Z sin² α)");
-  private static final Source ROW =
-      Source.fromMemory("EN 1995-1-1", "8.7.2, effective number of screws n^0.9");
   private static final Source WITHDRAWAL =
       Source.read("ANSI/AWC NDS 2015", "12.2, reference withdrawal design values");
   private static final Source LATERAL =
@@ -145,7 +143,7 @@ public final class ScrewChoice {
           case COMBINED -> working.withSource(WITHDRAWAL).withSource(across).withSource(COMBINED);
           case HEAD, SCREW -> working.withSource(IRON);
         };
-    return sourced.withSource(ROW).withCautions(cautions());
+    return sourced.withSource(FastenerRow.PULLED_OUT).withCautions(cautions());
   }
 
   /** {@return what the wood does, what was left out, and that no design is certified} */
@@ -156,7 +154,7 @@ public final class ScrewChoice {
           Caution.limit(
               "screws in a row share unequally: drill the iron to fit, and see that their spacing in"
                   + " wood and iron is kept",
-              ROW));
+              FastenerRow.PULLED_OUT));
     }
     if (headsOnTheIron) {
       cautions.add(

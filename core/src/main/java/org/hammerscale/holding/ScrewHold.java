@@ -69,7 +69,7 @@ record ScrewHold(WoodFastener screw, Measure<Length> length, StrapScrews load) {
 
   private static double number(Notes n, int count) {
     double all = n.number("n", "screws", "", count);
-    return n.number("m", "number they count for", "pow(n, 0.9)", Math.pow(all, 0.9));
+    return n.number("m", "number they count for", "pow(n, 0.9)", Math.pow(all, FastenerRow.POWER));
   }
 
   private double pull(Notes n) {

@@ -313,9 +313,9 @@ public final class StrapScrews {
 
   /** The fewest that count for as many as are needed; two where there is room, lest it turn. */
   private int count(double needed) {
-    double least = Math.pow(needed, 1 / 0.9);
+    double least = Math.pow(needed, 1 / FastenerRow.POWER);
     int count = (int) Math.max(Math.min(2, most), Math.min(1e6, Math.ceil(least - 1e-9)));
-    return Math.pow(count, 0.9) * (1 + 1e-12) < needed ? count + 1 : count;
+    return Math.pow(count, FastenerRow.POWER) * (1 + 1e-12) < needed ? count + 1 : count;
   }
 
   /** What it goes through and what it bears. */

@@ -1,6 +1,7 @@
 package org.hammerscale.piece;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,11 +38,17 @@ public final class TrialBook {
 
   private final String text;
   private final Map<String, List<Trial>> trials;
+  private final Map<String, Integer> waiting;
   private final List<String> faults;
 
-  private TrialBook(String text, Map<String, List<Trial>> trials, List<String> faults) {
+  private TrialBook(
+      String text,
+      Map<String, List<Trial>> trials,
+      Map<String, Integer> waiting,
+      List<String> faults) {
     this.text = text;
     this.trials = trials;
+    this.waiting = waiting;
     this.faults = faults;
   }
 
@@ -61,6 +68,7 @@ public final class TrialBook {
     Arguments.count(
         "text", Objects.requireNonNull(text, "text").length(), 0, MOST, "split the file");
     Map<String, List<Trial>> trials = new LinkedHashMap<>();
+    Map<String, Integer> waiting = new HashMap<>();
     List<String> faults = new ArrayList<>();
     int number = 0;
     for (String line : LINE_END.split(text, -1)) {
@@ -73,13 +81,14 @@ public final class TrialBook {
       try {
         TrialLine read = TrialLine.parse(words);
         read.trial()
-            .ifPresent(
-                trial -> trials.computeIfAbsent(read.piece(), key -> new ArrayList<>()).add(trial));
+            .ifPresentOrElse(
+                trial -> trials.computeIfAbsent(read.piece(), key -> new ArrayList<>()).add(trial),
+                () -> waiting.merge(read.piece(), 1, Integer::sum));
       } catch (IllegalArgumentException e) {
         faults.add("line " + number + ", " + e.getMessage());
       }
     }
-    return new TrialBook(text, trials, List.copyOf(faults));
+    return new TrialBook(text, trials, waiting, List.copyOf(faults));
   }
 
   /**
@@ -116,6 +125,16 @@ public final class TrialBook {
    */
   public List<Trial> of(String piece) {
     return List.copyOf(trials.getOrDefault(Objects.requireNonNull(piece, "piece"), List.of()));
+  }
+
+  /**
+   * How many lines of a piece wait to be filled in.
+   *
+   * @param piece its name
+   * @return how many tell of neither end yet
+   */
+  public int waiting(String piece) {
+    return waiting.getOrDefault(Objects.requireNonNull(piece, "piece"), 0);
   }
 
   /** {@return what is wrong with the lines that cannot be read, each by its number} */

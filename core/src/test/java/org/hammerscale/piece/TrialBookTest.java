@@ -40,6 +40,8 @@ class TrialBookTest {
             + " end]",
         book.of("hook").toString());
     assertEquals(List.of(), book.of("latch"));
+    assertEquals(1, book.waiting("hook"));
+    assertEquals(0, book.waiting("latch"));
     assertEquals("book of 3 trials of 2 pieces, lines with faults: 3", book.toString());
   }
 

@@ -51,23 +51,25 @@ final class CutSheet {
     CutSheet sheet = new CutSheet(rack);
     for (HingeOrder order : orders) {
       for (Leaf leaf : HingeOrder.LEAVES) {
-        if (order.left(leaf) > 0) {
+        if (order.toCut(leaf) > 0) {
           sheet.add(
               order.pair().strap(),
               order.name() + ", " + HingeOrder.called(leaf),
               order.bar(leaf).cutLength(),
-              order.left(leaf),
+              order.toCut(leaf),
               order.kerf(),
               order.graduation());
         }
       }
-      sheet.add(
-          order.pinBar(),
-          order.name() + ", pin",
-          order.pinCut(),
-          order.pairs(),
-          order.kerf(),
-          order.graduation());
+      if (order.pinsToCut() > 0) {
+        sheet.add(
+            order.pinBar(),
+            order.name() + ", pin",
+            order.pinCut(),
+            order.pinsToCut(),
+            order.kerf(),
+            order.graduation());
+      }
     }
     return sheet;
   }

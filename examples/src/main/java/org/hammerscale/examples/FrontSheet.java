@@ -76,11 +76,19 @@ final class FrontSheet {
     for (Leaf leaf : HingeOrder.LEAVES) {
       sheet.line(
           "    CUT   %s   %s long   ×  %d      (enough 19 times in 20)",
-          HingeOrder.called(leaf), rule.format(order.bar(leaf).cutLength()), order.left(leaf));
-      if (order.done(leaf) > 0) {
+          HingeOrder.called(leaf), rule.format(order.bar(leaf).cutLength()), order.toCut(leaf));
+      if (order.isTrial(leaf)) {
+        sheet.line("          %s", trial());
+      } else if (order.done(leaf) > 0) {
         sheet.line("          %s", learned(leaf));
       }
     }
+  }
+
+  private String trial() {
+    int others = order.pairs() - 1;
+    return "the first: write in the log what comes off"
+        + (others == 0 ? "" : ", then print this again for the other " + others);
   }
 
   private String learned(Leaf leaf) {
@@ -345,12 +353,12 @@ final class FrontSheet {
     return pieces.size() - here;
   }
 
-  /** The pieces that are still to be forged, in the order of the work. */
+  /** The pieces that are to be forged now, in the order of the work. */
   static List<String> pieces(HingeOrder order) {
     List<String> pieces = new ArrayList<>();
     for (int number = 1; number <= order.pairs(); number++) {
       for (Leaf leaf : HingeOrder.LEAVES) {
-        if (number > order.done(leaf)) {
+        if (number > order.done(leaf) && number <= order.done(leaf) + order.toCut(leaf)) {
           pieces.add((leaf == Leaf.SECOND ? "door " : "post ") + number);
         }
       }

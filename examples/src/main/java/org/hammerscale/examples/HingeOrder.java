@@ -45,6 +45,12 @@ final class HingeOrder {
   static final List<Leaf> LEAVES = List.of(Leaf.SECOND, Leaf.FIRST);
 
   /**
+   * How many pieces the book's likely length counts for once there are trials: few, since the book
+   * errs by its shop and its fire, which are the same for all leaves of an order.
+   */
+  private static final double BOOK_WORTH = 0.1;
+
+  /**
    * One leaf: its bar on the rule by the book and by the trials, how many are done, the heats of
    * each stretch of its taper, its holes.
    */
@@ -58,6 +64,7 @@ final class HingeOrder {
 
   private final String name;
   private final int pairs;
+  private final boolean learns;
   private final Graduation<Length> graduation;
   private final LengthFormat rule;
   private final HingePair pair;
@@ -74,8 +81,9 @@ final class HingeOrder {
   private final Swage swage;
   private final ToolChoice swageChoice;
 
-  private HingeOrder(OrderColumn job, HingePair pair, Section tip, TrialBook trials) {
+  private HingeOrder(OrderColumn job, HingePair pair, Section tip, Optional<TrialBook> trials) {
     this.name = job.name();
+    this.learns = trials.isPresent();
     this.pairs = job.count(OrderItem.PAIRS);
     this.graduation = job.graduation();
     this.rule = LengthFormat.to(graduation);
@@ -92,7 +100,7 @@ final class HingeOrder {
     this.barrelHeats =
         Blame.on(OrderItem.HEAT, () -> Heats.forWork(job.minutes(OrderItem.BARREL_WORK), bar));
     for (Leaf leaf : Leaf.values()) {
-      leaves.put(leaf, work(job, leaf, bar.withThinnest(tip), trials));
+      leaves.put(leaf, work(job, leaf, bar.withThinnest(tip), trials.orElseGet(TrialBook::empty)));
     }
     this.drift = pair.drift(contraction);
     this.swage = pair.swage(contraction);
@@ -133,7 +141,7 @@ final class HingeOrder {
 
   /** The trials of a leaf; what does not fit it is told and left out. */
   private TrialLog log(MarkedBar planned, Leaf leaf, TrialBook trials) {
-    TrialLog log = TrialLog.of(planned.layout());
+    TrialLog log = TrialLog.of(planned.layout()).withMeanWorth(BOOK_WORTH);
     for (Trial trial : trials.of(pieceName(leaf))) {
       try {
         log = log.with(trial);
@@ -156,9 +164,10 @@ final class HingeOrder {
   /**
    * The job in a column of an order file.
    *
+   * @param trials what finished pieces took; empty if no log is kept
    * @throws Blame if its values cannot be put together
    */
-  static HingeOrder from(OrderColumn job, TrialBook trials) {
+  static HingeOrder from(OrderColumn job, Optional<TrialBook> trials) {
     Section section =
         Section.flat(job.length(OrderItem.BAR_WIDTH), job.length(OrderItem.BAR_THICKNESS));
     Section tip = rectangle(job.length(OrderItem.TIP_WIDTH), job.length(OrderItem.TIP_THICKNESS));
@@ -285,6 +294,21 @@ final class HingeOrder {
   /** How many of a leaf are still to be forged. */
   int left(Leaf leaf) {
     return Math.max(0, pairs - work(leaf).done);
+  }
+
+  /** Whether the first of a leaf is to tell how the others are cut. */
+  boolean isTrial(Leaf leaf) {
+    return learns && done(leaf) == 0;
+  }
+
+  /** How many of a leaf to cut now: where a log is kept the first alone, then what is left. */
+  int toCut(Leaf leaf) {
+    return isTrial(leaf) ? 1 : left(leaf);
+  }
+
+  /** How many pins to cut now: one with each door leaf. */
+  int pinsToCut() {
+    return toCut(Leaf.SECOND);
   }
 
   /** What the trials save of each leaf that is left: less than nothing if they add to it. */

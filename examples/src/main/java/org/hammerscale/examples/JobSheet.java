@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.hammerscale.piece.TrialBook;
 
@@ -19,10 +20,11 @@ import org.hammerscale.piece.TrialBook;
  *
  * <p>Usage: {@code JobSheet [order=order.csv] [rack=rack.csv] [trials=trials.csv]
  * [card=card.html]}; without an order it prints a sample one, and without a rack it assumes bars of
- * a usual length. Of a file of trials that is not there yet the first pieces are written, to be
- * filled in. The card is the same sheets with drawings, as a page for a browser. An order or a rack
- * with faults prints one line for each on the error stream, nothing else, and ends with exit code
- * 2; a damaged line of the trials is told likewise, and the sheets go by the others.
+ * a usual length. With a file of trials the sheets plan the first of each piece, and once that is
+ * filled in the others by it; what a run plans is added to the file. The card is the same sheets
+ * with drawings, as a page for a browser. An order or a rack with faults prints one line for each
+ * on the error stream, nothing else, and ends with exit code 2; a damaged line of the trials is
+ * told likewise, and the sheets go by the others.
  */
 public final class JobSheet {
   private static final int FAULTY = 2;
@@ -62,8 +64,7 @@ public final class JobSheet {
     String orderName = named(args, ORDER);
     String rackName = named(args, RACK);
     String trialsName = named(args, TRIALS);
-    TrialBook trials = TrialBook.empty();
-    boolean first = false;
+    Optional<TrialBook> trials = Optional.empty();
     List<String> lines = sampleLines();
     String rackText = RackFile.NOTHING;
     try {
@@ -73,9 +74,8 @@ public final class JobSheet {
       if (!rackName.isEmpty()) {
         rackText = TextFile.read(rackName, "a rack file");
       }
-      first = !trialsName.isEmpty() && TrialFile.isMissing(trialsName);
-      if (!trialsName.isEmpty() && !first) {
-        trials = TrialFile.read(trialsName);
+      if (!trialsName.isEmpty()) {
+        trials = Optional.of(TrialFile.read(trialsName));
       }
     } catch (IOException e) {
       err.println(e.getMessage());
@@ -101,25 +101,31 @@ public final class JobSheet {
       }
       out.println("Bench card with drawings, for a browser or to print: " + card);
     }
-    return trials(trialsName, first, trials, order.orders(), err);
+    return trials.isEmpty() ? 0 : trials(trialsName, trials.get(), order.orders(), err);
   }
 
-  /** Begins a file of trials, or tells what is wrong with the one that was read. */
+  /**
+   * Adds the pieces of the sheets to the file of trials, to be filled in, or tells what is wrong
+   * with what is written there.
+   */
   private static int trials(
-      String name, boolean first, TrialBook trials, List<HingeOrder> orders, PrintStream err) {
-    if (first) {
+      String name, TrialBook trials, List<HingeOrder> orders, PrintStream err) {
+    List<String> faults = new ArrayList<>(trials.faults());
+    orders.forEach(order -> faults.addAll(order.trialFaults()));
+    faults.forEach(fault -> err.println(name + ", " + fault));
+    if (!faults.isEmpty()) {
+      return FAULTY;
+    }
+    TrialBook planned = TrialFile.planned(trials, orders);
+    if (!planned.text().equals(trials.text())) {
       try {
-        TrialFile.write(Path.of(name), TrialFile.firstOf(orders));
+        TrialFile.write(Path.of(name), planned);
       } catch (IOException e) {
         err.println(name + ": cannot be written (" + e.getMessage() + "); name another file");
         return FAULTY;
       }
-      return 0;
     }
-    List<String> faults = new ArrayList<>(trials.faults());
-    orders.forEach(order -> faults.addAll(order.trialFaults()));
-    faults.forEach(fault -> err.println(name + ", " + fault));
-    return faults.isEmpty() ? 0 : FAULTY;
+    return 0;
   }
 
   /** The last file of a kind; blank is none. */

@@ -10,6 +10,7 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -37,19 +38,19 @@ final class OrderFile {
 
   private record Row(int line, List<String> values) {}
 
-  private final TrialBook trials;
+  private final Optional<TrialBook> trials;
 
-  private OrderFile(TrialBook trials) {
+  private OrderFile(Optional<TrialBook> trials) {
     this.trials = trials;
   }
 
-  /** Reads the lines of a file, of which nothing is forged yet. */
+  /** Reads the lines of a file, of which no log is kept. */
   static OrderFile of(List<String> lines) {
-    return of(lines, TrialBook.empty());
+    return of(lines, Optional.empty());
   }
 
-  /** Reads the lines of a file, with what its finished pieces took. */
-  static OrderFile of(List<String> lines, TrialBook trials) {
+  /** Reads the lines of a file, with the log of what its finished pieces took if one is kept. */
+  static OrderFile of(List<String> lines, Optional<TrialBook> trials) {
     OrderFile file = new OrderFile(trials);
     Map<Integer, String> strangers = new HashMap<>();
     for (int i = 0; i < lines.size(); i++) {

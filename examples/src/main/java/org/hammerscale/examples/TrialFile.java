@@ -16,11 +16,14 @@ final class TrialFile {
   private TrialFile() {}
 
   /**
-   * Reads it.
+   * Reads it; one that is not there yet holds no trial.
    *
    * @throws IOException in words for the user if it cannot be had
    */
   static TrialBook read(String name) throws IOException {
+    if (isMissing(name)) {
+      return TrialBook.empty();
+    }
     String text = TextFile.read(name, "a trial file");
     try {
       return TrialBook.parse(text);
@@ -29,12 +32,7 @@ final class TrialFile {
     }
   }
 
-  /**
-   * Whether there is no such file yet.
-   *
-   * @throws IOException in words for the user if the name is none
-   */
-  static boolean isMissing(String name) throws IOException {
+  private static boolean isMissing(String name) throws IOException {
     try {
       return Files.notExists(Path.of(name));
     } catch (InvalidPathException e) {
@@ -63,14 +61,17 @@ final class TrialFile {
     }
   }
 
-  /** A book in which the first leaf of each kind waits to be filled in. */
-  static TrialBook firstOf(List<HingeOrder> orders) {
-    TrialBook book = TrialBook.empty();
+  /** The book with a line for each leaf to cut now that none waits for yet, to be filled in. */
+  static TrialBook planned(TrialBook book, List<HingeOrder> orders) {
+    TrialBook planned = book;
     for (HingeOrder order : orders) {
       for (Leaf leaf : HingeOrder.LEAVES) {
-        book = book.with(order.pieceName(leaf), Trial.of(order.bar(leaf)));
+        String piece = order.pieceName(leaf);
+        for (int i = planned.waiting(piece); i < order.toCut(leaf); i++) {
+          planned = planned.with(piece, Trial.of(order.bar(leaf)));
+        }
       }
     }
-    return book;
+    return planned;
   }
 }

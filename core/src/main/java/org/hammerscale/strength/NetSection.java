@@ -118,7 +118,7 @@ public final class NetSection {
 
   private List<IronHole> checkedLine(List<IronHole> sorted) {
     for (int i = 1; i < sorted.size(); i++) {
-      if (!(across(sorted.get(i)) > across(sorted.get(i - 1)))) {
+      if (!WeakestLine.isBeside(sorted.get(i), sorted.get(i - 1), strap)) {
         throw new IllegalArgumentException(
             "holes of a line must lie one beside the other, was a "
                 + sorted.get(i)

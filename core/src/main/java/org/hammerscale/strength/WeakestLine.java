@@ -15,7 +15,16 @@ import org.hammerscale.units.Measure;
  * or none, and the step from there: so every line is weighed without listing them.
  */
 final class WeakestLine {
+  /** Of the strap's width: what the same place differs by when it is told in two units. */
+  private static final double SAME_PLACE = 1e-9;
+
   private WeakestLine() {}
+
+  /** Whether a hole lies beside another, farther across, and not behind it. */
+  static boolean isBeside(IronHole hole, IronHole other, Section strap) {
+    Unit<Length> unit = strap.width().getUnit();
+    return hole.offset().in(unit) - other.offset().in(unit) > SAME_PLACE * strap.width().getValue();
+  }
 
   /** The holes of the line; none if no hole takes anything. */
   static List<IronHole> of(Section strap, List<IronHole> sorted, Measure<Length> extra) {
@@ -32,7 +41,7 @@ final class WeakestLine {
       for (int i = 0; i < j; i++) {
         double g = hole.offset().in(unit) - sorted.get(i).offset().in(unit);
         double s = hole.along().in(unit) - sorted.get(i).along().in(unit);
-        if (g > 0 && left[i] + s * s / (4 * g) < best) {
+        if (isBeside(hole, sorted.get(i), strap) && left[i] + s * s / (4 * g) < best) {
           best = left[i] + s * s / (4 * g);
           before[j] = i;
         }

@@ -1,5 +1,6 @@
 package org.hammerscale.strength;
 
+import static org.hammerscale.units.Measures.inches;
 import static org.hammerscale.units.Measures.megapascals;
 import static org.hammerscale.units.Measures.millimetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -63,6 +64,20 @@ class NetSectionTest {
     refused("holes must leave some", () -> NetSection.of(STRAP, HOLE).deducting(millimetres(33)));
     refused("perHole must not be", () -> NetSection.of(STRAP, HOLE).deducting(millimetres(-1)));
     refused("holes of a line must lie", () -> NetSection.along(STRAP, HOLE, HOLE));
+  }
+
+  /** One place told in two units differs in its last digit, and does not lie beside itself. */
+  @Test
+  void aHoleAtTheSamePlaceIsBehind() {
+    for (double away : new double[] {1 / 25.4, 2.3 / 25.4, Double.MIN_NORMAL, 1e-12}) {
+      IronHole there = HOLE.offCentre(inches(away));
+      IronHole again = HOLE.offCentre(millimetres(away > 1e-9 ? 25.4 * away + 1e-14 : 0));
+      refused(
+          "holes of a line must lie",
+          () -> NetSection.along(STRAP, again.at(millimetres(30)), there));
+      assertEquals(
+          33, NetSection.of(STRAP, again.at(millimetres(30)), there).netWidth().getValue(), 1e-12);
+    }
   }
 
   private static IronHole wide(double offset) {

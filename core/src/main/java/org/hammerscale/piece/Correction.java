@@ -1,6 +1,7 @@
 package org.hammerscale.piece;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
@@ -75,7 +76,14 @@ final class Correction {
       spread[i] = each.high().in(unit) - each.low().in(unit);
       worked[i] = book.piece().changesLength(side.index(i) + 1) ? bar[i] : 0;
     }
-    return isSome(spread) ? spread : isSome(worked) ? worked : bar;
+    if (isSome(spread)) {
+      return spread;
+    } else if (isSome(worked)) {
+      return worked;
+    } else if (!isSome(bar)) {
+      Arrays.fill(bar, 1); // by the book the side takes nothing at all
+    }
+    return bar;
   }
 
   private static boolean isSome(double[] weights) {

@@ -140,7 +140,9 @@ public final class TrialLog {
   }
 
   /**
-   * The same log with another weight for the book's likely value: κ₀.
+   * The same log with another weight for the book's likely value: κ₀. The less it is, the sooner
+   * the pieces outvote a book that is wrong for this shop; with 1, a first piece far from the book
+   * makes the next bound wider before it makes it lower.
    *
    * @param pieces how many trials it is worth, more than 0 and at most 1000; 1 unless told
    * @return the log

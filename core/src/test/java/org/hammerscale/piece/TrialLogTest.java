@@ -103,6 +103,20 @@ class TrialLogTest {
     }
   }
 
+  /** So little metal that its volume is rounded to none takes no bar at all by the book. */
+  @Test
+  void whereTheBookTakesNothingAllFeaturesMoveAlike() {
+    Plain wire = Plain.of(Section.square(millimetres(0.5)), millimetres(Double.MIN_VALUE));
+    Piece piece = Piece.of(Bar.of(FLAT, Material.MILD_STEEL), wire, wire);
+    TrialLog log =
+        TrialLog.of(piece.layout()).with(Trial.cut(millimetres(44)).off(LAST, millimetres(0)));
+    Layout next = log.layout();
+    // Half of the way from the book's nothing to the one piece, and each takes half of that.
+    assertEquals(11, millimetresOf(next.correctionOf(0)), 1e-12);
+    assertEquals(11, millimetresOf(next.correctionOf(1)), 1e-12);
+    assertEquals(2, log.cautions().size());
+  }
+
   @Test
   void beforeTheFirstTrialItIsTheBook() {
     TrialLog none = TrialLog.of(LEAF);

@@ -21,7 +21,6 @@ import org.hammerscale.strength.HandbookLoad;
 import org.hammerscale.strength.HookSection;
 import org.hammerscale.strength.StayedArm;
 import org.hammerscale.units.Measure;
-import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
 
 /** Hooks, brackets and chains that carry. */
@@ -97,7 +96,7 @@ final class CarryTopics {
                   c.value().input("pressure", Pressure.class),
                   c.value().input("area", Area.class),
                   c.length("distance"))
-              .screwedAt(Measures.metres(1))
+              .screwedAt(c.length("height 1"))
               .pull(1)
               .in(ShopUnits.NEWTON);
       case "group" -> {
@@ -151,7 +150,7 @@ final class CarryTopics {
           };
       return size.in(c.lengthUnit());
     }
-    double kilograms = HandbookLoad.valueOf(c.text("rule")).load(d).in(ShopUnits.KILOGRAM);
+    double kilograms = c.constant("rule", HandbookLoad.class).load(d).in(ShopUnits.KILOGRAM);
     return switch (c.unit()) {
       case "kN" -> kilograms * 9.80665 / 1000;
       case "t" -> kilograms / 1000;

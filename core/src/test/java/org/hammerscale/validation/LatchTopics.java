@@ -178,7 +178,7 @@ final class LatchTopics {
       return HandleRule.adaMostForce().in(ShopUnits.POUND_FORCE);
     }
     try {
-      HandleRule rule = (HandleRule) HandleRule.class.getField(c.text("rule")).get(null);
+      HandleRule rule = (HandleRule) HandleRule.class.getField(c.constantName("rule")).get(null);
       return (c.text("bound").equals("least") ? rule.least() : rule.most()).in(c.lengthUnit());
     } catch (ReflectiveOperationException e) {
       throw new IllegalArgumentException(c.text("rule"), e);

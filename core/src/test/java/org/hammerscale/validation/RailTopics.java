@@ -50,7 +50,7 @@ final class RailTopics {
   }
 
   private static double code(ValidationCase c) {
-    return GuardCode.valueOf(c.text("rule")).size().in(c.lengthUnit());
+    return c.constant("rule", GuardCode.class).size().in(c.lengthUnit());
   }
 
   private static double collar(ValidationCase c) {

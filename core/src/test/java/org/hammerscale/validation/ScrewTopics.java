@@ -26,9 +26,9 @@ import org.hammerscale.units.Measure;
 final class ScrewTopics {
   private static final Map<String, ScrewSeries> SERIES =
       Map.of(
-          "WOOD_SCREWS",
+          "wood screws",
           ScrewSeries.WOOD_SCREWS,
-          "METRIC_WOOD_SCREWS",
+          "metric wood screws",
           ScrewSeries.METRIC_WOOD_SCREWS);
 
   private ScrewTopics() {}
@@ -41,7 +41,7 @@ final class ScrewTopics {
   }
 
   private static double length(ValidationCase c) {
-    PenetrationRule rule = PenetrationRule.valueOf(c.text("rule"));
+    PenetrationRule rule = c.constant("rule", PenetrationRule.class);
     Fastener screw = Fastener.of(Kind.WOOD_SCREW, c.length("diameter"));
     Measure<Length> least = rule.leastLength(c.length("fixed"), screw);
     Measure<Length> stocked = SERIES.get(c.text("series")).lengthAtLeast(least);

@@ -1,5 +1,6 @@
 package org.hammerscale.validation;
 
+import java.util.Locale;
 import javax.measure.Unit;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
@@ -44,6 +45,15 @@ record ValidationCase(CheckValue value) {
 
   Measure<Temperature> temperature(String name) {
     return value.input(name, Temperature.class);
+  }
+
+  /** One of our constants, which the files call by its words: {@code six diameters}. */
+  <E extends Enum<E>> E constant(String name, Class<E> type) {
+    return Enum.valueOf(type, constantName(name));
+  }
+
+  String constantName(String name) {
+    return text(name).toUpperCase(Locale.ROOT).replace(' ', '_');
   }
 
   /** A section by its shape and the sizes that go with it: {@code bar}, {@code bar width}, ... */

@@ -36,7 +36,8 @@ record ValidationTopic(CheckTopic topic, ToDoubleFunction<ValidationCase> answer
             HoleLayoutTopics.all(),
             CuttingTopics.all(),
             RailTopics.all(),
-            CarryTopics.all())
+            CarryTopics.all(),
+            TrialTopics.all())
         .flatMap(List::stream)
         .sorted(Comparator.comparingInt(topic -> names.indexOf(topic.topic.name())))
         .toList();

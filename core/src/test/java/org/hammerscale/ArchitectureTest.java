@@ -4,6 +4,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
@@ -19,6 +20,8 @@ import org.junit.jupiter.api.Test;
 
 /** The rooms of the house: imports only point up the list, and nobody reaches the world outside. */
 class ArchitectureTest {
+  private static final int MOST_FILES = 30;
+
   /** From the ground up; a package may use those before it. */
   private static final List<String> ROOMS =
       List.of(
@@ -82,6 +85,16 @@ class ArchitectureTest {
         .resideInAnyPackage(
             ROOMS.stream().map(room -> "org.hammerscale." + room).toArray(String[]::new))
         .check(CLASSES);
+  }
+
+  @Test
+  void noRoomIsFull() throws IOException {
+    for (String room : ROOMS) {
+      try (Stream<Path> files = Files.list(Path.of("src/main/java/org/hammerscale", room))) {
+        long count = files.filter(Files::isRegularFile).count();
+        assertTrue(count <= MOST_FILES, room + " holds " + count + " files: divide it");
+      }
+    }
   }
 
   @Test

@@ -13,8 +13,9 @@ import org.hammerscale.stock.Bar;
 import org.hammerscale.units.Graduation;
 
 /**
- * What lies in the rack and what can be bought, of many sections and materials. It begins a {@link
- * CutList} for any of them. Other names: {@index offcut} or {@index drop}, {@index remnant}.
+ * What lies in the rack and what can be bought, at what {@index price}, of many sections and
+ * materials. It begins a {@link CutList} for any of them. Other names: {@index offcut} or {@index
+ * drop}, {@index remnant}.
  *
  * <pre>{@code
  * Bar strap = Bar.of(Section.flat(inches("1 1/2"), inches("1/4")), Material.MILD_STEEL);

@@ -18,10 +18,10 @@ import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
 
 /**
- * How many heats a piece takes: how often it goes into the fire. Each stay there, with the work
- * after it, is one {@index heat}. Of each feature the smith says how long it is worked at the
- * anvil; N = up(w₁ / W, 1) + up(w₂ / W, 1) + …, where W is the {@linkplain Cooling#window window}
- * of one heat.
+ * How many heats a piece takes: how often it goes into the fire, the {@index "number of heats"}.
+ * Each stay there, with the work after it, is one {@index heat}. Of each feature the smith says how
+ * long it is worked at the anvil; N = up(w₁ / W, 1) + up(w₂ / W, 1) + …, where W is the {@linkplain
+ * Cooling#window window} of one heat.
  *
  * <pre>{@code
  * Bar bar = Bar.of(Section.round(millimetres(20)), Material.MILD_STEEL);

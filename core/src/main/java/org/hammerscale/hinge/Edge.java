@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
+import org.hammerscale.hinge.Stops.Stop;
 import org.hammerscale.working.Notes;
 
 /**

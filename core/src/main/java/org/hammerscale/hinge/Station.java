@@ -2,6 +2,7 @@ package org.hammerscale.hinge;
 
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
+import org.hammerscale.hinge.Stops.Stop;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Notes;

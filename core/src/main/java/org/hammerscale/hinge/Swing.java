@@ -6,6 +6,7 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.hammerscale.hinge.Stops.Stop;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;

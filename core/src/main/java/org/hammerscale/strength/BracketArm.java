@@ -17,8 +17,8 @@ import org.hammerscale.working.Working;
 
 /**
  * The arm of a bracket, held at the wall and free at its tip: a {@index cantilever}. How far it
- * sinks, δ = F L³ / (3 E I) under a load at the tip, W L³ / (8 E I) under one spread evenly, and
- * its stress at the wall, M / Z.
+ * sinks, its {@index sag}, δ = F L³ / (3 E I) under a load at the tip, W L³ / (8 E I) under one
+ * spread evenly, and its stress at the wall, M / Z.
  *
  * <pre>{@code
  * BracketArm arm = BracketArm.of(Section.onEdge(millimetres(8), millimetres(25)), millimetres(250));

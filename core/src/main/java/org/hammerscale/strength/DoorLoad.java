@@ -62,7 +62,7 @@ public final class DoorLoad {
    * @throws IllegalArgumentException if either is not more than zero
    */
   public static UnhungDoor weighing(Quantity<Mass> door, Quantity<Length> width) {
-    return pressing(Weights.of("door", door), width);
+    return pressing(StressUnits.weight("door", door), width);
   }
 
   /**
@@ -105,7 +105,7 @@ public final class DoorLoad {
    * @throws IllegalArgumentException if the mass is not more than zero
    */
   public DoorLoad withPersonAtTip(Quantity<Mass> person) {
-    return with("a person at the tip", Weights.of("person", person), width);
+    return with("a person at the tip", StressUnits.weight("person", person), width);
   }
 
   /**

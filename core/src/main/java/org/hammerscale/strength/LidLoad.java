@@ -57,7 +57,7 @@ public final class LidLoad {
    * @throws IllegalArgumentException if either is not more than zero
    */
   public static LidLoad weighing(Quantity<Mass> lid, Quantity<Length> depth) {
-    return pressing(Weights.of("lid", lid), depth);
+    return pressing(StressUnits.weight("lid", lid), depth);
   }
 
   /**

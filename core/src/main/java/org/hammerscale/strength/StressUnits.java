@@ -5,6 +5,7 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
 import javax.measure.quantity.Pressure;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Section;
@@ -13,8 +14,14 @@ import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Working;
 
-/** The units in which a stress is worked out, so that force ÷ length² is a stress as it stands. */
+/**
+ * The units in which a stress is worked out, so that force ÷ length² is a stress as it stands, and
+ * the force that a mass presses with.
+ */
 final class StressUnits {
+  /** m/s². */
+  private static final double STANDARD_GRAVITY = 9.80665;
+
   /** N, mm, MPa. */
   static final StressUnits METRIC =
       new StressUnits(ShopUnits.MILLIMETRE, ShopUnits.NEWTON, ShopUnits.MEGAPASCAL);
@@ -53,6 +60,20 @@ final class StressUnits {
   static StressUnits ofStrap(Section strap) {
     double thousandths = Measure.of(1, strap.width().getUnit()).in(ShopUnits.INCH) * 1000;
     return Math.abs(thousandths - Math.rint(thousandths)) < 1e-6 ? CUSTOMARY : METRIC;
+  }
+
+  /** What a mass presses down with, in the caller's system: pounds press in pounds-force. */
+  static Measure<Force> weight(String name, Quantity<Mass> mass) {
+    Measure<Mass> measure = Arguments.notNegativeMass(name, mass);
+    if (measure.getValue() == 0) {
+      throw new IllegalArgumentException(
+          name + " must be more than zero, was " + measure + "; weigh it or reckon it by volume");
+    }
+    boolean customary =
+        measure.getUnit().equals(ShopUnits.POUND) || measure.getUnit().equals(ShopUnits.OUNCE);
+    return customary
+        ? Measure.of(measure.in(ShopUnits.POUND), ShopUnits.POUND_FORCE)
+        : Measure.of(measure.in(ShopUnits.KILOGRAM) * STANDARD_GRAVITY, ShopUnits.NEWTON);
   }
 
   private static <Q extends Quantity<Q>> boolean isOne(Measure<Q> given, Unit<Q> unit) {

@@ -98,7 +98,8 @@ public final class BarrelOpening {
    *
    * @param barrel an open curl
    * @return its opening
-   * @throws IllegalArgumentException if its end is forge-welded
+   * @throws IllegalArgumentException if its end is forge-welded, or it is rolled to more than 1000
+   *     times the thickness of the strap
    */
   public static BarrelOpening of(Barrel barrel) {
     Objects.requireNonNull(barrel, "barrel");
@@ -107,6 +108,10 @@ public final class BarrelOpening {
           "barrel must be an open curl, was forge-welded; a weld's strength cannot be reckoned, so"
               + " proof-test it");
     }
+    OpenCurl.requireBent(
+        "inside radius of the barrel",
+        barrel.insideDiameter().divide(2),
+        barrel.section().thickness());
     return new BarrelOpening(barrel, barrel.section().width(), Direction.PULL);
   }
 

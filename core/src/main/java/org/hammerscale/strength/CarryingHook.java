@@ -78,7 +78,8 @@ public final class CarryingHook {
    *
    * @param hook the bent end, its inside radius more than zero
    * @return the hook under a load through the centre of its bend
-   * @throws IllegalArgumentException if the bar is neither round, square nor flat, or bent sharply
+   * @throws IllegalArgumentException if the bar is neither round, square nor flat, or bent sharply,
+   *     or wider than 1000 times its thickness
    */
   public static CarryingHook of(Hook hook) {
     Objects.requireNonNull(hook, "hook");
@@ -91,11 +92,13 @@ public final class CarryingHook {
    * @param section the section half way round
    * @param insideRadius of the bend there, more than zero
    * @return the hook under a load through the centre of its bend
-   * @throws IllegalArgumentException if the radius is not more than zero
+   * @throws IllegalArgumentException if the radius is not more than zero, or more than 1000 times
+   *     the depth of the section
    */
   public static CarryingHook of(HookSection section, Quantity<Length> insideRadius) {
     Objects.requireNonNull(section, "section");
     Measure<Length> inside = Arguments.positive("insideRadius", insideRadius);
+    OpenCurl.requireBent("insideRadius", inside, section.depth());
     return new CarryingHook(section, inside, inside.withValue(0));
   }
 

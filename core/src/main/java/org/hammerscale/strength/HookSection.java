@@ -90,8 +90,8 @@ public final class HookSection {
           n.length(
               "r₀",
               "radius of the neutral line",
-              "h² / (8 (r − √(r² − h² / 4)))",
-              h * h / (8 * (rc - Math.sqrt(rc * rc - h * h / 4))));
+              "(r + √(r₁ r₂)) / 2",
+              (rc + Math.sqrt(ri * ro)) / 2);
       return new Radii(ri, ro, rc, rn, area);
     }
     double bi = units.given(n, "b", "width inside", inner);

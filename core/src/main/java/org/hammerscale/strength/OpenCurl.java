@@ -13,6 +13,8 @@ import org.hammerscale.working.Source;
  * one set of units of stress at a time.
  */
 record OpenCurl(Measure<Length> bore, Measure<Length> thickness, Measure<Length> width) {
+  private static final int MOST_SLENDER = 1000;
+
   static final Source SPRING_EYE =
       Source.fromMemory("SAE manual on leaf springs", "stress in an open eye");
   static final Source CURVED =
@@ -36,6 +38,25 @@ record OpenCurl(Measure<Length> bore, Measure<Length> thickness, Measure<Length>
           "the plastic limit is the last reserve: the barrel has opened for good before; design on"
               + " first yield",
           PLASTIC);
+
+  /**
+   * Refuses a bend so wide that its neutral line cannot be told from its middle: the stress is
+   * worked out from their distance, about t² / (12 r).
+   */
+  static void requireBent(String name, Measure<Length> inside, Measure<Length> thickness) {
+    Measure<Length> most = thickness.multiply(MOST_SLENDER);
+    if (inside.isGreaterThan(most)) {
+      throw new IllegalArgumentException(
+          name
+              + " must be at most "
+              + MOST_SLENDER
+              + " times the "
+              + thickness
+              + " of metal across the bend, was "
+              + inside
+              + "; so wide a bend is a straight beam: ask BracketArm");
+    }
+  }
 
   double straight(Notes n, StressUnits units, Measure<Force> force) {
     double f = units.givenForce(n, "pull on the leaf", force);

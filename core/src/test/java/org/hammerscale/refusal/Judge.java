@@ -22,6 +22,9 @@ import org.hammerscale.units.Tolerance;
 final class Judge {
   private static final double SLOW = 100;
 
+  /** A hard cut list is searched up to a limit that its Javadoc tells. */
+  private static final double SEARCH = 20_000;
+
   /** What the arithmetic of the units calls its arguments. */
   private static final Set<String> ARITHMETIC =
       Set.of("value", "newValue", "unit", "addend", "subtrahend", "factor", "divisor", "quantity");
@@ -56,7 +59,8 @@ final class Judge {
       return faultOfRefusal(call, outcome.thrown());
     }
     // The first call of a kind pays for loading its classes, and a busy machine for its neighbours.
-    if (outcome.milliseconds() > SLOW && call.outcome().milliseconds() > SLOW) {
+    double slow = call.method().getName().equals("plan") ? SEARCH : SLOW;
+    if (outcome.milliseconds() > slow && call.outcome().milliseconds() > slow) {
       return "slow: " + outcome.milliseconds() + " ms";
     }
     Object answer = outcome.answer();

@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.hammerscale.bending.Hook;
+import org.hammerscale.hinge.Barrel;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.ShopUnits;
@@ -176,6 +177,36 @@ class CarryingHookTest {
         "1 in × 1/2 in deep", HookSection.of(Section.flat(inches(1), inches("1/2"))).toString());
     assertEquals(
         "hook of 30 mm inside, 12 mm outside, 40 mm deep, 30 mm inside radius", DRAWN.toString());
+  }
+
+  /** As wide as may be, it bends as a straight bar does: F/A + 32 M/(π d³), h/b h²/6 of a flat. */
+  @Test
+  void aWideBendIsNearlyStraight() {
+    double radius = 9990;
+    CarryingHook round =
+        CarryingHook.of(HookSection.of(Section.round(millimetres(10))), millimetres(radius));
+    double moment = radius + 5;
+    assertEquals(
+        4 / (Math.PI * 100) + 32 * moment / (Math.PI * 1000),
+        round.innerStress(newtons(1)).getValue(),
+        0.001 * moment / 98);
+    CarryingHook flat =
+        CarryingHook.of(
+            HookSection.of(Section.flat(millimetres(20), millimetres(10))), millimetres(radius));
+    assertEquals(
+        1 / 200.0 + 6 * moment / 2000,
+        flat.innerStress(newtons(1)).getValue(),
+        0.001 * moment / 333);
+    assertEquals(
+        "insideRadius must be at most 1000 times the 10 mm of metal across the bend, was 10001 mm;"
+            + " so wide a bend is a straight beam: ask BracketArm",
+        refusal(
+            () ->
+                CarryingHook.of(
+                    HookSection.of(Section.round(millimetres(10))), millimetres(10_001))));
+    Barrel wide = Barrel.around(millimetres(2100), Section.flat(millimetres(20), millimetres(1)));
+    assertTrue(
+        refusal(() -> BarrelOpening.of(wide)).startsWith("inside radius of the barrel must be"));
   }
 
   @Test

@@ -3,9 +3,6 @@ package org.hammerscale.benchmarks;
 import static org.hammerscale.units.Measures.metres;
 import static org.hammerscale.units.Measures.millimetres;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -13,6 +10,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import javax.measure.quantity.Length;
+import org.hammerscale.checking.CheckTopic;
+import org.hammerscale.checking.CheckValue;
 import org.hammerscale.cutting.Aim;
 import org.hammerscale.cutting.CutList;
 import org.hammerscale.cutting.CuttingPlan;
@@ -22,7 +22,7 @@ import org.hammerscale.stock.Section;
 import org.hammerscale.units.Graduation;
 
 /**
- * Times cut lists one by one and prints them as a table: the shop's jobs of the validation file,
+ * Times cut lists one by one and prints them as a table: the shop's jobs among the check values,
  * and one of about 2,000 pieces of 50 lengths. Nine of ten jobs must be proved within a second, all
  * within ten; the long list must be planned within five, 2 % above its bound at most.
  */
@@ -38,13 +38,12 @@ public final class CuttingTable {
   /**
    * Runs them and prints the table.
    *
-   * @param args the validation file, {@code bar_jobs.csv}
-   * @throws IOException if it cannot be read
+   * @param args none
    */
-  public static void main(String[] args) throws IOException {
+  public static void main(String[] args) {
     System.out.println("| list | pieces | bars | new stock | longest leftover | ms |");
     System.out.println("|---|---|---|---|---|---|");
-    Map<String, CutList> jobs = jobs(Path.of(args[0]));
+    Map<String, CutList> jobs = jobs();
     List<Double> times = new ArrayList<>();
     jobs.forEach((name, list) -> times.add(time(name, list)));
     double[] sorted = times.stream().mapToDouble(t -> t).sorted().toArray();
@@ -85,45 +84,36 @@ public final class CuttingTable {
         Bar.of(Section.square(millimetres(12)), Material.MILD_STEEL), Graduation.MILLIMETRE);
   }
 
-  /** Each job once: the file has a row for each of its aims. */
-  private static Map<String, CutList> jobs(Path file) throws IOException {
+  /** Each job once: it has a value for each of its aims. */
+  private static Map<String, CutList> jobs() {
     Map<String, CutList> jobs = new LinkedHashMap<>();
-    for (String line : Files.readAllLines(file)) {
-      String[] fields = line.split(",", -1);
-      if (fields[0].startsWith("job ")) {
-        jobs.computeIfAbsent(fields[0], name -> job(fields));
-      }
-    }
+    CheckTopic.named("cutting/bar_jobs")
+        .values()
+        .filter(value -> value.question().equals("bars"))
+        .forEach(value -> jobs.put(value.id(), job(value)));
     return jobs;
   }
 
-  private static CutList job(String[] fields) {
+  private static CutList job(CheckValue value) {
     CutList list =
         empty()
-            .kerf(millimetres(Double.parseDouble(fields[2])))
-            .endTrim(millimetres(Double.parseDouble(fields[3])));
-    for (String length : fields[4].split(" ", -1)) {
-      list = list.buying(millimetres(Double.parseDouble(length)));
+            .kerf(value.input("kerf", Length.class))
+            .endTrim(value.input("end trim", Length.class));
+    for (int i = 1; value.has("bar " + i); i++) {
+      list = list.buying(value.input("bar " + i, Length.class));
     }
-    for (String offcut : words(fields[5])) {
-      list = list.offcuts(millimetres(before(offcut)), after(offcut));
+    for (int i = 1; value.has("offcut " + i); i++) {
+      list = list.offcuts(value.input("offcut " + i, Length.class), count(value, "offcut " + i));
     }
-    for (String piece : words(fields[6])) {
-      list = list.pieces("piece", millimetres(before(piece)), after(piece));
+    for (int i = 1; value.has("piece " + i); i++) {
+      list =
+          list.pieces("piece", value.input("piece " + i, Length.class), count(value, "piece " + i));
     }
     return list;
   }
 
-  private static List<String> words(String text) {
-    return text.isEmpty() ? List.of() : List.of(text.split(" ", -1));
-  }
-
-  private static double before(String text) {
-    return Double.parseDouble(text.substring(0, text.indexOf('x')));
-  }
-
-  private static int after(String text) {
-    return Integer.parseInt(text.substring(text.indexOf('x') + 1));
+  private static int count(CheckValue value, String of) {
+    return (int) value.number(of + " count");
   }
 
   private static CutList longList() {

@@ -4,6 +4,8 @@ import org.hammerscale.latch.LatchCatch;
 import org.hammerscale.latch.SlideBolt;
 import org.hammerscale.latch.ThumbLatch;
 import org.hammerscale.piece.Piece;
+import org.hammerscale.spacing.PicketLayout;
+import org.hammerscale.spacing.PicketRow;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Section;
@@ -12,7 +14,10 @@ import org.hammerscale.units.Measures;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.infra.Blackhole;
 
-/** A thumb latch and a slide bolt designed whole: the fit and the layout of every part. */
+/**
+ * A thumb latch and a slide bolt designed whole, the fit and the layout of every part: at most 20
+ * µs; and pickets along a rail.
+ */
 public class LatchBenchmark extends SteadyBenchmark {
   private Bar flat =
       Bar.of(Section.flat(Measures.millimetres(20), Measures.millimetres(6)), Material.MILD_STEEL);
@@ -51,5 +56,24 @@ public class LatchBenchmark extends SteadyBenchmark {
     for (Piece piece : bolt.pieces()) {
       hole.consume(piece.layout());
     }
+  }
+
+  /** Five hundred pickets on a rule: at most a millisecond. */
+  @Benchmark
+  public PicketLayout pickets() {
+    return PicketRow.across(Measures.millimetres(55_000))
+        .of(Measures.millimetres(12))
+        .pickets(500)
+        .layout()
+        .on(Graduation.MILLIMETRE);
+  }
+
+  @Benchmark
+  public PicketLayout patternOfPickets() {
+    return PicketRow.across(Measures.millimetres(55_000))
+        .of(Measures.millimetres(12), Measures.millimetres(20), Measures.millimetres(12))
+        .stopping(Measures.millimetres(100))
+        .layout()
+        .on(Graduation.MILLIMETRE);
   }
 }

@@ -21,6 +21,8 @@ import org.hammerscale.cutting.Aim;
 import org.hammerscale.cutting.CutList;
 import org.hammerscale.cutting.CuttingPlan;
 import org.hammerscale.cutting.Rack;
+import org.hammerscale.examples.order.Fault;
+import org.hammerscale.examples.order.SectionText;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Material;
 import org.hammerscale.units.Graduation;

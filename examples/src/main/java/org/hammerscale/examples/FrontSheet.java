@@ -9,6 +9,8 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
+import org.hammerscale.examples.order.BarPicture;
+import org.hammerscale.examples.order.SheetText;
 import org.hammerscale.fastening.Countersink;
 import org.hammerscale.heat.Contraction;
 import org.hammerscale.heat.Heats;
@@ -28,7 +30,6 @@ import org.hammerscale.working.Caution;
 
 /** The front of a job sheet, for the anvil, in the order of the work: decisions, no reasons. */
 final class FrontSheet {
-  private static final int MOST_LINES = 60;
   private static final int MOST_CAUTIONS = 3;
   private static final Graduation<Length> THOUSANDTH = Graduation.of(Measures.inches(0.001));
   private static final Graduation<Time> WHOLE_SECOND = Graduation.of(Measures.seconds(1));
@@ -46,14 +47,7 @@ final class FrontSheet {
     this.rule = order.rule();
   }
 
-  /**
-   * Writes it.
-   *
-   * @return how many pieces found no room for their blanks
-   */
-  int write() {
-    int before = sheet.lines();
-    sheet.rule('=');
+  void write() {
     job();
     barrelEnd();
     HingeOrder.LEAVES.forEach(this::marks);
@@ -64,8 +58,7 @@ final class FrontSheet {
     HingeOrder.LEAVES.forEach(this::holes);
     screws();
     hanging();
-    cautions().forEach(sheet::caution);
-    return blanks(MOST_LINES - (sheet.lines() - before));
+    cautions(order).forEach(sheet::caution);
   }
 
   private void job() {
@@ -76,10 +69,12 @@ final class FrontSheet {
     for (Leaf leaf : HingeOrder.LEAVES) {
       sheet.line(
           "    CUT   %s   %s long   ×  %d      (enough 19 times in 20)",
-          HingeOrder.called(leaf), rule.format(order.bar(leaf).cutLength()), order.toCut(leaf));
-      if (order.isTrial(leaf)) {
+          HingeOrder.called(leaf),
+          rule.format(order.leaf(leaf).bar().cutLength()),
+          order.leaf(leaf).toCut());
+      if (order.leaf(leaf).isTrial()) {
         sheet.line("          %s", trial());
-      } else if (order.done(leaf) > 0) {
+      } else if (order.leaf(leaf).done() > 0) {
         sheet.line("          %s", learned(leaf));
       }
     }
@@ -92,20 +87,20 @@ final class FrontSheet {
   }
 
   private String learned(Leaf leaf) {
-    Measure<Length> saved = order.saved(leaf);
+    Measure<Length> saved = order.leaf(leaf).saved();
     boolean less = saved.getValue() >= 0;
     Measure<Length> each = less ? saved : saved.negate();
-    return order.done(leaf)
+    return order.leaf(leaf).done()
         + (less ? " done; the log saves " : " done; the log adds ")
         + rule.format(each)
         + " a piece, "
-        + rule.format(each.multiply(order.left(leaf)))
+        + rule.format(each.multiply(order.leaf(leaf).left()))
         + " of bar together";
   }
 
   /** What is alike in both leaves, since both are rolled to one barrel. */
   private void barrelEnd() {
-    MarkedBar bar = order.bar(Leaf.FIRST);
+    MarkedBar bar = order.leaf(Leaf.FIRST).bar();
     sheet.entry(
         "R",
         "leaf meets barrel, %s from the barrel end; measure all from R",
@@ -125,7 +120,7 @@ final class FrontSheet {
   }
 
   private void marks(Leaf leaf) {
-    MarkedBar bar = order.bar(leaf);
+    MarkedBar bar = order.leaf(leaf).bar();
     List<Double> positions = new ArrayList<>();
     List<String> labels = new ArrayList<>();
     List<String> names = bar.layout().piece().features().stream().map(f -> f.name()).toList();
@@ -166,7 +161,7 @@ final class FrontSheet {
     ToolChoice drift = order.driftChoice();
     ToolChoice swage = order.swageChoice();
     String measured = order.isInches() ? " (" + calliper(drift.size()) + ")" : "";
-    strip(order.bar(Leaf.FIRST))
+    strip(order.leaf(Leaf.FIRST).bar())
         .ifPresent(
             trim ->
                 sheet.entry(
@@ -204,7 +199,7 @@ final class FrontSheet {
         "",
         "floor %s past R, %s from the uncut barrel end",
         rule.format(pair.slotFloor()),
-        rule.format(order.bar(Leaf.FIRST).reference().add(pair.slotFloor())));
+        rule.format(order.leaf(Leaf.FIRST).bar().reference().add(pair.slotFloor())));
   }
 
   private String edges(KnuckleSlot slot) {
@@ -229,7 +224,7 @@ final class FrontSheet {
           "%s %s from pin to tip, %s over all",
           HingeOrder.called(leaf),
           rule.format(pair.lengthFromPin(leaf)),
-          rule.format(order.bar(leaf).layout().finishedLength()));
+          rule.format(order.leaf(leaf).bar().layout().finishedLength()));
     }
   }
 
@@ -239,9 +234,12 @@ final class FrontSheet {
     heats("barrel of each leaf", order.barrelHeats());
     for (Leaf leaf : HingeOrder.LEAVES) {
       String stretches =
-          order.stretches(leaf) > 1 ? ", each of " + order.stretches(leaf) + " stretches" : "";
+          order.leaf(leaf).stretches() > 1
+              ? ", each of " + order.leaf(leaf).stretches() + " stretches"
+              : "";
       order
-          .taperHeats(leaf)
+          .leaf(leaf)
+          .taperHeats()
           .ifPresent(heats -> heats("taper of the " + HingeOrder.called(leaf) + stretches, heats));
     }
   }
@@ -257,7 +255,7 @@ final class FrontSheet {
   }
 
   private void holes(Leaf leaf) {
-    HolePlan holes = order.holes(leaf);
+    HolePlan holes = order.leaf(leaf).holes();
     String places =
         holes.layout().positions().stream().map(rule::format).collect(Collectors.joining(", "));
     sheet.entry(
@@ -269,11 +267,11 @@ final class FrontSheet {
   }
 
   private void screws() {
-    HolePlan holes = order.holes(Leaf.SECOND);
+    HolePlan holes = order.leaf(Leaf.SECOND).holes();
     Countersink sunk = holes.countersinks().get(0);
     Measure<Length> least =
         HingeOrder.LEAVES.stream()
-            .map(leaf -> order.holes(leaf).thinnest().land())
+            .map(leaf -> order.leaf(leaf).holes().thinnest().land())
             .min(Measure::compareTo)
             .orElseThrow();
     sheet.entry("Screw", "%s", holes.screw());
@@ -322,12 +320,12 @@ final class FrontSheet {
   }
 
   /** The cautions of this job, of its iron, its wood and its fire the first. */
-  List<String> cautions() {
+  static List<String> cautions(HingeOrder order) {
     return Stream.of(
-            pair.cautions().stream(),
-            order.holes(Leaf.SECOND).cautions().stream(),
+            order.pair().cautions().stream(),
+            order.leaf(Leaf.SECOND).holes().cautions().stream(),
             HingeOrder.LEAVES.stream()
-                .flatMap(l -> order.taperHeats(l).stream())
+                .flatMap(l -> order.leaf(l).taperHeats().stream())
                 .flatMap(FrontSheet::reheats))
         .map(Stream::findFirst)
         .flatMap(Optional::stream)
@@ -342,33 +340,20 @@ final class FrontSheet {
     return heats.cautions().stream().filter(caution -> !cooling.contains(caution));
   }
 
-  /** A line for each piece of the order, as far as the page has room. */
-  private int blanks(int room) {
-    List<String> pieces = pieces(order);
-    int here = Math.max(0, Math.min(pieces.size(), room - 1));
-    pieces.subList(0, here).forEach(piece -> blank(sheet, piece));
-    sheet.line(
-        "Reasons overleaf%s.",
-        here < pieces.size() ? ", blanks for the other pieces behind them" : "");
-    return pieces.size() - here;
-  }
-
-  /** The pieces that are to be forged now, in the order of the work. */
-  static List<String> pieces(HingeOrder order) {
+  /** A line to fill in for each piece that is to be forged now, in the order of the work. */
+  static List<String> blanks(HingeOrder order) {
     List<String> pieces = new ArrayList<>();
     for (int number = 1; number <= order.pairs(); number++) {
       for (Leaf leaf : HingeOrder.LEAVES) {
-        if (number > order.done(leaf) && number <= order.done(leaf) + order.toCut(leaf)) {
-          pieces.add((leaf == Leaf.SECOND ? "door " : "post ") + number);
+        if (number > order.leaf(leaf).done()
+            && number <= order.leaf(leaf).done() + order.leaf(leaf).toCut()) {
+          pieces.add(
+              (leaf == Leaf.SECOND ? "door " : "post ")
+                  + number
+                  + ": cut ________ off at barrel ________ off at tip ________ found ________");
         }
       }
     }
     return pieces;
-  }
-
-  /** What is written down of one piece when it is done. */
-  static void blank(SheetText sheet, String piece) {
-    sheet.fillIn(
-        "%s: cut ________ off at barrel ________ off at tip ________ found ________", piece);
   }
 }

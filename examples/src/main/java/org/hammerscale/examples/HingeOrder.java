@@ -1,19 +1,32 @@
 package org.hammerscale.examples;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import org.hammerscale.drawing.Drawing;
+import org.hammerscale.examples.order.Blame;
+import org.hammerscale.examples.order.Cut;
+import org.hammerscale.examples.order.Order;
+import org.hammerscale.examples.order.OrderColumn;
+import org.hammerscale.examples.order.Part;
+import org.hammerscale.examples.order.Screw;
+import org.hammerscale.examples.order.SetItem;
+import org.hammerscale.examples.order.SheetText;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.heat.Contraction;
 import org.hammerscale.heat.Cooling;
 import org.hammerscale.heat.Heats;
 import org.hammerscale.hinge.Bore;
 import org.hammerscale.hinge.Drift;
+import org.hammerscale.hinge.Hand;
+import org.hammerscale.hinge.Hanging;
 import org.hammerscale.hinge.HingePair;
 import org.hammerscale.hinge.HingePairBuilder;
 import org.hammerscale.hinge.Knuckles;
@@ -22,12 +35,7 @@ import org.hammerscale.hinge.Pin;
 import org.hammerscale.hinge.Swage;
 import org.hammerscale.hinge.ToolChoice;
 import org.hammerscale.hinge.ToolRack;
-import org.hammerscale.piece.MarkedBar;
-import org.hammerscale.piece.Piece;
-import org.hammerscale.piece.Trial;
 import org.hammerscale.piece.TrialBook;
-import org.hammerscale.piece.TrialLog;
-import org.hammerscale.scale.HeatPlan;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Material;
@@ -40,31 +48,12 @@ import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 
 /** One job of an order: so many pairs of leaves, all alike, and what the fire does to them. */
-final class HingeOrder {
+final class HingeOrder implements Order {
   /** The door leaf is the first on a sheet. */
   static final List<Leaf> LEAVES = List.of(Leaf.SECOND, Leaf.FIRST);
 
-  /**
-   * How many pieces the book's likely length counts for once there are trials: few, since the book
-   * errs by its shop and its fire, which are the same for all leaves of an order.
-   */
-  private static final double BOOK_WORTH = 0.1;
-
-  /**
-   * One leaf: its bar on the rule by the book and by the trials, how many are done, the heats of
-   * each stretch of its taper, its holes.
-   */
-  private record Work(
-      MarkedBar planned,
-      MarkedBar bar,
-      int done,
-      int stretches,
-      Optional<Heats> taperHeats,
-      HolePlan holes) {}
-
   private final String name;
   private final int pairs;
-  private final boolean learns;
   private final Graduation<Length> graduation;
   private final LengthFormat rule;
   private final HingePair pair;
@@ -74,8 +63,7 @@ final class HingeOrder {
   private final Contraction contraction;
   private final WorkRate taperWork;
   private final Heats barrelHeats;
-  private final List<String> trialFaults = new ArrayList<>();
-  private final Map<Leaf, Work> leaves = new EnumMap<>(Leaf.class);
+  private final Map<Leaf, LeafPlan> leaves = new EnumMap<>(Leaf.class);
   private final Drift drift;
   private final ToolChoice driftChoice;
   private final Swage swage;
@@ -83,73 +71,39 @@ final class HingeOrder {
 
   private HingeOrder(OrderColumn job, HingePair pair, Section tip, Optional<TrialBook> trials) {
     this.name = job.name();
-    this.learns = trials.isPresent();
-    this.pairs = job.count(OrderItem.PAIRS);
+    this.pairs = job.count(HingeItem.PAIRS);
     this.graduation = job.graduation();
     this.rule = LengthFormat.to(graduation);
     this.pair = pair;
-    this.gapAsked = job.lengthOrZero(OrderItem.JOINT_GAP);
-    this.centres = job.centres();
-    this.taperWork = job.taperWork();
-    this.kerf = job.lengthOrZero(OrderItem.KERF);
-    Blame.on(OrderItem.KERF, () -> tongues(kerf));
+    this.gapAsked = job.length(HingeItem.JOINT_GAP);
+    this.centres = job.lengthIfAny(HingeItem.CENTRES);
+    this.taperWork = job.as(WorkRate.class, HingeItem.TAPER_WORK);
+    this.kerf = job.length(SetItem.KERF);
+    Blame.on(SetItem.KERF, () -> tongues(kerf));
     this.contraction =
-        Blame.on(OrderItem.HEAT, () -> Contraction.from(job.heat(), pair.strap().material()));
+        Blame.on(
+            HingeItem.HEAT,
+            () ->
+                Contraction.from(
+                    job.measure(HingeItem.HEAT, Temperature.class), pair.strap().material()));
     // The barrel cools as the bar does; at the taper the thin tip is cold first.
-    Cooling bar = Blame.on(OrderItem.HEAT, () -> Cooling.from(job.heat(), pair.strap()));
+    Cooling bar =
+        Blame.on(
+            HingeItem.HEAT,
+            () -> Cooling.from(job.measure(HingeItem.HEAT, Temperature.class), pair.strap()));
     this.barrelHeats =
-        Blame.on(OrderItem.HEAT, () -> Heats.forWork(job.minutes(OrderItem.BARREL_WORK), bar));
+        Blame.on(
+            HingeItem.HEAT,
+            () -> Heats.forWork(job.measure(HingeItem.BARREL_WORK, Time.class), bar));
     for (Leaf leaf : Leaf.values()) {
-      leaves.put(leaf, work(job, leaf, bar.withThinnest(tip), trials.orElseGet(TrialBook::empty)));
+      String piece = name + " " + called(leaf);
+      leaves.put(leaf, new LeafPlan(piece, job, pair, leaf, bar.withThinnest(tip), trials));
     }
     this.drift = pair.drift(contraction);
     this.swage = pair.swage(contraction);
     ToolRack rack = ToolRack.every(toolSteps());
-    this.driftChoice = Blame.on(OrderItem.CLEARANCE, () -> drift.chosenFrom(rack, pair.bore()));
+    this.driftChoice = Blame.on(SetItem.CLEARANCE, () -> drift.chosenFrom(rack, pair.bore()));
     this.swageChoice = swage.chosenFrom(rack);
-  }
-
-  private Work work(OrderColumn job, Leaf leaf, Cooling thin, TrialBook trials) {
-    Piece piece = pair.leaf(leaf);
-    Measure<Length> taper =
-        job.lengthOrZero(leaf == Leaf.FIRST ? OrderItem.POST_TAPER : OrderItem.DOOR_TAPER);
-    int stretches = WorkRate.stretches(taper);
-    Optional<Heats> heats =
-        stretches > 0
-            ? Optional.of(
-                Blame.on(
-                    OrderItem.HEAT,
-                    () -> Heats.forWork(taperWork.of(taper.divide(stretches)), thin)))
-            : Optional.empty();
-    // What is drawn thinner is what loses length to scale: the taper, each stretch in its own
-    // heats.
-    MarkedBar planned =
-        heats
-            .map(
-                drawn ->
-                    piece.layout(
-                        HeatPlan.soaking(job.heat(), job.minutes(OrderItem.TIME_AT_HEAT))
-                            .inHeats(drawn.count())))
-            .orElseGet(piece::layout)
-            .on(graduation);
-    HolePlan holes = Blame.on(HolePlan.holesOf(leaf), () -> HolePlan.of(job, pair, leaf));
-    TrialLog log = log(planned, leaf, trials);
-    int done = log.trials().size();
-    MarkedBar bar = done == 0 ? planned : log.layout().on(graduation);
-    return new Work(planned, bar, done, stretches, heats, holes);
-  }
-
-  /** The trials of a leaf; what does not fit it is told and left out. */
-  private TrialLog log(MarkedBar planned, Leaf leaf, TrialBook trials) {
-    TrialLog log = TrialLog.of(planned.layout()).withMeanWorth(BOOK_WORTH);
-    for (Trial trial : trials.of(pieceName(leaf))) {
-      try {
-        log = log.with(trial);
-      } catch (IllegalArgumentException e) {
-        trialFaults.add(pieceName(leaf) + ": " + e.getMessage());
-      }
-    }
-    return log;
   }
 
   /** What is punched out beside the saw cuts; a saw that is too coarse is refused. */
@@ -169,35 +123,36 @@ final class HingeOrder {
    */
   static HingeOrder from(OrderColumn job, Optional<TrialBook> trials) {
     Section section =
-        Section.flat(job.length(OrderItem.BAR_WIDTH), job.length(OrderItem.BAR_THICKNESS));
-    Section tip = rectangle(job.length(OrderItem.TIP_WIDTH), job.length(OrderItem.TIP_THICKNESS));
+        Section.flat(job.length(HingeItem.BAR_WIDTH), job.length(HingeItem.BAR_THICKNESS));
+    Section tip = rectangle(job.length(HingeItem.TIP_WIDTH), job.length(HingeItem.TIP_THICKNESS));
     Bore bore =
-        Bore.forPin(job.length(OrderItem.PIN))
-            .clearing(job.lengthOrZero(OrderItem.CLEARANCE))
-            .coated(job.lengthOrZero(OrderItem.COAT));
+        Bore.forPin(job.length(HingeItem.PIN))
+            .clearing(job.length(SetItem.CLEARANCE))
+            .coated(job.length(SetItem.COAT));
     Knuckles knuckles =
         Blame.on(
-            OrderItem.JOINT_GAP,
+            HingeItem.JOINT_GAP,
             () ->
                 Knuckles.across(section.width())
-                    .into(job.count(OrderItem.KNUCKLES))
-                    .withGap(job.lengthOrZero(OrderItem.JOINT_GAP)));
+                    .into(job.count(HingeItem.KNUCKLES))
+                    .withGap(job.length(HingeItem.JOINT_GAP)));
     HingePairBuilder asked =
         HingePair.of(Bar.of(section, Material.MILD_STEEL), bore)
             .knuckles(knuckles)
-            .opening(job.opening(), job.hanging())
-            .handed(job.hand())
-            .leaf(Leaf.SECOND, leaf(section, tip, job, OrderItem.DOOR_LEAF, OrderItem.DOOR_TAPER))
-            .leaf(Leaf.FIRST, leaf(section, tip, job, OrderItem.POST_LEAF, OrderItem.POST_TAPER));
-    Blame.on(OrderItem.OPENING, asked::pair);
+            .opening(
+                job.measure(HingeItem.OPENING, Angle.class), job.as(Hanging.class, HingeItem.HUNG))
+            .handed(job.as(Hand.class, HingeItem.HAND))
+            .leaf(Leaf.SECOND, leaf(section, tip, job, HingeItem.DOOR_LEAF, HingeItem.DOOR_TAPER))
+            .leaf(Leaf.FIRST, leaf(section, tip, job, HingeItem.POST_LEAF, HingeItem.POST_TAPER));
+    Blame.on(HingeItem.OPENING, asked::pair);
     Graduation<Length> marks = job.graduation();
-    return new HingeOrder(job, Blame.on(OrderItem.GRADUATION, asked.on(marks)::pair), tip, trials);
+    return new HingeOrder(job, Blame.on(SetItem.GRADUATION, asked.on(marks)::pair), tip, trials);
   }
 
   private static Feature[] leaf(
-      Section section, Section tip, OrderColumn job, OrderItem length, OrderItem tapered) {
+      Section section, Section tip, OrderColumn job, HingeItem length, HingeItem tapered) {
     Measure<Length> whole = job.length(length);
-    Measure<Length> taper = job.lengthOrZero(tapered);
+    Measure<Length> taper = job.length(tapered);
     List<Feature> features = new ArrayList<>();
     if (taper.isLessThan(whole)) {
       features.add(Plain.of(section, whole.subtract(taper)));
@@ -219,8 +174,85 @@ final class HingeOrder {
     return leaf == Leaf.FIRST ? "post leaf" : "door leaf";
   }
 
-  String name() {
+  @Override
+  public String name() {
     return name;
+  }
+
+  @Override
+  public String what() {
+    return pairs == 1 ? "a pair of strap hinges" : pairs + " pairs of strap hinges";
+  }
+
+  @Override
+  public void front(SheetText sheet) {
+    new FrontSheet(sheet, this).write();
+  }
+
+  @Override
+  public List<String> cautions() {
+    return FrontSheet.cautions(this);
+  }
+
+  @Override
+  public void back(SheetText sheet) {
+    new BackSheet(sheet, this).write();
+  }
+
+  @Override
+  public List<String> blanks() {
+    return FrontSheet.blanks(this);
+  }
+
+  @Override
+  public List<Cut> cuts() {
+    List<Cut> cuts = new ArrayList<>();
+    for (Leaf leaf : LEAVES) {
+      String piece = name + ", " + called(leaf);
+      cuts.add(
+          new Cut(
+              pair.strap(),
+              piece,
+              leaf(leaf).bar().cutLength(),
+              leaf(leaf).toCut(),
+              kerf,
+              graduation));
+    }
+    // One pin with each door leaf.
+    int pins = leaf(Leaf.SECOND).toCut();
+    cuts.add(new Cut(pinBar(), name + ", pin", pinCut(), pins, kerf, graduation));
+    return cuts.stream().filter(cut -> cut.count() > 0).toList();
+  }
+
+  @Override
+  public List<Drawing> bars() {
+    return LEAVES.stream()
+        .map(leaf -> Order.small(leaf(leaf).bar(), called(leaf) + ", cold bar"))
+        .toList();
+  }
+
+  @Override
+  public List<Drawing> drawings() {
+    return HingeDrawings.of(this);
+  }
+
+  @Override
+  public Measure<Length> coat() {
+    return pair.bore().coat();
+  }
+
+  @Override
+  public Map<Screw, Integer> screws() {
+    int each =
+        LEAVES.stream().mapToInt(leaf -> leaf(leaf).holes().layout().positions().size()).sum();
+    return Map.of(leaf(Leaf.FIRST).holes().screw(), pairs * each);
+  }
+
+  @Override
+  public List<Part> trialPieces() {
+    return LEAVES.stream()
+        .map(leaf -> new Part(leaf(leaf).name(), leaf(leaf).bar(), leaf(leaf).toCut()))
+        .toList();
   }
 
   int pairs() {
@@ -267,70 +299,18 @@ final class HingeOrder {
     return barrelHeats;
   }
 
-  /** In how many stretches the taper of a leaf is drawn; none if it has no taper. */
-  int stretches(Leaf leaf) {
-    return work(leaf).stretches;
-  }
-
-  /** The heats for each stretch of the taper of a leaf; none if it has none. */
-  Optional<Heats> taperHeats(Leaf leaf) {
-    return work(leaf).taperHeats;
-  }
-
-  HolePlan holes(Leaf leaf) {
-    return work(leaf).holes;
-  }
-
-  /** What a leaf is called in a file of trials. */
-  String pieceName(Leaf leaf) {
-    return name + " " + called(leaf);
-  }
-
-  /** How many of a leaf its trials say are done. */
-  int done(Leaf leaf) {
-    return work(leaf).done;
-  }
-
-  /** How many of a leaf are still to be forged. */
-  int left(Leaf leaf) {
-    return Math.max(0, pairs - work(leaf).done);
-  }
-
-  /** Whether the first of a leaf is to tell how the others are cut. */
-  boolean isTrial(Leaf leaf) {
-    return learns && done(leaf) == 0;
-  }
-
-  /** How many of a leaf to cut now: where a log is kept the first alone, then what is left. */
-  int toCut(Leaf leaf) {
-    return isTrial(leaf) ? 1 : left(leaf);
-  }
-
-  /** How many pins to cut now: one with each door leaf. */
-  int pinsToCut() {
-    return toCut(Leaf.SECOND);
-  }
-
-  /** What the trials save of each leaf that is left: less than nothing if they add to it. */
-  Measure<Length> saved(Leaf leaf) {
-    return work(leaf).planned.cutLength().subtract(work(leaf).bar.cutLength());
-  }
-
-  /** Trials that do not fit their leaf. */
-  List<String> trialFaults() {
-    return Collections.unmodifiableList(trialFaults);
-  }
-
-  /** A leaf on its bar, on the rule, by its trials: enough 19 times in 20. */
-  MarkedBar bar(Leaf leaf) {
-    return work(leaf).bar;
-  }
-
-  private Work work(Leaf leaf) {
+  /** One of its leaves. */
+  LeafPlan leaf(Leaf leaf) {
     return Objects.requireNonNull(leaves.get(leaf));
   }
 
-  boolean isInches() {
+  @Override
+  public List<String> trialFaults() {
+    return LEAVES.stream().flatMap(leaf -> leaf(leaf).trialFaults().stream()).toList();
+  }
+
+  @Override
+  public boolean isInches() {
     return pair.bore().pin().getUnit().equals(ShopUnits.INCH);
   }
 

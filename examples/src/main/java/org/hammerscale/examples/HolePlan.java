@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import javax.measure.quantity.Length;
+import org.hammerscale.examples.order.OrderColumn;
+import org.hammerscale.examples.order.Screw;
+import org.hammerscale.examples.order.SetItem;
 import org.hammerscale.fastening.Countersink;
 import org.hammerscale.fastening.CountersunkHoles;
 import org.hammerscale.fastening.PilotHole;
@@ -50,8 +53,8 @@ final class HolePlan {
    * @throws IllegalArgumentException if so many do not find room
    */
   static HolePlan of(OrderColumn job, HingePair pair, Leaf leaf) {
-    Screw screw = job.screw();
-    Wood wood = job.wood();
+    Screw screw = job.as(Screw.class, SetItem.SCREW);
+    Wood wood = job.as(Wood.class, SetItem.WOOD);
     // The strap lies across upright boards and pulls across their grain; holes are drilled first.
     WoodSpacing spacing =
         WoodSpacing.by(SpacingRule.EC5_PRE_DRILLED, screw.shank().diameter())
@@ -62,7 +65,7 @@ final class HolePlan {
     for (Measure<Length> seam : job.lengths(seamsOf(leaf))) {
       seams.add(
           ClosedStretch.seamAt(seam)
-              .wide(job.lengthOrZero(OrderItem.SEAM_WIDTH))
+              .wide(job.length(HingeItem.SEAM_WIDTH))
               .clear(clear.pulledTowards()));
     }
     // Holes are told from the pin, the iron's thickness from where the leaf leaves the barrel.
@@ -95,12 +98,12 @@ final class HolePlan {
         List.copyOf(cautions));
   }
 
-  private static OrderItem seamsOf(Leaf leaf) {
-    return leaf == Leaf.FIRST ? OrderItem.POST_SEAMS : OrderItem.DOOR_SEAMS;
+  private static HingeItem seamsOf(Leaf leaf) {
+    return leaf == Leaf.FIRST ? HingeItem.POST_SEAMS : HingeItem.DOOR_SEAMS;
   }
 
-  static OrderItem holesOf(Leaf leaf) {
-    return leaf == Leaf.FIRST ? OrderItem.POST_HOLES : OrderItem.DOOR_HOLES;
+  static HingeItem holesOf(Leaf leaf) {
+    return leaf == Leaf.FIRST ? HingeItem.POST_HOLES : HingeItem.DOOR_HOLES;
   }
 
   HoleLayout layout() {

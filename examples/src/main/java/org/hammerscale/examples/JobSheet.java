@@ -12,6 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.hammerscale.examples.card.BenchCard;
+import org.hammerscale.examples.order.CutSheet;
+import org.hammerscale.examples.order.Fault;
+import org.hammerscale.examples.order.Order;
 import org.hammerscale.piece.TrialBook;
 
 /**
@@ -108,8 +112,7 @@ public final class JobSheet {
    * Adds the pieces of the sheets to the file of trials, to be filled in, or tells what is wrong
    * with what is written there.
    */
-  private static int trials(
-      String name, TrialBook trials, List<HingeOrder> orders, PrintStream err) {
+  private static int trials(String name, TrialBook trials, List<Order> orders, PrintStream err) {
     List<String> faults = new ArrayList<>(trials.faults());
     orders.forEach(order -> faults.addAll(order.trialFaults()));
     faults.forEach(fault -> err.println(name + ", " + fault));

@@ -3,42 +3,61 @@ package org.hammerscale.examples;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
-import java.util.EnumMap;
-import java.util.EnumSet;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.hammerscale.examples.order.Blame;
+import org.hammerscale.examples.order.Fault;
+import org.hammerscale.examples.order.Order;
+import org.hammerscale.examples.order.OrderColumn;
+import org.hammerscale.examples.order.OrderItem;
+import org.hammerscale.examples.order.OrderSet;
+import org.hammerscale.examples.order.Typing;
 import org.hammerscale.piece.TrialBook;
+import org.jspecify.annotations.Nullable;
 
 /**
- * An order file: a row for each {@linkplain OrderItem item}, its name first, then a column for each
- * job. Lines that begin with {@code #} are remarks. All faults of the file are found in one
- * reading, each told once for its cause and in the order of the lines.
+ * An order file: a series of blocks, one for each {@linkplain OrderKind kind} that is ordered.
+ *
+ * <pre>
+ * make, strap hinges
+ * name, Boathouse door, Chapel cupboard
+ * bar width, 40 mm, 20 mm
+ * ...
+ * make, thumb latch
+ * name, Chapel cupboard
+ * bar, as hinges
+ * ...
+ * </pre>
+ *
+ * <p>A row {@code make} begins a block and says what is made in it. Below it stands a row for each
+ * item of that kind, its name first, then a column for each job, in any order. Jobs of one name are
+ * a {@linkplain OrderSet set}: its latches may say {@code as hinges} of what they have in common
+ * with its hinges. Lines that begin with {@code #} are remarks. All faults of the file are found in
+ * one reading, each told once for its cause and in the order of the lines.
  */
 final class OrderFile {
   /** A row is one line, so each line is read by itself: an open quotation mark ends with it. */
   private static final CSVFormat ROW =
       CSVFormat.DEFAULT.builder().setIgnoreSurroundingSpaces(true).get();
 
+  private static final String MAKE = "make";
   private static final int MOST_JOBS = 100;
 
-  private final List<HingeOrder> orders = new ArrayList<>();
-  private final List<Fault> faults = new ArrayList<>();
-  private final Map<OrderItem, Row> rows = new EnumMap<>(OrderItem.class);
-
-  /** Items that have a fault already, so that nothing more is said of them. */
-  private final Set<OrderItem> told = EnumSet.noneOf(OrderItem.class);
-
-  private record Row(int line, List<String> values) {}
-
   private final Optional<TrialBook> trials;
+  private final List<Order> orders = new ArrayList<>();
+  private final List<Fault> faults = new ArrayList<>();
+  private final List<OrderBlock> blocks = new ArrayList<>();
+
+  /** The block that rows go to; none before the first, or if nobody knows what it makes. */
+  private @Nullable OrderBlock block;
+
+  private boolean hasBegun;
 
   private OrderFile(Optional<TrialBook> trials) {
     this.trials = trials;
@@ -52,42 +71,39 @@ final class OrderFile {
   /** Reads the lines of a file, with the log of what its finished pieces took if one is kept. */
   static OrderFile of(List<String> lines, Optional<TrialBook> trials) {
     OrderFile file = new OrderFile(trials);
-    Map<Integer, String> strangers = new HashMap<>();
     for (int i = 0; i < lines.size(); i++) {
       // Some programs begin a file with a byte order mark.
       String line = (i == 0 ? lines.get(i).replace("\uFEFF", "") : lines.get(i)).strip();
       if (!line.isEmpty() && !line.startsWith("#")) {
-        file.row(i + 1, line, strangers);
+        file.row(i + 1, line);
       }
     }
-    strangers.forEach(file::stranger);
-    file.jobs(Math.max(lines.size(), 1));
+    file.close(Math.max(lines.size(), 1));
     file.faults.sort(Comparator.comparingInt(Fault::line));
     return file;
   }
 
-  /** What was ordered; to be used only if there are no faults. */
-  List<HingeOrder> orders() {
-    return orders;
+  /** What was ordered, the jobs of a set together; to be used only if there are no faults. */
+  List<Order> orders() {
+    return OrderSet.of(orders).stream().flatMap(set -> set.orders().stream()).toList();
   }
 
   List<Fault> faults() {
     return faults;
   }
 
-  private void row(int number, String line, Map<Integer, String> strangers) {
+  private void row(int number, String line) {
     List<String> cells = cells(number, line);
-    if (cells.isEmpty()) {
-      return; // told already
+    // Of a spreadsheet an empty line is a row of empty cells, and a remark may be in quotes.
+    if (cells.stream().allMatch(String::isEmpty) || cells.get(0).startsWith("#")) {
+      return;
     }
-    String name = cells.get(0);
-    OrderItem item = OrderItem.named(name);
-    if (item == null) {
-      strangers.put(number, name);
-    } else if (rows.containsKey(item)) {
-      fault(number, item, "stands a second time; accepted: once, with a value for each job");
-    } else {
-      rows.put(item, new Row(number, cells.subList(1, cells.size())));
+    if (cells.get(0).equals(MAKE) || isMisspeltMake(number, cells)) {
+      begin(number, cells.subList(1, cells.size()));
+    } else if (block != null) {
+      block.row(number, cells);
+    } else if (!hasBegun) {
+      before(number, cells.get(0));
     }
   }
 
@@ -99,102 +115,136 @@ final class OrderFile {
     } catch (IOException | UncheckedIOException e) {
       int comma = line.indexOf(',');
       String name = comma < 0 ? line : line.substring(0, comma).strip();
-      OrderItem item = OrderItem.named(name);
       String problem =
           "a quotation mark begins a cell and does not end it; accepted: quotation marks round a"
               + " whole cell, or 1 1/2 in";
-      if (item == null) {
-        faults.add(new Fault(number, Fault.echo(name), problem));
-      } else {
-        fault(number, item, problem);
+      if (name.equals(MAKE)) {
+        faults.add(new Fault(number, MAKE, problem));
+        block = null;
+        hasBegun = true;
+      } else if (block != null) {
+        block.unreadable(number, name, problem);
+      } else if (!hasBegun) {
+        before(number, name);
       }
       return List.of();
     }
   }
 
-  private void fault(int line, OrderItem item, String problem) {
-    if (told.add(item)) {
-      faults.add(new Fault(line, item.label(), problem));
-    }
+  /** Rows that belong to nothing, told of the first. */
+  private void before(int number, String name) {
+    String problem =
+        "stands above the first row make, which says what is made; write "
+            + MAKE
+            + ", "
+            + OrderKind.STRAP_HINGES.label()
+            + " above it, or another of "
+            + OrderKind.names();
+    faults.add(new Fault(number, Fault.echo(name), problem));
+    hasBegun = true;
   }
 
-  /** A row whose name is none: it stands for the missing item that is written most like it. */
-  private void stranger(int line, String name) {
-    OrderItem meant = null;
-    int least = 3;
-    for (OrderItem item : OrderItem.values()) {
-      int typing = Typing.errors(name, item.label());
-      if (!rows.containsKey(item) && !told.contains(item) && typing < least) {
-        least = typing;
-        meant = item;
-      }
+  private boolean isMisspeltMake(int number, List<String> cells) {
+    boolean meant =
+        cells.size() > 1
+            && OrderKind.named(cells.get(1)) != null
+            && Typing.errors(cells.get(0), MAKE) < 3
+            && (block == null || block.kind().item(cells.get(0)) == null);
+    if (meant) {
+      faults.add(new Fault(number, Fault.echo(cells.get(0)), "is no item; write " + MAKE));
     }
-    String problem = "is no item; ";
-    if (meant == null) {
-      problem += "accepted: " + OrderItem.names();
-    } else {
-      told.add(meant);
-      problem += "write " + meant.label();
-    }
-    faults.add(new Fault(line, Fault.echo(name), problem));
+    return meant;
   }
 
-  private void jobs(int lastLine) {
-    if (rows.isEmpty() && faults.isEmpty()) {
-      faults.add(
-          new Fault(lastLine, "name", "there is no job; accepted: a row of names, one for each"));
+  private void begin(int number, List<String> values) {
+    hasBegun = true;
+    block = null;
+    String wanted = values.isEmpty() ? "" : values.get(0);
+    OrderKind kind = OrderKind.named(wanted);
+    if (values.stream().skip(1).anyMatch(value -> !value.isEmpty())) {
+      String problem = "has " + values.size() + " values; accepted: one of " + OrderKind.names();
+      faults.add(new Fault(number, MAKE, problem));
+    } else if (kind == null) {
+      kind = nearest(wanted);
+      String accepted =
+          kind == null ? "; accepted: " + OrderKind.names() : "; write " + kind.label();
+      String problem =
+          wanted.isEmpty() ? "there is nothing" : Fault.echo(wanted) + " is nothing made here";
+      faults.add(new Fault(number, MAKE, problem + accepted));
+    }
+    OrderKind known = kind;
+    if (known == null) {
       return;
     }
-    int jobs = usualCount(rows.values());
-    for (OrderItem item : OrderItem.values()) {
-      Row row = rows.get(item);
-      if (row == null) {
-        fault(lastLine, item, "is missing; accepted: " + item.accepted());
-      } else if (row.values.size() != jobs) {
-        fault(
-            row.line,
-            item,
-            "has "
-                + row.values.size()
-                + (row.values.size() == 1 ? " value" : " values")
-                + "; accepted: "
-                + jobs
-                + ", one for each job (a length has a point, not a comma)");
+    for (OrderBlock earlier : blocks) {
+      if (earlier.kind() == known) {
+        String problem =
+            known.label()
+                + " are made from line "
+                + earlier.line()
+                + " on already; write these jobs into columns there";
+        faults.add(new Fault(number, MAKE, problem));
+        return;
       }
     }
+    block = new OrderBlock(known, number, faults);
+    blocks.add(block);
+  }
+
+  private static @Nullable OrderKind nearest(String wanted) {
+    OrderKind nearest = null;
+    int least = 4;
+    for (OrderKind kind : OrderKind.values()) {
+      int typing = Typing.errors(wanted, kind.label());
+      if (typing < least) {
+        least = typing;
+        nearest = kind;
+      }
+    }
+    return nearest;
+  }
+
+  private void close(int lastLine) {
+    if (blocks.isEmpty() && faults.isEmpty()) {
+      String problem = "there is no job; accepted: a row make, then one of " + OrderKind.names();
+      faults.add(new Fault(lastLine, MAKE, problem));
+      return;
+    }
+    blocks.forEach(OrderBlock::close);
+    long jobs = blocks.stream().mapToLong(OrderBlock::jobs).sum();
     if (jobs > MOST_JOBS) {
       faults.add(new Fault(1, "", "has " + jobs + " jobs; accepted: at most " + MOST_JOBS));
       return;
     }
-    for (int job = 0; job < jobs; job++) {
-      job(job);
+    SetValues set = new SetValues();
+    // Hinges first, wherever they stand: others may be as they are. The file's order is kept.
+    Map<OrderBlock, List<Order>> made = new LinkedHashMap<>();
+    blocks.forEach(each -> made.put(each, new ArrayList<>()));
+    made.forEach((each, jobsOf) -> jobs(each, set, jobsOf, false));
+    made.forEach((each, jobsOf) -> jobs(each, set, jobsOf, true));
+    made.values().forEach(orders::addAll);
+  }
+
+  private void jobs(OrderBlock each, SetValues set, List<Order> made, boolean besideHinges) {
+    if (each.kind().isBesideHinges() != besideHinges) {
+      return;
     }
-  }
-
-  /** How many values most rows have, so that one comma too many is one fault. */
-  private static int usualCount(Collection<Row> rows) {
-    Map<Integer, Integer> counts = new HashMap<>();
-    rows.forEach(row -> counts.merge(row.values.size(), 1, Integer::sum));
-    return counts.entrySet().stream()
-        .max(Map.Entry.<Integer, Integer>comparingByValue().thenComparing(Map.Entry::getKey))
-        .map(Map.Entry::getKey)
-        .orElse(0);
-  }
-
-  private void job(int column) {
-    Map<OrderItem, OrderColumn.Cell> cells = new EnumMap<>(OrderItem.class);
-    rows.forEach(
-        (item, row) -> {
-          if (!told.contains(item)) {
-            cells.put(item, new OrderColumn.Cell(row.line, row.values.get(column)));
-          }
-        });
-    OrderColumn job = new OrderColumn(cells, faults);
-    if (job.isSound() && told.isEmpty()) {
-      try {
-        orders.add(HingeOrder.from(job, trials));
-      } catch (Blame e) {
-        job.fault(e.item(), "cannot be made: " + e.getMessage());
+    if (!besideHinges && !each.isNamed()) {
+      set.setUnsure();
+    }
+    for (Map<OrderItem, OrderColumn.Cell> cells : each.columns()) {
+      boolean whole = !besideHinges || set.putInto(cells, faults);
+      OrderColumn job = new OrderColumn(cells, besideHinges, faults);
+      boolean sound = job.isSound();
+      if (!besideHinges) {
+        set.add(job);
+      }
+      if (whole && sound && each.isWhole()) {
+        try {
+          made.add(each.kind().make(job, trials));
+        } catch (Blame e) {
+          job.fault(e.item(), "cannot be made: " + e.getMessage());
+        }
       }
     }
   }

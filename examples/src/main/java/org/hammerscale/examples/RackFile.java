@@ -11,6 +11,8 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.hammerscale.cutting.Rack;
+import org.hammerscale.examples.order.Fault;
+import org.hammerscale.examples.order.SectionText;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Material;
 import org.hammerscale.units.Measure;

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import org.hammerscale.examples.order.Fault;
 
 /** A file that the user named, read whole. */
 final class TextFile {

@@ -7,7 +7,9 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
-import org.hammerscale.hinge.Leaf;
+import org.hammerscale.examples.order.Fault;
+import org.hammerscale.examples.order.Order;
+import org.hammerscale.examples.order.Part;
 import org.hammerscale.piece.Trial;
 import org.hammerscale.piece.TrialBook;
 
@@ -61,14 +63,13 @@ final class TrialFile {
     }
   }
 
-  /** The book with a line for each leaf to cut now that none waits for yet, to be filled in. */
-  static TrialBook planned(TrialBook book, List<HingeOrder> orders) {
+  /** The book with a line for each piece to cut now that none waits for yet, to be filled in. */
+  static TrialBook planned(TrialBook book, List<? extends Order> orders) {
     TrialBook planned = book;
-    for (HingeOrder order : orders) {
-      for (Leaf leaf : HingeOrder.LEAVES) {
-        String piece = order.pieceName(leaf);
-        for (int i = planned.waiting(piece); i < order.toCut(leaf); i++) {
-          planned = planned.with(piece, Trial.of(order.bar(leaf)));
+    for (Order order : orders) {
+      for (Part piece : order.trialPieces()) {
+        for (int i = planned.waiting(piece.name()); i < piece.count(); i++) {
+          planned = planned.with(piece.name(), Trial.of(piece.marked()));
         }
       }
     }

@@ -4,6 +4,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
+import org.hammerscale.examples.order.Fault;
+import org.hammerscale.examples.order.Reading;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 
@@ -17,6 +19,12 @@ record WorkRate(Measure<Time> time, Measure<Length> length) {
 
   /** Own judgement too: a hand's breadth is as much as a smith draws down before it is cold. */
   private static final Measure<Length> BREADTH = Measures.inches(4);
+
+  static final Reading<WorkRate> READING =
+      new Reading<>(
+          "minutes at the anvil for a length, such as 0.2 min/in, or usual",
+          WorkRate::parse,
+          USUAL);
 
   private static final double MOST_MINUTES_AN_INCH = 10;
   private static final Pattern RATE = Pattern.compile("([0-9]+(?:\\.[0-9]+)?) *min */ *(.+)");

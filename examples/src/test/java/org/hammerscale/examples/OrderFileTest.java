@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import org.hammerscale.examples.order.Fault;
+import org.hammerscale.examples.order.OrderItem;
 import org.hammerscale.hinge.Hand;
 import org.hammerscale.hinge.Leaf;
 import org.hammerscale.units.Measures;
@@ -17,6 +20,7 @@ class OrderFileTest {
   static List<String> cupboard() {
     return new ArrayList<>(
         List.of(
+            "make, strap hinges",
             "name, Chapel cupboard",
             "hand, right",
             "pairs, 3",
@@ -59,6 +63,10 @@ class OrderFileTest {
     return lines;
   }
 
+  private static HingeOrder hinges(OrderFile file) {
+    return (HingeOrder) file.orders().get(0);
+  }
+
   private static List<String> faults(List<String> lines) {
     return OrderFile.of(lines).faults().stream().map(Fault::toString).toList();
   }
@@ -67,7 +75,7 @@ class OrderFileTest {
   void readsAJob() {
     OrderFile file = OrderFile.of(cupboard());
     assertEquals(List.of(), file.faults());
-    HingeOrder order = file.orders().get(0);
+    HingeOrder order = hinges(file);
     assertEquals("Chapel cupboard", order.name());
     assertEquals(3, order.pairs());
     assertEquals(Hand.RIGHT, order.pair().hand());
@@ -75,12 +83,12 @@ class OrderFileTest {
     assertEquals(Measures.millimetres(5.4), order.pair().barrel().insideDiameter());
     assertEquals(Measures.millimetres(120), order.pair().lengthFromPin(Leaf.SECOND));
     assertEquals(Measures.millimetres(60), order.pair().lengthFromPin(Leaf.FIRST));
-    assertEquals(3, order.holes(Leaf.SECOND).layout().positions().size());
+    assertEquals(3, order.leaf(Leaf.SECOND).holes().layout().positions().size());
   }
 
   @Test
   void sawsTheNotchToAMarkOfTheRule() {
-    HingeOrder order = OrderFile.of(cupboard()).orders().get(0);
+    HingeOrder order = hinges(OrderFile.of(cupboard()));
     assertTrue(order.graduation().isOnMark(order.pair().notchDepth()));
     assertTrue(order.pair().opening().isGreaterThan(Measures.degrees(100)), order.pair()::toString);
   }
@@ -88,7 +96,7 @@ class OrderFileTest {
   @Test
   void takesTheItemsInAnyOrderAndAByteOrderMark() {
     List<String> lines = cupboard();
-    java.util.Collections.reverse(lines);
+    Collections.reverse(lines.subList(1, lines.size()));
     lines.set(0, "\uFEFF" + lines.get(0));
     lines.replaceAll(line -> line.startsWith("name") ? "name, \"Cupboard, small\"" : line);
     OrderFile file = OrderFile.of(lines);
@@ -104,31 +112,37 @@ class OrderFileTest {
     List<String> faults = faults(lines);
     assertEquals(
         List.of(
-            "line 6, \"pinn\": is no item; write pin",
-            "line 33, hand: stands a second time; accepted: once, with a value for each job"),
+            "line 7, \"pinn\": is no item of strap hinges; write pin",
+            "line 34, hand: stands a second time; accepted: once, with a value for each job"),
         faults);
     lines.removeIf(line -> line.startsWith("kerf") || line.startsWith("hand, left"));
     lines.add("blade, steel");
     faults = faults(lines);
     assertEquals(3, faults.size(), faults::toString);
-    assertTrue(faults.get(1).startsWith("line 32, \"blade\": is no item; accepted: name, hand"));
+    assertTrue(
+        faults
+            .get(1)
+            .startsWith("line 33, \"blade\": is no item of strap hinges; accepted: name, hand"));
     assertEquals(
-        "line 32, kerf: is missing; accepted: a length such as 1 1/2 in or 40 mm", faults.get(2));
+        "line 33, kerf: is missing; accepted: a length such as 1 1/2 in or 40 mm", faults.get(2));
   }
 
   @Test
   void tellsAnOrderOfNothing() {
-    String none = ", name: there is no job; accepted: a row of names, one for each";
+    String none =
+        ", make: there is no job; accepted: a row make, then one of strap hinges, thumb latch,"
+            + " slide bolt, cabin hook, hasp, pickets";
     assertEquals(List.of("line 1" + none), faults(List.of("# only a remark")));
     assertEquals(List.of("line 1" + none), faults(List.of()));
+    assertEquals(List.of("line 2" + none), faults(List.of(",,,", "\"# a remark, in quotes\",,,")));
   }
 
   @Test
   void tellsValuesThatAreNone() {
-    assertFault("bar width, 0 mm", "line 4, bar width of Chapel cupboard: 0 mm is too little");
+    assertFault("bar width, 0 mm", "line 5, bar width of Chapel cupboard: 0 mm is too little");
     assertFault("clearance, -0.2 mm", "-0.2 mm is too little, it must not be negative");
-    assertFault("name, ", "line 1, name: there is none; accepted: any text that names the job");
-    assertFault("pin, ", "line 6, pin of Chapel cupboard: there is nothing; accepted: a length");
+    assertFault("name, ", "line 2, name: there is none; accepted: any text that names the job");
+    assertFault("pin, ", "line 7, pin of Chapel cupboard: there is nothing; accepted: a length");
     assertFault("pairs, 0", "\"0\" is no count; accepted: a whole number from 1 to 1000");
     assertFault("knuckles, 1", "\"1\" is no count; accepted: a whole number from 2 to 15");
     assertFault("hand, up", "\"up\" is not known; accepted: left or right");
@@ -137,7 +151,7 @@ class OrderFileTest {
     assertFault("opening, 110", "\"110\" is no number in °; accepted: degrees up to 360");
     assertFault("opening, 0°", "0° is too little");
     assertFault("opening, 361°", "\"361°\" is too much");
-    assertFault("screw, 7.7 mm × 20 mm", "line 24, screw of Chapel cupboard: ");
+    assertFault("screw, 7.7 mm × 20 mm", "line 25, screw of Chapel cupboard: ");
     assertFault("screw, 3 mm", "\"3 mm\" is no size and length of a screw; accepted: a size and");
     assertFault("wood, plastic", "was plastic; take one of Douglas-fir coast, ");
     assertFault("door seams, 40", "\"40\" is not a length");
@@ -147,8 +161,8 @@ class OrderFileTest {
     assertFault("tip width, 30 mm", "30 mm is more than the bar width; accepted: at most 25 mm");
     assertFault("door taper, 130 mm", "130 mm is more than the door leaf");
     assertFault("pin, 5 mm, 6 mm", "has 2 values; accepted: 1, one for each job");
-    assertFault("barrel work, 600000000 min", "line 22, barrel work of Chapel cupboard: ");
-    assertFault("taper work, 600000000 min", "line 23, taper work of Chapel cupboard: ");
+    assertFault("barrel work, 600000000 min", "line 23, barrel work of Chapel cupboard: ");
+    assertFault("taper work, 600000000 min", "line 24, taper work of Chapel cupboard: ");
     assertFault("taper work, 600000000 min/in", "is no pace of a hammer");
     assertFault("taper work, 0.2 min/25", "expected a unit");
   }
@@ -159,10 +173,10 @@ class OrderFileTest {
     List<String> faults = faults(cupboardWith("name, Chapel, cupboard"));
     assertEquals(
         List.of(
-            "line 1, name: has 2 values; accepted: 1, one for each job (a length has a point, not a"
+            "line 2, name: has 2 values; accepted: 1, one for each job (a length has a point, not a"
                 + " comma)"),
         faults);
-    assertFault("pin, \"5 mm", "line 6, pin: a quotation mark begins a cell and does not end it");
+    assertFault("pin, \"5 mm", "line 7, pin: a quotation mark begins a cell and does not end it");
     assertEquals(1, faults(cupboardWith("bar width, 25")).size());
   }
 
@@ -174,16 +188,16 @@ class OrderFileTest {
     lines.replaceAll(line -> line.startsWith("hand,") ? "hand, up" : line);
     List<String> faults = faults(lines);
     assertEquals(4, faults.size(), faults::toString);
-    assertTrue(faults.get(0).startsWith("line 2, hand of"), faults.get(0));
-    assertTrue(faults.get(1).startsWith("line 6, \"pinn\""), faults.get(1));
-    assertTrue(faults.get(2).startsWith("line 20, heat: has 2"), faults.get(2));
-    assertTrue(faults.get(3).startsWith("line 30, wood of"), faults.get(3));
+    assertTrue(faults.get(0).startsWith("line 3, hand of"), faults.get(0));
+    assertTrue(faults.get(1).startsWith("line 7, \"pinn\""), faults.get(1));
+    assertTrue(faults.get(2).startsWith("line 21, heat: has 2"), faults.get(2));
+    assertTrue(faults.get(3).startsWith("line 31, wood of"), faults.get(3));
   }
 
   @Test
   void echoesNoControlsAndNothingHuge() {
     String huge = "x".repeat(1_000_000);
-    for (OrderItem item : OrderItem.values()) {
+    for (OrderItem item : HingeItem.ALL) {
       for (String cell : List.of(huge, "\u001b[2J", "5 mm\u202e")) {
         List<String> faults = faults(cupboardWith(item.label() + ", " + cell));
         assertEquals(1, faults.size(), () -> item + ": " + faults);
@@ -208,10 +222,10 @@ class OrderFileTest {
   @Test
   void tellsWhatCannotBePutTogether() {
     assertFault("hung, joint", null);
-    assertFault("kerf, 9 mm", "line 11, kerf of Chapel cupboard: cannot be made: kerf must leave");
-    assertFault("heat, 1500 °C", "line 20, heat of Chapel cupboard: cannot be made: heat");
-    assertFault("door holes, 40", "line 25, door holes of Chapel cupboard: cannot be made: ");
-    assertFault("joint gap, 13 mm", "line 10, joint gap of Chapel cupboard: cannot be made: gap");
+    assertFault("kerf, 9 mm", "line 12, kerf of Chapel cupboard: cannot be made: kerf must leave");
+    assertFault("heat, 1500 °C", "line 21, heat of Chapel cupboard: cannot be made: heat");
+    assertFault("door holes, 40", "line 26, door holes of Chapel cupboard: cannot be made: ");
+    assertFault("joint gap, 13 mm", "line 11, joint gap of Chapel cupboard: cannot be made: gap");
   }
 
   private static void assertFault(String line, String words) {
@@ -230,9 +244,7 @@ class OrderFileTest {
     assertEquals("The \"chapel\", cupboard", file.orders().get(0).name());
     assertEquals(
         Measures.inches(0.5),
-        OrderFile.of(cupboardWith("joint gap, 1/64\""))
-            .orders()
-            .get(0)
+        hinges(OrderFile.of(cupboardWith("joint gap, 1/64\"")))
             .gapAsked()
             .add(Measures.inches(31 / 64d)));
   }

@@ -17,6 +17,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
+import org.hammerscale.examples.order.Order;
 import org.hammerscale.heat.Contraction;
 import org.hammerscale.hinge.HingePair;
 import org.hammerscale.hinge.KnuckleSlot;
@@ -39,7 +40,12 @@ class SampleJobsValidationTest {
     Map<String, Map<String, Measure<Length>>> figures = new LinkedHashMap<>();
     OrderFile sample = OrderFile.of(JobSheet.sampleLines());
     assertEquals(List.of(), sample.faults());
-    sample.orders().forEach(order -> figures.put(order.name(), figures(order)));
+    for (Order order : sample.orders()) {
+      // The cupboard is walked through by hand in another test.
+      if (order instanceof HingeOrder hinges && !order.name().equals("Chapel cupboard")) {
+        figures.put(order.name(), figures(hinges));
+      }
+    }
     List<CSVRecord> rows = rows();
     assertEquals(
         figures.values().stream().mapToInt(Map::size).sum(), rows.size(), "a figure has no row");
@@ -80,7 +86,7 @@ class SampleJobsValidationTest {
   private static Map<String, Measure<Length>> figures(HingeOrder order) {
     Map<String, Measure<Length>> all = new LinkedHashMap<>();
     HingePair pair = order.pair();
-    MarkedBar post = order.bar(Leaf.FIRST);
+    MarkedBar post = order.leaf(Leaf.FIRST).bar();
     all.put("reference", post.reference());
     post.trims().stream()
         .filter(trim -> trim.when() == Trimming.BEFORE_WORK)
@@ -111,7 +117,7 @@ class SampleJobsValidationTest {
 
   private static void leaf(
       Map<String, Measure<Length>> all, String name, HingeOrder order, Leaf leaf) {
-    MarkedBar bar = order.bar(leaf);
+    MarkedBar bar = order.leaf(leaf).bar();
     all.put(name + " cut", bar.cutLength());
     bar.marks().stream()
         .filter(mark -> !mark.isReference())
@@ -120,7 +126,7 @@ class SampleJobsValidationTest {
     bar.trims().stream()
         .filter(trim -> trim.when() == Trimming.AFTER_WORK)
         .forEach(trim -> all.put(name + " off at tip", trim.length().likely()));
-    HolePlan holes = order.holes(leaf);
+    HolePlan holes = order.leaf(leaf).holes();
     for (int i = 0; i < holes.countersinks().size(); i++) {
       all.put(name + " hole " + (i + 1), holes.layout().positions().get(i));
       all.put(name + " iron " + (i + 1), holes.countersinks().get(i).land());

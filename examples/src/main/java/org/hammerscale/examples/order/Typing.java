@@ -1,13 +1,13 @@
-package org.hammerscale.examples;
+package org.hammerscale.examples.order;
 
 /** How far two words are apart, as a typist goes wrong. */
-final class Typing {
+public final class Typing {
   private static final int LONGEST = 40;
 
   private Typing() {}
 
   /** Letters added, left out or taken for others on the way from one word to the other. */
-  static int errors(String typed, String meant) {
+  public static int errors(String typed, String meant) {
     if (typed.length() > LONGEST) {
       return typed.length();
     }

@@ -1,7 +1,7 @@
-package org.hammerscale.examples;
+package org.hammerscale.examples.order;
 
 /** One thing wrong in an order file: where, what, and what is accepted there. */
-record Fault(int line, String item, String problem) {
+public record Fault(int line, String item, String problem) {
   private static final int MOST_ECHOED = 40;
 
   @Override
@@ -10,7 +10,7 @@ record Fault(int line, String item, String problem) {
   }
 
   /** What stands in a file as it may go to a terminal: cut short, its control characters told. */
-  static String echo(String text) {
+  public static String echo(String text) {
     StringBuilder safe = new StringBuilder("\"");
     int end = Math.min(text.length(), MOST_ECHOED);
     for (int i = 0; i < end; i++) {
@@ -21,7 +21,7 @@ record Fault(int line, String item, String problem) {
   }
 
   /** Whether a terminal shows it and does nothing else. */
-  static boolean isPrintable(char c) {
+  public static boolean isPrintable(char c) {
     int type = Character.getType(c);
     return type != Character.CONTROL
         && type != Character.FORMAT

@@ -1,4 +1,4 @@
-package org.hammerscale.examples;
+package org.hammerscale.examples.order;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -13,9 +13,7 @@ import org.hammerscale.cutting.CutMark;
 import org.hammerscale.cutting.CuttingPlan;
 import org.hammerscale.cutting.Rack;
 import org.hammerscale.cutting.Reached;
-import org.hammerscale.hinge.Leaf;
 import org.hammerscale.stock.Bar;
-import org.hammerscale.units.Graduation;
 import org.hammerscale.units.LengthFormat;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
@@ -26,51 +24,23 @@ import org.hammerscale.units.ShopUnits;
  * whether there is a cheaper way. Of a section that the rack has nothing of, bars of a usual length
  * are assumed and the sheet says so. The ends of the bars are taken as sawn square.
  */
-final class CutSheet {
+public final class CutSheet {
   private final Rack rack;
   private final Map<Bar, List<Cut>> cuts = new LinkedHashMap<>();
   private final Map<Bar, Planned> plans = new LinkedHashMap<>();
-
-  private record Cut(
-      String name,
-      Measure<Length> length,
-      int count,
-      Measure<Length> kerf,
-      Graduation<Length> rule) {}
 
   /** The plan of a bar's pieces; none if they cannot be cut, and then why. */
   private record Planned(Optional<CuttingPlan> plan, String refusal) {}
 
   /** A sheet without cuts. */
-  CutSheet(Rack rack) {
+  public CutSheet(Rack rack) {
     this.rack = rack;
   }
 
-  /** The cuts of an order: its leaves and its pins. */
-  static CutSheet of(List<HingeOrder> orders, Rack rack) {
+  /** The cuts of an order. */
+  public static CutSheet of(List<? extends Order> orders, Rack rack) {
     CutSheet sheet = new CutSheet(rack);
-    for (HingeOrder order : orders) {
-      for (Leaf leaf : HingeOrder.LEAVES) {
-        if (order.toCut(leaf) > 0) {
-          sheet.add(
-              order.pair().strap(),
-              order.name() + ", " + HingeOrder.called(leaf),
-              order.bar(leaf).cutLength(),
-              order.toCut(leaf),
-              order.kerf(),
-              order.graduation());
-        }
-      }
-      if (order.pinsToCut() > 0) {
-        sheet.add(
-            order.pinBar(),
-            order.name() + ", pin",
-            order.pinCut(),
-            order.pinsToCut(),
-            order.kerf(),
-            order.graduation());
-      }
-    }
+    orders.forEach(order -> order.cuts().forEach(sheet::add));
     return sheet;
   }
 
@@ -80,20 +50,14 @@ final class CutSheet {
    *
    * @return this sheet
    */
-  CutSheet add(
-      Bar bar,
-      String name,
-      Measure<Length> length,
-      int count,
-      Measure<Length> kerf,
-      Graduation<Length> rule) {
-    cuts.computeIfAbsent(bar, b -> new ArrayList<>()).add(new Cut(name, length, count, kerf, rule));
-    plans.remove(bar); // what was planned of it without them
+  public CutSheet add(Cut cut) {
+    cuts.computeIfAbsent(cut.bar(), bar -> new ArrayList<>()).add(cut);
+    plans.remove(cut.bar()); // what was planned of it without them
     return this;
   }
 
   /** The plans of all bars that can be cut, to be drawn. */
-  List<CuttingPlan> plans() {
+  public List<CuttingPlan> plans() {
     return cuts.keySet().stream().map(this::planned).flatMap(p -> p.plan.stream()).toList();
   }
 
@@ -104,13 +68,13 @@ final class CutSheet {
 
   private Planned plan(Bar bar) {
     List<Cut> pieces = cuts.getOrDefault(bar, List.of());
-    CutList list = rack.cutList(bar, pieces.get(0).rule);
+    CutList list = rack.cutList(bar, pieces.get(0).rule());
     list = list.kerf(pieces.stream().map(Cut::kerf).max(Measure::compareTo).orElseThrow());
     if (!rack.has(bar)) {
       list = list.buying(usual(bar));
     }
     for (Cut cut : pieces) {
-      list = list.pieces(cut.name, cut.length, cut.count);
+      list = list.pieces(cut.name(), cut.length(), cut.count());
     }
     try {
       return new Planned(Optional.of(list.plan()), "");
@@ -120,7 +84,7 @@ final class CutSheet {
   }
 
   /** Writes it. */
-  void write(SheetText sheet) {
+  public void write(SheetText sheet) {
     sheet.rule('=');
     sheet.line("Cut list of the whole order: the saw's kerf counted, bars taken as square-ended");
     cuts.forEach((bar, pieces) -> write(sheet, bar, pieces));
@@ -138,13 +102,13 @@ final class CutSheet {
       return;
     }
     CuttingPlan plan = planned.plan.get();
-    LengthFormat rule = LengthFormat.to(pieces.get(0).rule);
+    LengthFormat rule = LengthFormat.to(pieces.get(0).rule());
     plan.bars().forEach(cutBar -> write(sheet, cutBar, rule));
     sheet.line("%s", bought(plan));
     sheet.line("%s", judged(plan));
     Measure<Length> pieced =
         pieces.stream()
-            .map(cut -> cut.length.multiply(cut.count))
+            .map(cut -> cut.length().multiply(cut.count()))
             .reduce(Measure::add)
             .orElseThrow();
     sheet.line("The pieces are %s long together, %s.", pieced, bar.mass(pieced));

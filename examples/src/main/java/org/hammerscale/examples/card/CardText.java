@@ -1,9 +1,10 @@
-package org.hammerscale.examples;
+package org.hammerscale.examples.card;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import org.hammerscale.examples.order.SheetText;
 
 /**
  * A sheet as its parts rather than as lines, so that a page can set them out in its own way: the
@@ -52,57 +53,57 @@ final class CardText extends SheetText {
 
   /** A page of a card has room: it is counted in parts. */
   @Override
-  int lines() {
+  public int lines() {
     return parts.size();
   }
 
   @Override
-  void line(String format, Object... arguments) {
+  public void line(String format, Object... arguments) {
     add(Kind.LINE, String.format(Locale.ROOT, format, arguments).strip());
   }
 
   @Override
-  void cells(String format, Object... cells) {
+  public void cells(String format, Object... cells) {
     parts.add(new Part(Kind.LINE, Arrays.stream(cells).map(String::valueOf).toList()));
   }
 
   @Override
-  void heading(String label, String words) {
+  public void heading(String label, String words) {
     add(Kind.ENTRY, label, words + ":");
   }
 
   @Override
-  void fillIn(String format, Object... arguments) {
-    add(Kind.BLANK, String.format(Locale.ROOT, format, arguments));
+  public void fillIn(String words) {
+    add(Kind.BLANK, words);
   }
 
   @Override
-  void block(String block) {
+  public void block(String block) {
     add(Kind.PICTURE, block);
   }
 
   @Override
-  void rule(char c) {
+  public void rule(char c) {
     add(Kind.RULE, String.valueOf(c));
   }
 
   @Override
-  void entry(String label, String format, Object... arguments) {
+  public void entry(String label, String format, Object... arguments) {
     add(Kind.ENTRY, label, String.format(Locale.ROOT, format, arguments));
   }
 
   @Override
-  void caution(String words) {
+  public void caution(String words) {
     add(Kind.CAUTION, words);
   }
 
   @Override
-  void wrapped(String first, int indent, String words) {
+  public void wrapped(String first, int indent, String words) {
     add(Kind.TEXT, first + words);
   }
 
   @Override
-  void packed(List<String> all) {
+  public void packed(List<String> all) {
     parts.add(new Part(Kind.WORKING, List.copyOf(all)));
   }
 }

@@ -1,4 +1,4 @@
-package org.hammerscale.examples;
+package org.hammerscale.examples.card;
 
 import java.util.List;
 import javax.xml.stream.XMLStreamException;

@@ -1,10 +1,10 @@
-package org.hammerscale.examples;
+package org.hammerscale.examples.order;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** A bar drawn with characters: its marks to scale, their labels below, names between them. */
-final class BarPicture {
+public final class BarPicture {
   private static final int WIDTH = 64;
 
   private BarPicture() {}
@@ -17,7 +17,8 @@ final class BarPicture {
    * @param labels what to write at each mark
    * @param names what lies before each mark
    */
-  static String of(List<Double> positions, String start, List<String> labels, List<String> names) {
+  public static String of(
+      List<Double> positions, String start, List<String> labels, List<String> names) {
     double end = positions.get(positions.size() - 1);
     StringBuilder bar = new StringBuilder("|" + "=".repeat(WIDTH));
     List<Integer> columns = new ArrayList<>();

@@ -1,4 +1,4 @@
-package org.hammerscale.examples;
+package org.hammerscale.examples.card;
 
 /** The style sheet of a bench card: black on white, large on a small screen, sparing of ink. */
 final class CardStyle {

@@ -1,11 +1,11 @@
-package org.hammerscale.examples;
+package org.hammerscale.examples.order;
 
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** The lines of a sheet; no number is parted from its unit at the end of one. */
-class SheetText {
+public class SheetText {
   private static final char JOIN = '\u00A0';
 
   /** Between a number and its fraction or unit, and round the sign between two sides of a bar. */
@@ -20,66 +20,71 @@ class SheetText {
   private int lines;
 
   /** A sheet whose wrapped lines are at most so wide. */
-  SheetText(int width) {
+  public SheetText(int width) {
     this.width = width;
   }
 
   /** How many lines there are. */
-  int lines() {
+  public int lines() {
     return lines;
   }
 
   /** A line, formatted the same in every country. */
-  void line(String format, Object... arguments) {
+  public void line(String format, Object... arguments) {
     text.append(String.format(Locale.ROOT, format, arguments).stripTrailing()).append('\n');
     lines++;
   }
 
   /** One of several lines that are laid out alike: each argument is a cell. */
-  void cells(String format, Object... cells) {
+  public void cells(String format, Object... cells) {
     line(format, cells);
   }
 
   /** What the entries below it are about. */
-  void heading(String label, String words) {
+  public void heading(String label, String words) {
     line("%s, %s:", label, words);
   }
 
   /** A line with gaps to write in. */
-  void fillIn(String format, Object... arguments) {
-    line(format, arguments);
+  public void fillIn(String words) {
+    line("%s", words);
   }
 
-  void blank() {
+  /** The last line of a front. */
+  public void overleaf(boolean hasMoreBlanks) {
+    line("Reasons overleaf%s.", hasMoreBlanks ? ", blanks for the other pieces behind them" : "");
+  }
+
+  public void blank() {
     line("");
   }
 
   /** Lines that are laid out already. */
-  void block(String block) {
+  public void block(String block) {
     block.lines().forEach(each -> line("%s", each));
   }
 
-  void rule(char c) {
+  public void rule(char c) {
     line("%s", String.valueOf(c).repeat(72));
   }
 
   /** A labelled entry: the label in front, the words behind it, on as many lines as they need. */
-  void entry(String label, String format, Object... arguments) {
+  public void entry(String label, String format, Object... arguments) {
     wrapped(String.format("%-10s", label), String.format(Locale.ROOT, format, arguments));
   }
 
   /** A caution behind its mark. */
-  void caution(String words) {
+  public void caution(String words) {
     wrapped("! ", words);
   }
 
   /** Words behind a beginning; further lines begin as far in. */
-  void wrapped(String first, String words) {
+  public void wrapped(String first, String words) {
     wrapped(first, first.length(), words);
   }
 
   /** The same, further lines beginning so far in. */
-  void wrapped(String first, int indent, String words) {
+  public void wrapped(String first, int indent, String words) {
     StringBuilder line = new StringBuilder(first);
     boolean empty = true;
     for (String word : joined(words).split(" ", -1)) {
@@ -95,7 +100,7 @@ class SheetText {
   }
 
   /** Parts one behind the other, broken before one or within its remark in brackets. */
-  void packed(List<String> parts) {
+  public void packed(List<String> parts) {
     String line = "";
     for (String part : parts) {
       String words = joined(part);

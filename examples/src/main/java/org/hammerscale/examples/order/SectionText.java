@@ -1,4 +1,4 @@
-package org.hammerscale.examples;
+package org.hammerscale.examples.order;
 
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -7,8 +7,8 @@ import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measures;
 
 /** A section as a smith writes it: {@code 40 mm x 6 mm flat}, {@code 1/2 in round}. */
-final class SectionText {
-  static final String ACCEPTED =
+public final class SectionText {
+  public static final String ACCEPTED =
       "two sizes and flat, or one and square, round, hexagon, octagon or half round, as 40 mm x 6 mm"
           + " flat";
 
@@ -22,7 +22,7 @@ final class SectionText {
    *
    * @throws IllegalArgumentException if it is no section
    */
-  static Section parse(String text) {
+  public static Section parse(String text) {
     Matcher matcher = SHAPE.matcher(text.strip().toLowerCase(Locale.ROOT));
     if (!matcher.matches()) {
       throw new IllegalArgumentException("\"" + text + "\" is no section");

@@ -1,4 +1,4 @@
-package org.hammerscale.examples;
+package org.hammerscale.examples.order;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,4 +1,4 @@
-package org.hammerscale.examples;
+package org.hammerscale.examples.card;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -6,41 +6,33 @@ import java.util.Base64;
 import java.util.List;
 import javax.xml.stream.XMLStreamException;
 import org.hammerscale.cutting.CuttingPlan;
-import org.hammerscale.drawing.BarDrawing;
 import org.hammerscale.drawing.CuttingDrawing;
 import org.hammerscale.drawing.Drawing;
-import org.hammerscale.drawing.HingeDrawing;
-import org.hammerscale.drawing.LeafDrawing;
 import org.hammerscale.drawing.Paper;
-import org.hammerscale.hinge.HingePair;
-import org.hammerscale.hinge.Leaf;
-import org.hammerscale.units.ShopUnits;
+import org.hammerscale.examples.order.CutSheet;
+import org.hammerscale.examples.order.Order;
+import org.hammerscale.examples.order.OrderSet;
 
 /**
  * The job sheets as one page for a browser, with drawings: read on a phone over the anvil, or
  * printed, a front on a page and the drawings at true scale. It needs no other file and no script.
  */
-final class BenchCard {
+public final class BenchCard {
   private static final int MOST_BLANKS = 4;
   private static final int LONGEST_TITLE = 150;
 
-  /** How wide a picture of a bar may be beside another one on the front. */
-  private static final double BESIDE = 80;
-
-  private static final int[] SCALES = {2, 5, 10, 20, 50, 100};
-
   private final HtmlPage page;
-  private final List<HingeOrder> orders;
+  private final List<? extends Order> orders;
   private final CutSheet cuts;
 
-  private BenchCard(HtmlPage page, List<HingeOrder> orders, CutSheet cuts) {
+  private BenchCard(HtmlPage page, List<? extends Order> orders, CutSheet cuts) {
     this.page = page;
     this.orders = orders;
     this.cuts = cuts;
   }
 
   /** The text of the page. */
-  static String of(List<HingeOrder> orders, CutSheet cuts) {
+  public static String of(List<? extends Order> orders, CutSheet cuts) {
     try {
       HtmlPage page = new HtmlPage();
       new BenchCard(page, orders, cuts).write();
@@ -65,43 +57,46 @@ final class BenchCard {
     page.empty("meta", "charset", "utf-8");
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.words(
-        "title", "Bench card: " + String.join(", ", orders.stream().map(o -> o.name()).toList()));
+        "title",
+        "Bench card: " + String.join(", ", orders.stream().map(Order::name).distinct().toList()));
     page.words("style", CardStyle.of(isInInches()));
   }
 
   /** Whether a shop that measures in inches prints it, on the paper of its country. */
   private boolean isInInches() {
-    return orders.stream().allMatch(HingeOrder::isInches);
+    return orders.stream().allMatch(Order::isInches);
   }
 
   private void body() throws XMLStreamException {
     page.element(
         "main",
         () -> {
-          for (HingeOrder order : orders) {
-            page.element("article", () -> job(order));
+          for (OrderSet set : OrderSet.of(orders)) {
+            for (Order order : set.orders()) {
+              page.element("article", () -> job(set, order));
+            }
           }
           page.element("section", this::cutList, "class", "cuts");
         });
   }
 
-  private void job(HingeOrder order) throws XMLStreamException {
+  private void job(OrderSet set, Order order) throws XMLStreamException {
     CardText front = new CardText();
-    FrontSheet sheet = new FrontSheet(front, order);
-    sheet.write();
+    order.front(front);
     CardText back = new CardText();
-    new BackSheet(back, order, sheet.cautions()).write();
-    List<CardText.Part> parts = new ArrayList<>(front.parts());
-    parts.removeIf(part -> part.kind() == CardText.Kind.BLANK);
+    order.back(back);
     // With its drawings the front has no more room, whatever the printed sheet has.
-    List<String> pieces = FrontSheet.pieces(order);
+    List<String> pieces = order.blanks();
     int blanks = Math.min(pieces.size(), MOST_BLANKS);
-    CardText filled = new CardText();
-    pieces.subList(0, blanks).forEach(piece -> FrontSheet.blank(filled, piece));
-    pieces.subList(blanks, pieces.size()).forEach(piece -> FrontSheet.blank(back, piece));
-    parts.addAll(parts.size() - 1, filled.parts());
-    page.element("section", () -> front(order, parts), "class", "front");
-    page.element("section", () -> drawings(order), "class", "drawings");
+    pieces.subList(0, blanks).forEach(front::fillIn);
+    pieces.subList(blanks, pieces.size()).forEach(back::fillIn);
+    front.overleaf(blanks < pieces.size());
+    CardText belongs = new CardText();
+    set.write(belongs, order);
+    page.element("section", () -> front(order, belongs.parts(), front.parts()), "class", "front");
+    if (!order.drawings().isEmpty()) {
+      page.element("section", () -> drawings(order), "class", "drawings");
+    }
     page.element(
         "details",
         () -> {
@@ -112,21 +107,22 @@ final class BenchCard {
         "back");
   }
 
-  private void front(HingeOrder order, List<CardText.Part> parts) throws XMLStreamException {
-    parts.remove(0); // the rule that a new sheet begins with
-    page.words("h2", parts.remove(0).first());
+  private void front(Order order, List<CardText.Part> belongs, List<CardText.Part> parts)
+      throws XMLStreamException {
+    page.words("h2", parts.get(0).first());
     CardParts write = new CardParts(page);
-    int begun = 0;
+    write.write(belongs);
+    int begun = 1;
     while (parts.get(begun).kind() == CardText.Kind.LINE) {
       begun++;
     }
-    write.write(parts.subList(0, begun));
+    write.write(parts.subList(1, begun));
     page.element(
         "div",
         () -> {
-          for (Leaf leaf : HingeOrder.LEAVES) {
-            Drawing bar = barDrawing(order, leaf);
-            picture(bar.withoutNotes().figure(), bar, false);
+          for (Drawing bar : order.bars()) {
+            Drawing titled = bar.titled(title(order, bar.title()));
+            picture(bar.withoutNotes().figure(), titled, false);
           }
         },
         "class",
@@ -134,37 +130,15 @@ final class BenchCard {
     write.write(parts.subList(begun, parts.size()));
   }
 
-  /** A bar as small as it must be to stand beside the other. */
-  private static Drawing barDrawing(HingeOrder order, Leaf leaf) {
-    String title = title(order, HingeOrder.called(leaf) + ", cold bar");
-    Drawing drawing = BarDrawing.of(order.bar(leaf)).drawing();
-    for (int reduction : SCALES) {
-      double wide = order.bar(leaf).cutLength().in(ShopUnits.MILLIMETRE);
-      if (wide / reduction <= BESIDE) {
-        drawing = BarDrawing.of(order.bar(leaf)).reducedTo(reduction).drawing();
-        break;
-      }
+  private void drawings(Order order) throws XMLStreamException {
+    page.words(
+        "h3", "Drawings at true scale: " + order.name() + ", " + order.what(), "class", "screen");
+    for (Drawing drawing : order.drawings()) {
+      sheets(drawing.titled(title(order, drawing.title())));
     }
-    return drawing.titled(title);
   }
 
-  private void drawings(HingeOrder order) throws XMLStreamException {
-    HingePair pair = order.pair();
-    page.words("h3", "Drawings at true scale: " + order.name(), "class", "screen");
-    for (Leaf leaf : HingeOrder.LEAVES) {
-      HolePlan holes = order.holes(leaf);
-      Drawing drawing =
-          LeafDrawing.of(pair, leaf)
-              .withHoles(holes.layout(), holes.screw().head())
-              .on(order.graduation())
-              .drawing();
-      sheets(drawing.titled(title(order, HingeOrder.called(leaf) + ", " + pair.hand())));
-    }
-    Drawing joint = HingeDrawing.of(pair).on(order.graduation()).drawing();
-    sheets(joint.titled(title(order, joint.title())));
-  }
-
-  private static String title(HingeOrder order, String what) {
+  private static String title(Order order, String what) {
     String name = HtmlPage.readable(order.name());
     String cut = name.length() > LONGEST_TITLE ? name.substring(0, LONGEST_TITLE) : name;
     return cut + ": " + what;

@@ -1,4 +1,4 @@
-package org.hammerscale.examples;
+package org.hammerscale.examples.card;
 
 import java.io.StringWriter;
 import javax.xml.stream.XMLOutputFactory;

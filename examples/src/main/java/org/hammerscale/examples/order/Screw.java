@@ -1,4 +1,4 @@
-package org.hammerscale.examples;
+package org.hammerscale.examples.order;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -11,11 +11,11 @@ import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 
 /** A screw of either series: its head as the iron feels it, its shank as the wood does. */
-record Screw(String size, CountersunkHead head, WoodFastener shank, Measure<Length> length) {
+public record Screw(String size, CountersunkHead head, WoodFastener shank, Measure<Length> length) {
   private static final Pattern SIZE = Pattern.compile("(.+?) *[x×] *(.+)");
 
   /** A gauge number or a diameter, and a length: {@code 10 × 1 1/2 in}, {@code 5 mm × 40 mm}. */
-  static Screw parse(String text) {
+  public static Screw parse(String text) {
     Matcher size = SIZE.matcher(text);
     if (!size.matches()) {
       throw new IllegalArgumentException(Fault.echo(text) + " is no size and length of a screw");

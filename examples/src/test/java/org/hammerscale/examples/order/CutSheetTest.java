@@ -1,4 +1,4 @@
-package org.hammerscale.examples;
+package org.hammerscale.examples.order;
 
 import static org.hammerscale.units.Graduation.MILLIMETRE;
 import static org.hammerscale.units.Graduation.SIXTEENTH;
@@ -34,8 +34,8 @@ class CutSheetTest {
             .offcuts(STRAP, millimetres(1000), 1);
     CutSheet sheet =
         new CutSheet(rack)
-            .add(STRAP, "door leaf", millimetres(950), 2, millimetres(1), MILLIMETRE)
-            .add(STRAP, "post leaf", millimetres(600), 2, millimetres(2), MILLIMETRE);
+            .add(new Cut(STRAP, "door leaf", millimetres(950), 2, millimetres(1), MILLIMETRE))
+            .add(new Cut(STRAP, "post leaf", millimetres(600), 2, millimetres(2), MILLIMETRE));
     assertEquals(
         """
         ========================================================================
@@ -62,8 +62,8 @@ class CutSheetTest {
     String text =
         text(
             new CutSheet(Rack.empty())
-                .add(ROD, "pin", inches("5 1/4"), 2, inches(0), SIXTEENTH)
-                .add(STRAP, "leaf", millimetres(500), 1, inches(0), MILLIMETRE));
+                .add(new Cut(ROD, "pin", inches("5 1/4"), 2, inches(0), SIXTEENTH))
+                .add(new Cut(STRAP, "leaf", millimetres(500), 1, inches(0), MILLIMETRE)));
     assertTrue(text.contains("The rack has none of it; bars of 20 ft are assumed.\n"), text);
     assertTrue(text.contains("The rack has none of it; bars of 6 m are assumed.\n"), text);
     assertTrue(text.contains("10 1/2 in  pin, 5 1/4 in\n"), text);
@@ -73,7 +73,7 @@ class CutSheetTest {
   void saysWhatCannotBeCut() {
     CutSheet sheet =
         new CutSheet(Rack.empty())
-            .add(STRAP, "long strap", metres(7), 1, millimetres(2), MILLIMETRE);
+            .add(new Cut(STRAP, "long strap", metres(7), 1, millimetres(2), MILLIMETRE));
     assertTrue(text(sheet).contains("! length of long strap must fit a bar, was 7 m"));
   }
 }

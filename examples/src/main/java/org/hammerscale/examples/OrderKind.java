@@ -1,0 +1,94 @@
+package org.hammerscale.examples;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.hammerscale.examples.latch.BoltItem;
+import org.hammerscale.examples.latch.BoltOrder;
+import org.hammerscale.examples.latch.HaspItem;
+import org.hammerscale.examples.latch.HaspOrder;
+import org.hammerscale.examples.latch.HookItem;
+import org.hammerscale.examples.latch.HookOrder;
+import org.hammerscale.examples.latch.LatchItem;
+import org.hammerscale.examples.latch.LatchOrder;
+import org.hammerscale.examples.order.Order;
+import org.hammerscale.examples.order.OrderColumn;
+import org.hammerscale.examples.order.OrderItem;
+import org.hammerscale.piece.TrialBook;
+import org.jspecify.annotations.Nullable;
+
+/** What can be made: the items of its block in an order file, and the job they make. */
+@SuppressWarnings("ImmutableEnumChecker") // items and maker are set once
+enum OrderKind {
+  STRAP_HINGES(HingeItem.ALL, HingeOrder::from),
+  THUMB_LATCH(LatchItem.ALL, (job, trials) -> LatchOrder.from(job)),
+  SLIDE_BOLT(BoltItem.ALL, (job, trials) -> BoltOrder.from(job)),
+  CABIN_HOOK(HookItem.ALL, (job, trials) -> HookOrder.from(job)),
+  HASP(HaspItem.ALL, (job, trials) -> HaspOrder.from(job)),
+  PICKETS(PicketItem.ALL, (job, trials) -> PicketOrder.from(job));
+
+  /** Makes a job of what its column says. */
+  private interface Maker {
+    Order make(OrderColumn job, Optional<TrialBook> trials);
+  }
+
+  private static final Map<String, OrderKind> BY_LABEL =
+      Arrays.stream(values()).collect(Collectors.toMap(OrderKind::label, Function.identity()));
+
+  private final Map<String, OrderItem> items;
+  private final List<OrderItem> inOrder;
+  private final Maker maker;
+
+  OrderKind(List<OrderItem> items, Maker maker) {
+    this.inOrder = items;
+    this.items = items.stream().collect(Collectors.toMap(OrderItem::label, Function.identity()));
+    this.maker = maker;
+  }
+
+  /** How it is called in a file, such as {@code strap hinges}. */
+  String label() {
+    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  /** Its items, in the order that they are told in. */
+  List<OrderItem> items() {
+    return inOrder;
+  }
+
+  /** The item that is written so. */
+  @Nullable OrderItem item(String label) {
+    return items.get(label);
+  }
+
+  /** The names of its items. */
+  String itemNames() {
+    return inOrder.stream().map(OrderItem::label).collect(Collectors.joining(", "));
+  }
+
+  /** Whether its jobs may take values from the hinges of the same name. */
+  boolean isBesideHinges() {
+    return this != STRAP_HINGES;
+  }
+
+  /**
+   * The job in a column of an order file.
+   *
+   * @throws org.hammerscale.examples.order.Blame if its values cannot be put together
+   */
+  Order make(OrderColumn job, Optional<TrialBook> trials) {
+    return maker.make(job, trials);
+  }
+
+  /** The one that is written so. */
+  static @Nullable OrderKind named(String label) {
+    return BY_LABEL.get(label);
+  }
+
+  static String names() {
+    return Arrays.stream(values()).map(OrderKind::label).collect(Collectors.joining(", "));
+  }
+}

@@ -1,0 +1,169 @@
+package org.hammerscale.examples.latch;
+
+import java.util.List;
+import java.util.Map;
+import javax.measure.quantity.Length;
+import org.hammerscale.examples.order.Blame;
+import org.hammerscale.examples.order.OrderColumn;
+import org.hammerscale.examples.order.OrderItem;
+import org.hammerscale.examples.order.Part;
+import org.hammerscale.examples.order.PartsOrder;
+import org.hammerscale.examples.order.SetItem;
+import org.hammerscale.examples.order.SheetText;
+import org.hammerscale.latch.Hasp;
+import org.hammerscale.latch.HaspBuilder;
+import org.hammerscale.latch.Staple;
+import org.hammerscale.stock.Bar;
+import org.hammerscale.units.Measure;
+import org.hammerscale.working.Caution;
+import org.hammerscale.working.Working;
+
+/** So many hasps, each with its staple. */
+public final class HaspOrder extends PartsOrder {
+  private static final Map<String, OrderItem> ITEMS =
+      Map.of(
+          "fromPin", HaspItem.STAPLE_AT,
+          "staple", HaspItem.SHACKLE_ROOM,
+          "strap", SetItem.BAR,
+          "depth", HaspItem.STAPLE_DEPTH);
+
+  private final Hasp hasp;
+  private final Measure<Length> coat;
+  private final Measure<Length> pin;
+  private final Measure<Length> bore;
+  private final Measure<Length> shackle;
+  private final Measure<Length> stapleAt;
+  private final boolean inLine;
+  private final Part strap;
+  private final Part staple;
+
+  private HaspOrder(OrderColumn job, Hasp hasp) {
+    super(job, "hasp", "hasps");
+    this.hasp = hasp;
+    this.coat = job.length(SetItem.COAT);
+    this.pin = job.length(HaspItem.PIN);
+    this.bore = bore(job);
+    this.shackle = job.length(HaspItem.SHACKLE);
+    this.stapleAt = job.length(HaspItem.STAPLE_AT);
+    this.inLine = job.as(Boolean.class, HaspItem.LEGS);
+    this.strap = Part.of("strap", hasp.hasp(), count(), graduation());
+    this.staple = Part.of("staple", hasp.staple().piece(), count(), graduation());
+  }
+
+  /**
+   * The job in a column of an order file.
+   *
+   * @throws Blame if staple and slot do not fit the strap
+   */
+  public static HaspOrder from(OrderColumn job) {
+    Measure<Length> shackle = job.length(HaspItem.SHACKLE);
+    Measure<Length> wide = job.length(HaspItem.STAPLE_WIDTH);
+    Hasp hasp = Blame.by(ITEMS, SetItem.BAR, () -> hasp(job));
+    Blame.on(
+        HaspItem.STAPLE_WIDTH,
+        () -> {
+          if (wide.isLessThan(shackle)) {
+            throw new IllegalArgumentException(
+                "staple must be at least as wide inside as the shackle, "
+                    + shackle
+                    + ", was "
+                    + wide
+                    + "; bend it wider");
+          }
+          return hasp;
+        });
+    return new HaspOrder(job, hasp);
+  }
+
+  private static Hasp hasp(OrderColumn job) {
+    Bar strap = job.bar(SetItem.BAR);
+    Measure<Length> coat = job.length(SetItem.COAT);
+    // The strap has two coats, the staple one on its inside and one that the padlock rubs.
+    Measure<Length> high =
+        Hasp.leastInside(
+            strap.section().thickness(),
+            job.length(HaspItem.SHACKLE),
+            job.length(HaspItem.SHACKLE_ROOM).add(coat.multiply(4)));
+    Staple staple =
+        Staple.inside(job.length(HaspItem.STAPLE_WIDTH), job.bar(SetItem.WIRE))
+            .standing(high)
+            .driven(job.length(HaspItem.STAPLE_DEPTH))
+            .on(job.graduation());
+    HaspBuilder asked =
+        Hasp.of(strap, staple)
+            .stapledAt(job.length(HaspItem.STAPLE_AT))
+            .hungOn(bore(job))
+            .clearing(job.length(SetItem.CLEARANCE).add(coat.multiply(2)))
+            .reachingBeyond(job.length(HaspItem.BEYOND))
+            .on(job.graduation());
+    return (job.as(Boolean.class, HaspItem.LEGS) ? asked.inLine() : asked).hasp();
+  }
+
+  /** A coat lies on both sides of the pin and of the bore. */
+  private static Measure<Length> bore(OrderColumn job) {
+    return job.length(HaspItem.PIN)
+        .add(job.length(SetItem.CLEARANCE))
+        .add(job.length(SetItem.COAT).multiply(4));
+  }
+
+  /** What is forged. */
+  public Hasp hasp() {
+    return hasp;
+  }
+
+  @Override
+  protected List<Part> parts() {
+    return List.of(strap, staple);
+  }
+
+  @Override
+  protected void work(SheetText sheet) {
+    marks(sheet, strap, "the eye's end");
+    sheet.entry(
+        "Eye",
+        "close it over a mandrel of %s, centred on the strap, for a pin of %s (not cut here)",
+        toolSteps().upTo(bore),
+        pin);
+    sheet.entry(
+        "Slot",
+        "from %s to %s from the pin's centre, %s wide; drift and file to these lines",
+        told(hasp.slotFrom()),
+        told(hasp.slotTo()),
+        told(hasp.slotWidth()));
+    StapleText.write(sheet, staple, hasp.staple(), graduation());
+    sheet.entry(
+        "Places",
+        "near side of the staple %s from the pin's centre, legs %s the hasp",
+        told(stapleAt),
+        inLine ? "in line along" : "across");
+    sheet.entry(
+        "Check",
+        "swings over the staple, the slot %s longer than it is",
+        told(hasp.slotLength().subtract(stapleLength())));
+    sheet.entry(
+        "",
+        "a padlock's shackle of %s goes in; it lets the hasp lift by %s",
+        told(shackle),
+        up(hasp.play(shackle)));
+  }
+
+  private Measure<Length> stapleLength() {
+    Measure<Length> wire = hasp.staple().rod().section().width();
+    return inLine ? hasp.staple().insideWidth().add(wire.multiply(2)) : wire;
+  }
+
+  @Override
+  protected List<Working> workings() {
+    return List.of(hasp.slotFromWorking(), hasp.slotToWorking(), hasp.staple().working());
+  }
+
+  @Override
+  protected List<Caution> warnings() {
+    return hasp.cautions();
+  }
+
+  @Override
+  public Measure<Length> coat() {
+    return coat;
+  }
+}

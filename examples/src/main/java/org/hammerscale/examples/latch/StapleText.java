@@ -1,0 +1,55 @@
+package org.hammerscale.examples.latch;
+
+import java.util.Locale;
+import javax.measure.quantity.Length;
+import org.hammerscale.examples.order.Part;
+import org.hammerscale.examples.order.SheetText;
+import org.hammerscale.latch.Staple;
+import org.hammerscale.units.Graduation;
+import org.hammerscale.units.LengthFormat;
+import org.hammerscale.units.Measure;
+
+/** What a front says of a staple: its inside, how it is forged, the holes for its legs. */
+final class StapleText {
+  private StapleText() {}
+
+  /** Of a staple that is driven into something thicker than it is deep. */
+  static void write(SheetText sheet, Part part, Staple staple, Graduation<Length> rule) {
+    inside(sheet, part, staple, rule);
+    String deep = LengthFormat.to(rule).format(rule.upTo(staple.inWood())) + " deep";
+    sheet.entry("", "bore for its legs %s, %s", apart(staple, rule), deep);
+  }
+
+  /** Of a staple that may come out behind a board, where it is clenched. */
+  static void write(
+      SheetText sheet, Part part, Staple staple, Graduation<Length> rule, Measure<Length> board) {
+    if (!staple.inWood().isGreaterThan(board)) {
+      write(sheet, part, staple, rule);
+      return;
+    }
+    inside(sheet, part, staple, rule);
+    sheet.entry(
+        "",
+        "bore for its legs %s, right through; clench the %s that stand out behind",
+        apart(staple, rule),
+        LengthFormat.to(rule).format(staple.inWood().subtract(board)));
+  }
+
+  /** The holes guard the inside: no leg may come nearer to the other. */
+  private static String apart(Staple staple, Graduation<Length> rule) {
+    Measure<Length> apart = rule.upTo(staple.legCentres());
+    return LengthFormat.to(rule).format(apart) + " apart in the middle";
+  }
+
+  private static void inside(SheetText sheet, Part part, Staple staple, Graduation<Length> rule) {
+    LengthFormat told = LengthFormat.to(rule);
+    String label = part.name().substring(0, 1).toUpperCase(Locale.ROOT);
+    sheet.entry(
+        label + part.name().substring(1),
+        "%s wide and %s high inside; draw %s at either end to a point of %s",
+        told.format(staple.insideWidth()),
+        told.format(staple.insideHeight()),
+        told.format(part.marked().reference()),
+        told.format(part.piece().features().get(0).reach()));
+  }
+}

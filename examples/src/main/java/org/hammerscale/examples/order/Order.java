@@ -1,0 +1,71 @@
+package org.hammerscale.examples.order;
+
+import java.util.List;
+import java.util.Map;
+import javax.measure.quantity.Length;
+import org.hammerscale.drawing.BarDrawing;
+import org.hammerscale.drawing.Drawing;
+import org.hammerscale.piece.MarkedBar;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
+
+/** One job of an order, of whatever kind: its sheet, and what is cut for it. */
+public interface Order {
+  /** What the customer calls it; jobs with one name are a set. */
+  String name();
+
+  /** What is made, such as {@code 2 pairs of strap hinges}. */
+  String what();
+
+  /** Whether it is measured in inches. */
+  boolean isInches();
+
+  /** Writes the front of its sheet, its name in the first line: decisions, no reasons. */
+  void front(SheetText sheet);
+
+  /** The cautions of the front. */
+  List<String> cautions();
+
+  /** Writes the back: estimates, workings, sources, every caution that is not on the front. */
+  void back(SheetText sheet);
+
+  /** A line to fill in for each piece that is still to be forged, in the order of the work. */
+  List<String> blanks();
+
+  /** What is cut for it. */
+  List<Cut> cuts();
+
+  /** Pictures of its cold bars, small enough to stand beside one another. */
+  List<Drawing> bars();
+
+  /** Its drawings at true scale. */
+  List<Drawing> drawings();
+
+  /** What one coat of its finish adds to a face; zero for bare iron. */
+  Measure<Length> coat();
+
+  /** How many of each screw it takes. */
+  Map<Screw, Integer> screws();
+
+  /** The pieces to cut now of which trials are written down, by their names in that file. */
+  default List<Part> trialPieces() {
+    return List.of();
+  }
+
+  /** A cold bar as small as it must be to stand beside another on the front of a sheet. */
+  static Drawing small(MarkedBar bar, String title) {
+    double wide = bar.cutLength().in(ShopUnits.MILLIMETRE);
+    BarDrawing drawing = BarDrawing.of(bar);
+    for (int reduction : new int[] {2, 5, 10, 20, 50, 100}) {
+      if (wide / reduction <= 80) {
+        return drawing.reducedTo(reduction).drawing().titled(title);
+      }
+    }
+    return drawing.drawing().titled(title);
+  }
+
+  /** Trials that do not fit their piece. */
+  default List<String> trialFaults() {
+    return List.of();
+  }
+}

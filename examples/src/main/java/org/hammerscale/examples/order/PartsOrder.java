@@ -1,0 +1,237 @@
+package org.hammerscale.examples.order;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import javax.measure.quantity.Length;
+import org.hammerscale.drawing.Drawing;
+import org.hammerscale.units.Graduation;
+import org.hammerscale.units.LengthFormat;
+import org.hammerscale.units.Measure;
+import org.hammerscale.units.Measures;
+import org.hammerscale.units.ShopUnits;
+import org.hammerscale.working.Caution;
+import org.hammerscale.working.Working;
+
+/** A job of a few parts, each cut and forged by itself: what the sheets of all such have alike. */
+public abstract class PartsOrder implements Order {
+  private static final int MOST_CAUTIONS = 3;
+  private static final Graduation<Length> THOUSANDTH = Graduation.of(Measures.inches(0.001));
+
+  private final String name;
+  private final String one;
+  private final String many;
+  private final int count;
+  private final Graduation<Length> graduation;
+  private final LengthFormat rule;
+  private final Measure<Length> kerf;
+
+  /**
+   * A job.
+   *
+   * @param job its column
+   * @param one what one of it is called
+   * @param many what several are
+   */
+  protected PartsOrder(OrderColumn job, String one, String many) {
+    this.name = job.name();
+    this.one = one;
+    this.many = many;
+    this.count = job.count(SetItem.COUNT);
+    this.graduation = job.graduation();
+    this.rule = LengthFormat.to(graduation);
+    this.kerf = job.length(SetItem.KERF);
+  }
+
+  /** What is cut for all of them, the main piece first. */
+  protected abstract List<Part> parts();
+
+  /** Writes marks, tools, sizes and places: what the front says between cuts and cautions. */
+  protected abstract void work(SheetText sheet);
+
+  /** Writes what finds no room on the front. */
+  protected void more(SheetText sheet) {}
+
+  /** How the answers on the front were found. */
+  protected abstract List<Working> workings();
+
+  /** All cautions, the first of them for the front. */
+  protected abstract List<Caution> warnings();
+
+  @Override
+  public final String name() {
+    return name;
+  }
+
+  @Override
+  public final String what() {
+    return count == 1 ? one : count + " " + many;
+  }
+
+  /** How many are ordered. */
+  public final int count() {
+    return count;
+  }
+
+  protected final Graduation<Length> graduation() {
+    return graduation;
+  }
+
+  /** A length as the rule reads it, at the nearest mark. */
+  protected final String told(Measure<Length> length) {
+    return rule.format(length);
+  }
+
+  /** What must be there at least, on the next mark. */
+  protected final String up(Measure<Length> length) {
+    return rule.format(graduation.upTo(length));
+  }
+
+  /** What there is at least, on the mark before. */
+  protected final String down(Measure<Length> length) {
+    return rule.format(graduation.downTo(length));
+  }
+
+  /** A size as a calliper reads it: thousandths of an inch or tenths of a millimetre. */
+  protected final Measure<Length> calliper(Measure<Length> size) {
+    return isInches() ? THOUSANDTH.nearest(size) : Graduation.TENTH_MILLIMETRE.nearest(size);
+  }
+
+  /** Tools come in sixty-fourths or half millimetres. */
+  protected final Graduation<Length> toolSteps() {
+    return isInches() ? Graduation.SIXTY_FOURTH : Graduation.HALF_MILLIMETRE;
+  }
+
+  @Override
+  public boolean isInches() {
+    return parts().get(0).bar().section().width().getUnit().equals(ShopUnits.INCH);
+  }
+
+  @Override
+  public final void front(SheetText sheet) {
+    sheet.line("%s: %s", name, what());
+    sheet.line("bar %s", parts().get(0).bar());
+    int wide = parts().stream().mapToInt(part -> part.name().length()).max().orElse(0);
+    int longest = parts().stream().mapToInt(part -> told(part.length()).length()).max().orElse(0);
+    for (Part part : parts()) {
+      boolean other = !part.bar().equals(parts().get(0).bar());
+      sheet.line(
+          "    CUT   %s   %s long   ×  %d%s%s",
+          part.name() + " ".repeat(wide - part.name().length()),
+          " ".repeat(longest - told(part.length()).length()) + told(part.length()),
+          part.count(),
+          other ? "      of " + part.bar().section() : "",
+          part.isEstimated() ? "      (enough 19 times in 20)" : "");
+    }
+    if (parts().stream().anyMatch(part -> part.isForged() && !part.isEstimated())) {
+      sheet.line("    bends and points are by geometry, without a hand's allowance");
+    }
+    work(sheet);
+    cautions().forEach(sheet::caution);
+  }
+
+  /** Writes the marks of a cold bar from its first end, with a picture of it. */
+  protected final void marks(SheetText sheet, Part part, String from) {
+    List<Double> positions = new ArrayList<>();
+    List<String> labels = new ArrayList<>();
+    for (Measure<Length> mark : part.marks()) {
+      positions.add(mark.in(part.length().getUnit()));
+      labels.add(told(mark));
+    }
+    positions.add(part.length().getValue());
+    labels.add(told(part.length()));
+    sheet.heading(part.name(), "cold, from " + from);
+    sheet.block(BarPicture.of(positions, "0", labels, part.stretches()));
+    // A page shows no picture of characters; what stands under it is said as well.
+    sheet.entry(
+        "Punch",
+        "%s",
+        part.marked().marks().stream()
+            .map(mark -> told(mark.fromFirstEnd()) + " (" + mark.label() + ")")
+            .collect(Collectors.joining(", ")));
+  }
+
+  @Override
+  public final List<String> cautions() {
+    return warnings().stream().map(Caution::text).distinct().limit(MOST_CAUTIONS).toList();
+  }
+
+  @Override
+  public final void back(SheetText sheet) {
+    Reasons reasons = new Reasons(sheet, isInches());
+    Set<Caution> cautions = new LinkedHashSet<>(warnings());
+    more(sheet);
+    if (parts().stream().anyMatch(Part::isEstimated)) {
+      reasons.estimates(name);
+    }
+    for (Part part : parts()) {
+      if (part.isEstimated()) {
+        reasons.estimate(
+            "bar used by the " + part.name(),
+            part.marked().layout().cutLength(),
+            part.marked().layout().working());
+      }
+      cautions.addAll(part.marked().layout().cautions());
+      cautions.addAll(part.marked().cautions());
+    }
+    workings().forEach(reasons::working);
+    parts().stream()
+        .filter(Part::isForged)
+        .forEach(part -> reasons.working(part.marked().layout().working()));
+    reasons.sources();
+    reasons.cautions(cautions, cautions());
+  }
+
+  @Override
+  public final List<String> blanks() {
+    List<String> blanks = new ArrayList<>();
+    for (Part part : parts()) {
+      for (int number = 1; part.isForged() && number <= part.count(); number++) {
+        String which = part.count() == 1 ? part.name() : part.name() + " " + number;
+        blanks.add(which + ": cut ________ left over ________ found ________");
+      }
+    }
+    return blanks;
+  }
+
+  @Override
+  public final List<Cut> cuts() {
+    return parts().stream()
+        .map(
+            part ->
+                new Cut(
+                    part.bar(),
+                    name + ", " + (parts().size() == 1 ? "" : one + ": ") + part.name(),
+                    part.length(),
+                    part.count(),
+                    kerf,
+                    graduation))
+        .toList();
+  }
+
+  @Override
+  public List<Drawing> bars() {
+    return parts().stream()
+        .filter(Part::isForged)
+        .map(part -> Order.small(part.marked(), part.name() + ", cold bar"))
+        .toList();
+  }
+
+  @Override
+  public List<Drawing> drawings() {
+    return List.of();
+  }
+
+  @Override
+  public Measure<Length> coat() {
+    return Measure.of(0, kerf.getUnit());
+  }
+
+  @Override
+  public Map<Screw, Integer> screws() {
+    return Map.of();
+  }
+}

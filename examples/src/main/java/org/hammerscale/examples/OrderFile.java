@@ -59,6 +59,9 @@ final class OrderFile {
 
   private boolean hasBegun;
 
+  /** Whether there are rows of which nobody knows what they are of; it may be hinges. */
+  private boolean hasLostRows;
+
   private OrderFile(Optional<TrialBook> trials) {
     this.trials = trials;
   }
@@ -122,6 +125,7 @@ final class OrderFile {
         faults.add(new Fault(number, MAKE, problem));
         block = null;
         hasBegun = true;
+        hasLostRows = true;
       } else if (block != null) {
         block.unreadable(number, name, problem);
       } else if (!hasBegun) {
@@ -142,6 +146,7 @@ final class OrderFile {
             + OrderKind.names();
     faults.add(new Fault(number, Fault.echo(name), problem));
     hasBegun = true;
+    hasLostRows = true;
   }
 
   private boolean isMisspeltMake(int number, List<String> cells) {
@@ -174,15 +179,16 @@ final class OrderFile {
     }
     OrderKind known = kind;
     if (known == null) {
+      hasLostRows = true;
       return;
     }
     for (OrderBlock earlier : blocks) {
       if (earlier.kind() == known) {
         String problem =
             known.label()
-                + " are made from line "
+                + " stands on line "
                 + earlier.line()
-                + " on already; write these jobs into columns there";
+                + " already; write these jobs into columns there";
         faults.add(new Fault(number, MAKE, problem));
         return;
       }
@@ -217,6 +223,9 @@ final class OrderFile {
       return;
     }
     SetValues set = new SetValues();
+    if (hasLostRows) {
+      set.setUnsure();
+    }
     // Hinges first, wherever they stand: others may be as they are. The file's order is kept.
     Map<OrderBlock, List<Order>> made = new LinkedHashMap<>();
     blocks.forEach(each -> made.put(each, new ArrayList<>()));

@@ -56,7 +56,15 @@ final class PicketOrder extends PartsOrder {
    * @throws Blame if so many pickets find no room
    */
   static PicketOrder from(OrderColumn job) {
-    return new PicketOrder(job, Blame.by(ITEMS, PicketItem.SPAN, () -> layout(job)));
+    return new PicketOrder(job, Blame.by(ITEMS, PicketItem.SPAN, () -> needed(layout(job))));
+  }
+
+  private static PicketLayout needed(PicketLayout layout) {
+    if (layout.pickets() == 0) {
+      throw new IllegalArgumentException(
+          "span must be more than the sphere, was " + layout.gap() + "; no picket is needed");
+    }
+    return layout;
   }
 
   private static PicketLayout layout(OrderColumn job) {

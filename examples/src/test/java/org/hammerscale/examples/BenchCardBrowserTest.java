@@ -36,13 +36,20 @@ class BenchCardBrowserTest {
 
   @Test
   void printsAFrontOnAPageAndItsBarsTrue() throws IOException, InterruptedException {
-    List<String> inches = new ArrayList<>(JobSheet.sampleLines());
-    inches.replaceAll(line -> line.replaceAll(",[^,]*$", "")); // the gate alone, on Letter
-    printsTrue(BenchCardTest.sample(), 2);
-    printsTrue(BenchCardTest.card(inches), 1);
+    List<String> inches = new ArrayList<>();
+    for (String line : JobSheet.sampleLines()) {
+      if (line.matches("make,.*thumb latch")) {
+        break;
+      }
+      String[] cells = line.split(",", 3); // the gate alone, on Letter
+      inches.add(line.matches("(#|make).*") || line.isBlank() ? line : cells[0] + "," + cells[1]);
+    }
+    printsTrue(BenchCardTest.sample(), 8, 3);
+    printsTrue(BenchCardTest.card(inches), 1, 1);
   }
 
-  private void printsTrue(String card, int jobs) throws IOException, InterruptedException {
+  private void printsTrue(String card, int jobs, int hinges)
+      throws IOException, InterruptedException {
     Path pdf = Browser.print(folder, written(card));
     int fronts = 0;
     List<Double> bars = new ArrayList<>();
@@ -52,7 +59,7 @@ class BenchCardBrowserTest {
       if (words.isBlank()) {
         break;
       }
-      boolean begins = words.contains("CUT door leaf");
+      boolean begins = words.contains("\nCUT ");
       assertEquals(begins, words.contains("Reasons overleaf"), "page " + page + ": " + words);
       fronts += begins ? 1 : 0;
       if (words.contains("scale 1 : 1")) {
@@ -60,7 +67,7 @@ class BenchCardBrowserTest {
       }
     }
     assertEquals(jobs, fronts, "each on a page of its own");
-    assertTrue(bars.size() >= 3 * jobs, "check bars: " + bars);
+    assertTrue(bars.size() >= 3 * hinges, "check bars: " + bars);
     bars.forEach(bar -> assertEquals(100.0, bar, 0.2));
   }
 

@@ -206,7 +206,8 @@ class ChapelCupboardTest {
     says(sheet, "the slot 2 mm longer than it is");
     assertEquals(millimetres(22), hasp.slotLength());
     // Eye 13.5 π = 42.4, strap 49 − 4.25 − 5 = 39.75, slot 22, 20 beyond: 42 + 82
-    says(sheet, "CUT strap 124 mm long × 1", "42 mm (turned eye | plain stretch), 82 mm");
+    says(sheet, "CUT strap 124 mm long × 1", "from R, where the eye ends, 42 mm of bar before it");
+    says(sheet, "Punch 40 mm (plain stretch | punched hole), 62 mm (punched hole | plain");
     // Crown 7.5 π, legs 8 + 10, points 10/3: 66.2; 3.3 and 62.9, both up
     says(sheet, "CUT staple 67 mm long × 1 of 5 mm round", "15 mm apart in the middle, 20 mm deep");
   }

@@ -90,6 +90,11 @@ public final class BoltOrder extends PartsOrder {
   }
 
   @Override
+  protected List<Part> marked() {
+    return bolt.hasTail() ? parts.subList(0, 1) : List.of();
+  }
+
+  @Override
   protected void work(SheetText sheet) {
     if (bolt.hasTail()) {
       marks(sheet, parts.get(0), "the tip");

@@ -117,8 +117,13 @@ public final class HaspOrder extends PartsOrder {
   }
 
   @Override
+  protected List<Part> marked() {
+    return List.of(strap);
+  }
+
+  @Override
   protected void work(SheetText sheet) {
-    marks(sheet, strap, "the eye's end");
+    marks(sheet, strap, "where the eye ends");
     sheet.entry(
         "Eye",
         "close it over a mandrel of %s, centred on the strap, for a pin of %s (not cut here)",

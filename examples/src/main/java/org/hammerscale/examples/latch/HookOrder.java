@@ -99,6 +99,11 @@ public final class HookOrder extends PartsOrder {
   }
 
   @Override
+  protected List<Part> marked() {
+    return List.of(bar);
+  }
+
+  @Override
   protected void work(SheetText sheet) {
     marks(sheet, bar, "the eye's end");
     sheet.entry(

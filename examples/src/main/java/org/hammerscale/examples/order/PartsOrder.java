@@ -5,9 +5,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import javax.measure.quantity.Length;
 import org.hammerscale.drawing.Drawing;
+import org.hammerscale.piece.BenchMark;
+import org.hammerscale.piece.MarkedBar;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.LengthFormat;
 import org.hammerscale.units.Measure;
@@ -133,25 +134,36 @@ public abstract class PartsOrder implements Order {
     cautions().forEach(sheet::caution);
   }
 
-  /** Writes the marks of a cold bar from its first end, with a picture of it. */
-  protected final void marks(SheetText sheet, Part part, String from) {
+  /** The pieces whose marks are told from R, to be drawn as cold bars too. */
+  protected List<Part> marked() {
+    return List.of();
+  }
+
+  /** Writes the marks of a cold bar from its reference mark R, with a picture of it. */
+  protected final void marks(SheetText sheet, Part part, String where) {
+    MarkedBar bar = part.marked();
+    boolean atEnd = bar.reference().getValue() == 0;
     List<Double> positions = new ArrayList<>();
     List<String> labels = new ArrayList<>();
-    for (Measure<Length> mark : part.marks()) {
-      positions.add(mark.in(part.length().getUnit()));
-      labels.add(told(mark));
+    List<String> punched = new ArrayList<>();
+    for (BenchMark mark : bar.marks()) {
+      positions.add(mark.fromFirstEnd().getValue());
+      labels.add(mark.isReference() ? "R" : told(mark.fromReference()));
+      if (!mark.isReference()) {
+        punched.add(told(mark.fromReference()) + " (" + mark.label() + ")");
+      }
     }
     positions.add(part.length().getValue());
-    labels.add(told(part.length()));
-    sheet.heading(part.name(), "cold, from " + from);
-    sheet.block(BarPicture.of(positions, "0", labels, part.stretches()));
+    labels.add(told(part.length().subtract(bar.reference())));
+    sheet.heading(
+        part.name(),
+        "cold, from R, "
+            + where
+            + (atEnd ? "" : ", " + told(bar.reference()) + " of bar before it"));
+    String start = atEnd ? "R" : told(bar.reference());
+    sheet.block(BarPicture.of(positions, start, labels, part.stretches()));
     // A page shows no picture of characters; what stands under it is said as well.
-    sheet.entry(
-        "Punch",
-        "%s",
-        part.marked().marks().stream()
-            .map(mark -> told(mark.fromFirstEnd()) + " (" + mark.label() + ")")
-            .collect(Collectors.joining(", ")));
+    sheet.entry("Punch", "%s", String.join(", ", punched));
   }
 
   @Override
@@ -214,8 +226,7 @@ public abstract class PartsOrder implements Order {
 
   @Override
   public List<Drawing> bars() {
-    return parts().stream()
-        .filter(Part::isForged)
+    return marked().stream()
         .map(part -> Order.small(part.marked(), part.name() + ", cold bar"))
         .toList();
   }

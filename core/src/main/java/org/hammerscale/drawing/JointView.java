@@ -8,6 +8,10 @@ import org.hammerscale.hinge.HingePair;
 import org.hammerscale.hinge.Leaf;
 import org.hammerscale.hinge.LeafProfile;
 import org.hammerscale.hinge.Swing;
+import org.hammerscale.internal.pen.Line;
+import org.hammerscale.internal.pen.Path;
+import org.hammerscale.internal.pen.Pen;
+import org.hammerscale.internal.pen.Scale;
 
 /**
  * A section through a knuckle of the moving leaf, looking along the pin: the fixed leaf to the

@@ -137,10 +137,7 @@ public final class BentDrawing {
   }
 
   private static Path path(double[] points, boolean closed) {
-    Path path = new Path().from(points[0], points[1]);
-    for (int i = 2; i < points.length; i += 2) {
-      path.to(points[i], points[i + 1]);
-    }
+    Path path = Path.through(points);
     return closed ? path.close() : path;
   }
 

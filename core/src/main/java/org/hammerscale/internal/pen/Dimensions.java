@@ -85,6 +85,30 @@ public final class Dimensions {
   }
 
   /**
+   * An angle: an arc about a point, from one direction to another, in radians from the right
+   * upwards, and its text beyond the middle of it.
+   */
+  public void angle(double x, double y, double radius, double from, double to, String text) {
+    pen.draw(Line.NARROW, "opening", new Path().arc(x, y, radius, -from, -to));
+    for (double at : new double[] {from, to}) {
+      double cos = Math.cos(at);
+      double sin = Math.sin(at);
+      double near = radius - 3;
+      double far = radius + OVER;
+      pen.line(
+          Line.NARROW, "extension", x + near * cos, y - near * sin, x + far * cos, y - far * sin);
+      double back = (at == from) == (to > from) ? 1 : -1; // arrows point outwards along the arc
+      arrow(x + radius * cos, y - radius * sin, -back * sin, -back * cos);
+    }
+    // Beyond a short arc there is no room beside the lines to its ends.
+    boolean isShort = Math.abs(to - from) * radius < 2 * Pen.SIZE;
+    double middle = isShort ? to + Math.signum(to - from) * Pen.SIZE / radius : (from + to) / 2;
+    double half = FontMetric.width(text, Pen.SIZE) / 2;
+    double out = radius + 3 + half * Math.abs(Math.cos(middle)) + 3 * Math.abs(Math.sin(middle));
+    pen.middle(text, x + out * Math.cos(middle), y - out * Math.sin(middle));
+  }
+
+  /**
    * Running sizes on a level line: a ring at the origin, a stroke at each place, its size beyond.
    *
    * @param origin where they count from, and its word
@@ -138,7 +162,7 @@ public final class Dimensions {
     }
   }
 
-  /** Running sizes on an upright line at the left of the thing. */
+  /** Running sizes on an upright line, at the left of the thing or at its right. */
   public void runningDown(Callout origin, List<Callout> places, double x) {
     List<Callout> all = new ArrayList<>(places);
     all.add(origin);
@@ -158,9 +182,15 @@ public final class Dimensions {
     }
     for (int i = 0; i < n; i++) {
       Callout each = all.get(i);
-      Path path = new Path().from(each.x() - GAP, each.y()).to(x - OVER, each.y());
-      pen.draw(Line.NARROW, "extension", path.to(x - OVER - JOG, levels[i]));
-      pen.wordsUpTo(each.text(), x - OVER - JOG - 1, levels[i]);
+      double right = x > each.x() ? 1 : -1;
+      Path path = new Path().from(each.x() + right * GAP, each.y()).to(x + right * OVER, each.y());
+      double end = x + right * (OVER + JOG);
+      pen.draw(Line.NARROW, "extension", path.to(end, levels[i]));
+      if (right > 0) {
+        pen.words(each.text(), end + 1, levels[i]);
+      } else {
+        pen.wordsUpTo(each.text(), end - 1, levels[i]);
+      }
     }
   }
 

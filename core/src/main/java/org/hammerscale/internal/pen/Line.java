@@ -10,6 +10,8 @@ public enum Line {
   HIDDEN("hidden", 0.25, "3 1.5"),
   /** Centre lines and mean lines. */
   CENTRE("centre", 0.25, "8 1.5 0.7 1.5"),
+  /** Where a part lies at the other end of its way. */
+  MOVED("moved", 0.25, "8 1.5 0.7 1.5 0.7 1.5"),
   /** Hatching of what is cut. */
   HATCH("hatch", 0.18, ""),
   /** Where the saw goes. */

@@ -12,6 +12,15 @@ public final class Path {
     return new Path().from(x1, y1).to(x2, y2);
   }
 
+  /** Straight from point to point, x and y by turns. */
+  public static Path through(double... points) {
+    Path path = new Path().from(points[0], points[1]);
+    for (int i = 2; i < points.length; i += 2) {
+      path.to(points[i], points[i + 1]);
+    }
+    return path;
+  }
+
   public static Path rectangle(Box box) {
     return new Path()
         .from(box.left(), box.top())

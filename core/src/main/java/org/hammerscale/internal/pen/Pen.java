@@ -101,9 +101,14 @@ public final class Pen {
   /** The same drawing with nothing said of it. */
   public Pen silent() {
     Pen pen = new Pen();
-    strokes.forEach(pen::add);
-    labels.forEach(pen::add);
+    pen.take(this);
     return pen;
+  }
+
+  /** Draws what another pen has drawn. */
+  public void take(Pen other) {
+    other.strokes.forEach(this::add);
+    other.labels.forEach(this::add);
   }
 
   /** The same with what is said below it, on lines that the first sheet of any paper holds. */

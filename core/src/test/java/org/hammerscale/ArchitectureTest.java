@@ -26,6 +26,7 @@ class ArchitectureTest {
   private static final List<String> ROOMS =
       List.of(
           "internal",
+          "internal.pen",
           "working",
           "stock",
           "heat",
@@ -143,6 +144,17 @@ class ArchitectureTest {
         .check(CLASSES);
   }
 
+  @Test
+  void drawingsAloneHoldThePen() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages("org.hammerscale.drawing", "org.hammerscale.internal.pen")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("org.hammerscale.internal.pen")
+        .check(CLASSES);
+  }
+
   /** Byte code does not show what only a comment links to; the import would still run backwards. */
   @Test
   void importsOfCommentsPointUpTheListToo() throws IOException {
@@ -150,8 +162,8 @@ class ArchitectureTest {
     for (int i = 0; i < ROOMS.size(); i++) {
       List<String> later = ROOMS.subList(i + 1, ROOMS.size());
       try (Stream<Path> files =
-          Files.list(Path.of("src/main/java/org/hammerscale", ROOMS.get(i)))) {
-        for (Path file : files.toList()) {
+          Files.list(Path.of("src/main/java/org/hammerscale", ROOMS.get(i).replace('.', '/')))) {
+        for (Path file : files.filter(Files::isRegularFile).toList()) {
           for (String line : Files.readAllLines(file)) {
             Matcher match = imported.matcher(line);
             assertFalse(match.find() && later.contains(match.group(1)), file + ": " + line);

@@ -6,6 +6,13 @@ import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import org.hammerscale.bending.Bent;
 import org.hammerscale.bending.MeanLine;
+import org.hammerscale.internal.pen.Box;
+import org.hammerscale.internal.pen.Dimensions;
+import org.hammerscale.internal.pen.Line;
+import org.hammerscale.internal.pen.Path;
+import org.hammerscale.internal.pen.Pen;
+import org.hammerscale.internal.pen.Scale;
+import org.hammerscale.internal.pen.Words;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 
@@ -130,10 +137,7 @@ public final class BentDrawing {
   }
 
   private static Path path(double[] points, boolean closed) {
-    Path path = new Path().from(points[0], points[1]);
-    for (int i = 2; i < points.length; i += 2) {
-      path.to(points[i], points[i + 1]);
-    }
+    Path path = Path.through(points);
     return closed ? path.close() : path;
   }
 

@@ -8,7 +8,14 @@ import javax.measure.quantity.Length;
 import org.hammerscale.cutting.CutBar;
 import org.hammerscale.cutting.CutMark;
 import org.hammerscale.cutting.CuttingPlan;
-import org.hammerscale.drawing.Dimensions.Callout;
+import org.hammerscale.internal.pen.Box;
+import org.hammerscale.internal.pen.Dimensions;
+import org.hammerscale.internal.pen.Dimensions.Callout;
+import org.hammerscale.internal.pen.Line;
+import org.hammerscale.internal.pen.Path;
+import org.hammerscale.internal.pen.Pen;
+import org.hammerscale.internal.pen.Scale;
+import org.hammerscale.internal.pen.Words;
 import org.hammerscale.units.Measure;
 
 /**

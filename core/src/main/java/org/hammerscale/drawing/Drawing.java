@@ -3,6 +3,12 @@ package org.hammerscale.drawing;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Length;
+import org.hammerscale.internal.pen.Box;
+import org.hammerscale.internal.pen.Label;
+import org.hammerscale.internal.pen.Pen;
+import org.hammerscale.internal.pen.Scale;
+import org.hammerscale.internal.pen.Stroke;
+import org.hammerscale.internal.pen.Words;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 

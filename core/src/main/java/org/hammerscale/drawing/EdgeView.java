@@ -2,6 +2,10 @@ package org.hammerscale.drawing;
 
 import org.hammerscale.fastening.Countersink;
 import org.hammerscale.hinge.Barrel;
+import org.hammerscale.internal.pen.Line;
+import org.hammerscale.internal.pen.Path;
+import org.hammerscale.internal.pen.Pen;
+import org.hammerscale.internal.pen.Scale;
 
 /**
  * A leaf seen from its edge, the pin's centre on a level: the barrel as it is rolled, and the plate

@@ -5,12 +5,17 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Length;
-import org.hammerscale.drawing.Dimensions.Callout;
 import org.hammerscale.hinge.Board;
 import org.hammerscale.hinge.Contact;
 import org.hammerscale.hinge.Hanging;
 import org.hammerscale.hinge.HingePair;
 import org.hammerscale.hinge.Swing;
+import org.hammerscale.internal.pen.Dimensions;
+import org.hammerscale.internal.pen.Dimensions.Callout;
+import org.hammerscale.internal.pen.Line;
+import org.hammerscale.internal.pen.Path;
+import org.hammerscale.internal.pen.Pen;
+import org.hammerscale.internal.pen.Scale;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.LengthFormat;
 import org.hammerscale.units.Measure;
@@ -165,24 +170,9 @@ public final class HingeDrawing {
 
   /** An arc from where the moving leaf lies when shut to where it stops. */
   private void openingSize(Pen pen, JointView view, double x, double shut, double opened) {
-    double radius = view.reach() + 4;
-    double from = Math.toRadians(shut);
-    double to = Math.toRadians(opened);
-    pen.draw(Line.NARROW, "opening", new Path().arc(x, 0, radius, -from, -to));
-    for (double angle : new double[] {from, to}) {
-      double cos = Math.cos(angle);
-      double sin = Math.sin(angle);
-      double near = radius - 3;
-      double far = radius + 2;
-      pen.line(Line.NARROW, "extension", x + near * cos, -near * sin, x + far * cos, -far * sin);
-      double back = angle == from ? 1 : -1; // arrows point outwards along the arc
-      new Dimensions(pen).arrow(x + radius * cos, -radius * sin, -back * sin, -back * cos);
-    }
     String text = degrees(pair.hanging().fromShut(swing.opening()).getValue());
-    double middle = (from + to) / 2;
-    double half = FontMetric.width(text, Pen.SIZE) / 2;
-    double out = radius + 3 + half * Math.abs(Math.cos(middle)) + 3 * Math.abs(Math.sin(middle));
-    pen.middle(text, x + out * Math.cos(middle), -out * Math.sin(middle));
+    new Dimensions(pen)
+        .angle(x, 0, view.reach() + 4, Math.toRadians(shut), Math.toRadians(opened), text);
   }
 
   private void stop(Pen pen, JointView view, double x, double opened) {

@@ -3,6 +3,7 @@ package org.hammerscale.drawing;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.internal.Arguments;
+import org.hammerscale.internal.pen.Scale;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 

@@ -7,6 +7,10 @@ import org.hammerscale.hinge.Barrel;
 import org.hammerscale.hinge.HingePair;
 import org.hammerscale.hinge.KnuckleSlot;
 import org.hammerscale.hinge.Leaf;
+import org.hammerscale.internal.pen.Line;
+import org.hammerscale.internal.pen.Path;
+import org.hammerscale.internal.pen.Pen;
+import org.hammerscale.internal.pen.Scale;
 import org.hammerscale.units.Measure;
 
 /**

@@ -3,6 +3,10 @@ package org.hammerscale.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Unit;
+import org.hammerscale.internal.pen.FontMetric;
+import org.hammerscale.internal.pen.Line;
+import org.hammerscale.internal.pen.Path;
+import org.hammerscale.internal.pen.Pen;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 

@@ -3,6 +3,13 @@ package org.hammerscale.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import javax.xml.stream.XMLStreamException;
+import org.hammerscale.internal.pen.Box;
+import org.hammerscale.internal.pen.Label;
+import org.hammerscale.internal.pen.Line;
+import org.hammerscale.internal.pen.Path;
+import org.hammerscale.internal.pen.Pen;
+import org.hammerscale.internal.pen.Stroke;
+import org.hammerscale.internal.pen.Svg;
 
 /**
  * How a drawing lies on sheets of one size: a title above, check bars below, and between them a

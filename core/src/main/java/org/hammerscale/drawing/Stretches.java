@@ -6,6 +6,8 @@ import java.util.Optional;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import org.hammerscale.hinge.Barrel;
+import org.hammerscale.internal.pen.Scale;
+import org.hammerscale.internal.pen.Words;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Silhouette;

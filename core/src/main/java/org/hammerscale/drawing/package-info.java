@@ -7,6 +7,8 @@
  *   <li>{@link org.hammerscale.drawing.BarDrawing}: where do the marks go on the cold bar?
  *   <li>{@link org.hammerscale.drawing.LeafDrawing}: what does the finished piece look like?
  *   <li>{@link org.hammerscale.drawing.HingeDrawing}: how does it hang, and what stops it?
+ *   <li>{@link org.hammerscale.drawing.LatchDrawing}: where do bolt, latch, hasp or hook go on the
+ *       door?
  *   <li>{@link org.hammerscale.drawing.HoleTemplate}: where do I drill?
  *   <li>{@link org.hammerscale.drawing.BentDrawing}: what do I lay the hot hook or scroll on?
  *   <li>{@link org.hammerscale.drawing.CurveDrawing}: how does it change with time or number?

@@ -9,12 +9,14 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.hammerscale.bending.Eye;
 import org.hammerscale.bending.Hook;
+import org.hammerscale.bending.MeanLine;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Plain;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
+import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
@@ -103,6 +105,46 @@ public final class CabinHook {
   public static CabinHookBuilder betweenEyes(
       Quantity<Length> onDoor, Quantity<Length> onWall, Bar rod) {
     return new CabinHookBuilder(onDoor, onWall, rod);
+  }
+
+  /** {@return how far the seat on the door lies from the pin, along the shut door} */
+  public Measure<Length> onDoor() {
+    return doorAlong;
+  }
+
+  /** {@return how far the seat on the door lies off the pin's line, the door shut} */
+  public Measure<Length> doorOff() {
+    return doorOut;
+  }
+
+  /** {@return how far the seat on the wall lies from the pin, along the shut door; signed} */
+  public Measure<Length> onWall() {
+    return wallAlong;
+  }
+
+  /** {@return how far the seat on the wall lies off the pin's line} */
+  public Measure<Length> wallOff() {
+    return wallOut;
+  }
+
+  /** {@return how far the middle of the hook stands off the faces of door and wall} */
+  public Measure<Length> standOff() {
+    return standOff;
+  }
+
+  /** {@return what it is made of} */
+  public Bar rod() {
+    return rod;
+  }
+
+  /** {@return what its two eyes are made of} */
+  public Bar eyeRod() {
+    return eyes;
+  }
+
+  /** {@return the clear inside of its own eye} */
+  public Measure<Length> bore() {
+    return bore;
   }
 
   /** {@return how far it holds the door open, from shut} */
@@ -241,6 +283,18 @@ public final class CabinHook {
   }
 
   /**
+   * The line of the hook's middle from where its eye ends to its tip, to lay the hot rod on.
+   *
+   * @return the shank, the end turned down and the tip
+   */
+  public MeanLine shankLine() {
+    Measure<Length> round = wire().add(thickness()).divide(2);
+    return MeanLine.straight(straight())
+        .bentRight(round, Measures.degrees(90))
+        .straightOn(wire().multiply(3));
+  }
+
+  /**
    * From the far inside of the hook's own eye to the inside of its turned-down end: the length to
    * check the finished hook by.
    *
@@ -277,6 +331,26 @@ public final class CabinHook {
     return driven ? inside.withValue(0) : inside.add(wire()).divide(2);
   }
 
+  /** {@return whether its eyes are driven staples; else they are screw eyes} */
+  public boolean hasStaples() {
+    return driven;
+  }
+
+  /**
+   * One of the two eyes, if they are staples.
+   *
+   * @return the staple
+   * @throws IllegalArgumentException if they are screw eyes
+   */
+  public Staple staple() {
+    if (!driven) {
+      throw new IllegalArgumentException("staple must be there, was a screw eye; ask for the eye");
+    }
+    Measure<Length> high = standOff.subtract(wire().divide(2));
+    Measure<Length> least = inside.isLessThan(high) ? high : inside;
+    return Staple.inside(inside, eyes).standing(least).driven(shank);
+  }
+
   /** {@return all pieces to forge: the hook and its two eyes} */
   public List<Piece> pieces() {
     Piece one = eye();
@@ -307,12 +381,6 @@ public final class CabinHook {
             "wind on a door held open pulls its eyes out: compare the pull with what they hold in"
                 + " the wood; a door that comes loose strikes, and a hook is no lock"));
     return List.copyOf(cautions);
-  }
-
-  private Staple staple() {
-    Measure<Length> high = standOff.subtract(wire().divide(2));
-    Measure<Length> least = inside.isLessThan(high) ? high : inside;
-    return Staple.inside(inside, eyes).standing(least).driven(shank);
   }
 
   private Measure<Length> thickness() {

@@ -112,6 +112,41 @@ public final class Hasp {
     return staple;
   }
 
+  /** {@return what it is forged from} */
+  public Bar strap() {
+    return strap;
+  }
+
+  /** {@return the inside of the eye that it turns on} */
+  public Measure<Length> bore() {
+    return bore;
+  }
+
+  /** {@return how far the pin's middle lies above its underside; negative below it} */
+  public Measure<Length> pinAbove() {
+    return pinAbove;
+  }
+
+  /** {@return from the pin to the near side of the staple} */
+  public Measure<Length> stapledAt() {
+    return stapledAt;
+  }
+
+  /** {@return how much of its length the staple takes up: one wire, or all of it in line} */
+  public Measure<Length> stapleLength() {
+    return inLine ? staple.insideWidth().to(unit).add(wire().multiply(2)) : wire();
+  }
+
+  /** {@return whether both legs of the staple stand in line along it} */
+  public boolean isInLine() {
+    return inLine;
+  }
+
+  /** {@return from the pin to its free end} */
+  public Measure<Length> length() {
+    return to.add(beyond);
+  }
+
   /** {@return where the slot begins, from the pin: √(x² − u²) less the clearance} */
   public Measure<Length> slotFrom() {
     return from;
@@ -213,10 +248,6 @@ public final class Hasp {
 
   private Measure<Length> wire() {
     return staple.rod().section().width().to(unit);
-  }
-
-  private Measure<Length> stapleLength() {
-    return inLine ? staple.insideWidth().to(unit).add(wire().multiply(2)) : wire();
   }
 
   private Hole slot() {

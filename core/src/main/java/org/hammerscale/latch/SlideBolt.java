@@ -143,6 +143,21 @@ public final class SlideBolt {
         .withCautions(cautions());
   }
 
+  /** {@return how far it is from the door's edge to the face of the keeper} */
+  public Measure<Length> gap() {
+    return gap;
+  }
+
+  /** {@return how far its end lies behind the door's edge when it is drawn} */
+  public Measure<Length> setBack() {
+    return setBack;
+  }
+
+  /** {@return how high its knob or tail stands above its axis} */
+  public Measure<Length> handleHeight() {
+    return handleHeight;
+  }
+
   /** {@return from the outer side of one staple to that of the other} */
   public Measure<Length> staplesApart() {
     return apart;

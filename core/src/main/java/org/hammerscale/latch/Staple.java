@@ -117,7 +117,7 @@ public final class Staple {
   public Staple driven(Quantity<Length> depth) {
     Measure<Length> deep = Arguments.positive("depth", depth).to(unit);
     Arguments.atLeast(
-        "depth", deep, "the point", point(), "drive it deeper, or take a thinner rod");
+        "depth", deep, "the point", pointLength(), "drive it deeper, or take a thinner rod");
     return new Staple(rod, width, height, deep, false, square);
   }
 
@@ -196,13 +196,14 @@ public final class Staple {
         .withCautions(cautions());
   }
 
-  /**
-   * The staple as it is forged: a point, the bend, a point.
-   *
-   * @return the piece, trimmed at both points
-   */
-  public Piece piece() {
-    Measure<Length> leg = heightOverAll().add(depth).subtract(point());
+  /** {@return how long either point is; the legs are of the full rod before it} */
+  public Measure<Length> pointLength() {
+    return thickness().multiply(POINT);
+  }
+
+  /** {@return the crown and both legs as far as the points, to lay the hot rod on} */
+  public UBend bend() {
+    Measure<Length> leg = heightOverAll().add(depth).subtract(pointLength());
     UBend bend = UBend.inside(width, rod.section());
     Measure<Length> half = width.divide(2);
     if (square) {
@@ -210,8 +211,17 @@ public final class Staple {
     } else if (height.isLessThan(half)) {
       bend = bend.withCorners(height);
     }
-    Taper tip = Taper.toPoint(rod.section(), point());
-    return Piece.of(rod, tip.reversed(), bend.withLegs(leg, leg), tip)
+    return bend.withLegs(leg, leg);
+  }
+
+  /**
+   * The staple as it is forged: a point, the bend, a point.
+   *
+   * @return the piece, trimmed at both points
+   */
+  public Piece piece() {
+    Taper tip = Taper.toPoint(rod.section(), pointLength());
+    return Piece.of(rod, tip.reversed(), bend(), tip)
         .withReferenceAfter(1)
         .trimmedAt(PieceEnd.FIRST, PieceEnd.LAST);
   }
@@ -235,10 +245,6 @@ public final class Staple {
 
   private Measure<Length> thickness() {
     return rod.section().thickness().to(unit);
-  }
-
-  private Measure<Length> point() {
-    return thickness().multiply(POINT);
   }
 
   private double centres(Notes n) {

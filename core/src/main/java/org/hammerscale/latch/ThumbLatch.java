@@ -7,17 +7,12 @@ import javax.measure.Unit;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
-import org.hammerscale.bending.Bend;
-import org.hammerscale.forging.Taper;
+import org.hammerscale.bending.MeanLine;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.piece.Piece;
-import org.hammerscale.piece.PieceEnd;
 import org.hammerscale.stock.Bar;
-import org.hammerscale.stock.Plain;
-import org.hammerscale.stock.Section;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
-import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
@@ -60,6 +55,7 @@ public final class ThumbLatch {
   private final Measure<Length> length;
   private final Measure<Length> pivotOut;
   private final LatchMotion motion;
+  private final LatchParts parts;
   private final Measure<Length> thumb;
   private final Measure<Length> travel;
   private final Measure<Length> contact;
@@ -98,6 +94,7 @@ public final class ThumbLatch {
     this.backPlate = asked.backPlate;
     this.closing = asked.closing;
     this.motion = new LatchMotion(asked, reach());
+    this.parts = new LatchParts(asked, reach());
     checkLever();
     checkCatch(asked.rise);
     checkHandle();
@@ -118,6 +115,51 @@ public final class ThumbLatch {
    */
   public static ThumbLatchBuilder through(Quantity<Length> door, Bar bar, Quantity<Length> length) {
     return new ThumbLatchBuilder(door, bar, length);
+  }
+
+  /** {@return how thick the door is} */
+  public Measure<Length> door() {
+    return door;
+  }
+
+  /** {@return how far the lever's pivot lies in front of the door's outer face} */
+  public Measure<Length> pivotOut() {
+    return pivotOut;
+  }
+
+  /** {@return from the lever's pivot out to where the thumb presses} */
+  public Measure<Length> thumbFromPivot() {
+    return thumb;
+  }
+
+  /** {@return how far the thumb goes down} */
+  public Measure<Length> thumbTravel() {
+    return travel;
+  }
+
+  /** {@return the bar's length from its pivot to its tip} */
+  public Measure<Length> length() {
+    return length;
+  }
+
+  /** {@return how far the bar's pivot lies above its lower edge} */
+  public Measure<Length> pivotAboveEdge() {
+    return edgeBelow;
+  }
+
+  /** {@return the room of the bar in its guide, below and above and before it} */
+  public Measure<Length> room() {
+    return room;
+  }
+
+  /** {@return the clear room for fingers behind the handle} */
+  public Measure<Length> fingers() {
+    return fingers;
+  }
+
+  /** {@return the clear length of the handle} */
+  public Measure<Length> grip() {
+    return grip;
   }
 
   /** {@return how far the lever turns; exact, in degrees} */
@@ -174,8 +216,9 @@ public final class ThumbLatch {
    * @return the force, without friction and spring
    */
   public Measure<Force> thumbForce() {
-    double weight = bar.mass(barLength()).in(ShopUnits.KILOGRAM) * GRAVITY;
-    Measure<Length> middle = barLength().divide(2).subtract(depth());
+    Measure<Length> whole = length.add(depth());
+    double weight = bar.mass(whole).in(ShopUnits.KILOGRAM) * GRAVITY;
+    Measure<Length> middle = whole.divide(2).subtract(depth());
     return thumbForce(
         Measure.of(weight, ShopUnits.NEWTON), middle.getValue() < 0 ? middle.withValue(0) : middle);
   }
@@ -254,33 +297,27 @@ public final class ThumbLatch {
 
   /** {@return the bar, from behind its pivot to its tip; the pivot one depth from that end} */
   public Piece bar() {
-    return Piece.of(bar, Plain.of(bar.section(), barLength()));
+    return parts.bar();
   }
 
   /** {@return the thumb piece, from where the thumb presses to past the bar's far face} */
   public Piece thumbPiece() {
-    Measure<Length> tip = lever.section().thickness().to(unit);
-    return Piece.of(lever, Plain.of(lever.section(), thumb.add(reach()).add(tip)));
+    return parts.thumbPiece();
   }
 
   /** {@return the handle: foot, leg, grip, leg, foot} */
   public Piece handle() {
-    Section section = handle.section();
-    Measure<Length> t = handleThickness();
-    Plain foot = Plain.of(section, foot());
-    Plain leg = Plain.of(section, fingers.subtract(t.multiply(2)));
-    Bend corner = Bend.of(Measures.degrees(90), t.divide(2), section);
-    Plain held = Plain.of(section, grip.subtract(t));
-    return Piece.of(handle, foot, corner, leg, corner, held, corner, leg, corner, foot)
-        .withReferenceAfter(5)
-        .trimmedAt(PieceEnd.FIRST, PieceEnd.LAST);
+    return parts.handle();
+  }
+
+  /** {@return the line of the handle's middle, foot to foot, to lay the hot bar on} */
+  public MeanLine handleLine() {
+    return parts.handleLine();
   }
 
   /** {@return the catch: a point to drive into the frame, and what stands out of it} */
   public Piece catchPiece() {
-    Measure<Length> out = bar.section().thickness().to(unit).multiply(3).add(room);
-    Taper point = Taper.toPoint(bar.section(), depth().multiply(3));
-    return Piece.of(bar, Plain.of(bar.section(), out), point);
+    return parts.catchPiece();
   }
 
   /** {@return all pieces to forge: bar, thumb piece, handle, guide, catch, and its plate if any} */
@@ -288,10 +325,7 @@ public final class ThumbLatch {
     List<Piece> pieces =
         new ArrayList<>(List.of(bar(), thumbPiece(), handle(), guide.piece(), catchPiece()));
     if (backPlate) {
-      Section of = handle.section();
-      Section plate = Section.flat(of.width().multiply(2), of.thickness().divide(2));
-      Measure<Length> high = grip.add(foot().multiply(2)).add(handleThickness().multiply(4));
-      pieces.add(Piece.of(Bar.of(plate, handle.material()), Plain.of(plate, high)));
+      pieces.add(parts.plate());
     }
     return List.copyOf(pieces);
   }
@@ -329,16 +363,8 @@ public final class ThumbLatch {
     return bar.section().width().to(unit);
   }
 
-  private Measure<Length> barLength() {
-    return length.add(depth());
-  }
-
   private Measure<Length> handleThickness() {
     return handle.section().thickness().to(unit);
-  }
-
-  private Measure<Length> foot() {
-    return handle.section().width().to(unit).multiply(2);
   }
 
   /** From the lever's pivot to the bar's far face. */

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import javax.measure.quantity.Volume;
+import org.hammerscale.internal.pen.Box;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Feature;

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hammerscale.internal.pen.FontMetric;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -7,9 +7,11 @@ import static org.hammerscale.units.Measures.inches;
 import static org.hammerscale.units.Measures.millimetres;
 import static org.hammerscale.units.Measures.newtons;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Section;
@@ -40,6 +42,16 @@ class CabinHookTest {
     assertEquals(508, hook.insideLength().in(ShopUnits.MILLIMETRE), 1e-9); // and one wire
     assertEquals(millimetres(12), hook.eyeInside()); // rod and room
     assertEquals(millimetres(10), hook.seatToShank()); // (12 + 8)/2
+    assertEquals(
+        List.of(millimetres(400), millimetres(0), millimetres(-300), millimetres(0)),
+        List.of(hook.onDoor(), hook.doorOff(), hook.onWall(), hook.wallOff()));
+    assertEquals(List.of(ROD, WIRE), List.of(hook.rod(), hook.eyeRod()));
+    assertEquals(List.of(millimetres(20), millimetres(10)), List.of(hook.standOff(), hook.bore()));
+    assertFalse(hook.hasStaples());
+    // Shank, a quarter round half a wire and half the rod, and the tip of three wires.
+    assertEquals(
+        484 + Math.PI / 2 * 9 + 24, hook.shankLine().length().in(ShopUnits.MILLIMETRE), 1e-9);
+    assertEquals("staple must be there, was a screw eye; ask for the eye", refusal(hook::staple));
     // Over all: half the wall's seat to the eye's outside, and half a wire and a rod beyond the
     // other.
     double over = hook.hook().layout().finishedLength().in(ShopUnits.MILLIMETRE);
@@ -92,6 +104,10 @@ class CabinHookTest {
 
   @Test
   void staplesServeForEyes() {
+    CabinHook held = asked().withStaples(WIRE, millimetres(40)).hook();
+    assertTrue(held.hasStaples());
+    assertEquals(held.eyeInside(), held.staple().insideWidth());
+    assertEquals(millimetres(16), held.staple().insideHeight()); // 20 less half a wire
     CabinHook hook = asked().withStaples(WIRE, millimetres(40)).hook();
     assertEquals(millimetres(0), hook.seatToShank());
     // 12 inside, standing 16 under its crown: a half round and legs, two points

@@ -4,6 +4,7 @@ import static org.hammerscale.units.Graduation.MILLIMETRE;
 import static org.hammerscale.units.Measures.inches;
 import static org.hammerscale.units.Measures.millimetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -44,6 +45,13 @@ class HaspTest {
         millimetres(3), hasp.playAtEdge(millimetres(8), millimetres(900), millimetres(600)));
     assertEquals(2, hasp.pieces().size());
     assertEquals(STAPLE, hasp.staple());
+    assertEquals(STRAP, hasp.strap());
+    assertEquals(millimetres(10), hasp.bore());
+    assertEquals(millimetres(2), hasp.pinAbove()); // in the middle of the strap
+    assertEquals(millimetres(60), hasp.stapledAt());
+    assertEquals(millimetres(8), hasp.stapleLength());
+    assertEquals(millimetres(72 + 40), hasp.length());
+    assertFalse(hasp.isInLine());
     assertEquals(2, hasp.cautions().size());
   }
 
@@ -51,6 +59,8 @@ class HaspTest {
   void inLineTheSlotIsNarrow() {
     Hasp hasp = asked().inLine().reachingBeyond(millimetres(25)).hasp();
     assertEquals(millimetres(8), hasp.slotWidth());
+    assertTrue(hasp.isInLine());
+    assertEquals(millimetres(28), hasp.stapleLength()); // 12 and two wires
     // The crown of 14 round its middle at 74, 22 − 14 = 8 high, 6 above the pin
     assertEquals(Math.hypot(74, 6) + 14, hasp.slotTo().in(ShopUnits.MILLIMETRE), 1e-9);
     Workings.check(hasp.slotFromWorking(), hasp.slotFrom());

@@ -50,6 +50,9 @@ class SlideBoltTest {
     assertEquals(5, bolt.pieces().size());
     assertEquals(ROD, bolt.bar());
     assertEquals(millimetres(40), bolt.travel());
+    assertEquals(millimetres(4), bolt.gap());
+    assertEquals(millimetres(2), bolt.setBack());
+    assertEquals(millimetres(24), bolt.handleHeight()); // twice the bolt's thickness
     assertFalse(bolt.hasTail());
   }
 
@@ -132,6 +135,8 @@ class SlideBoltTest {
   @Test
   void stapleIsBentFromOneRod() {
     Staple staple = Staple.inside(millimetres(13), WIRE).standing(millimetres(13));
+    assertEquals(millimetres(12), staple.pointLength());
+    assertEquals(millimetres(13 + 6 + 48 - 12), staple.bend().firstLegOverAll());
     assertEquals(millimetres(19), staple.legCentres());
     assertEquals(millimetres(19), staple.heightOverAll());
     assertEquals(millimetres(48), staple.inWood());

@@ -54,6 +54,21 @@ class ThumbLatchTest {
     ThumbLatch norfolk = asked().withBackPlate().latch();
     assertEquals(6, norfolk.pieces().size());
     assertTrue(norfolk.hasBackPlate() && norfolk.toString().startsWith("Norfolk"));
+    assertEquals(
+        List.of(millimetres(44), millimetres(0), millimetres(30), millimetres(8), millimetres(200)),
+        List.of(
+            latch.door(),
+            latch.pivotOut(),
+            latch.thumbFromPivot(),
+            latch.thumbTravel(),
+            latch.length()));
+    assertEquals(
+        List.of(millimetres(10), millimetres(1), millimetres(45), millimetres(110)),
+        List.of(latch.pivotAboveEdge(), latch.room(), latch.fingers(), latch.grip()));
+    assertEquals(
+        latch.handle().layout().cutLength().likely().in(ShopUnits.MILLIMETRE),
+        latch.handleLine().length().in(ShopUnits.MILLIMETRE),
+        1e-9);
     // Grip 110, legs 45 + 6 over all, feet 40, radius 3: straights and four bends on the mean line.
     double used = latch.handle().layout().cutLength().likely().in(ShopUnits.MILLIMETRE);
     assertEquals(2 * 40 + 2 * (45 - 12) + 110 - 6 + 4 * Math.PI / 2 * 6, used, 1e-9);

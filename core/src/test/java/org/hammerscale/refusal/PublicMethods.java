@@ -20,7 +20,7 @@ final class PublicMethods {
               .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
               .importPackages("org.hammerscale")
               .stream()
-              .filter(each -> !each.getPackageName().equals("org.hammerscale.internal"))
+              .filter(each -> !each.getPackageName().startsWith("org.hammerscale.internal"))
               .sorted(Comparator.comparing(JavaClass::getName))
               .<Class<?>>map(JavaClass::reflect)
               .filter(PublicMethods::isSeen)

@@ -1,4 +1,4 @@
-package org.hammerscale.drawing;
+package org.hammerscale.internal.pen;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,9 +8,9 @@ import java.util.List;
  * a narrow line, the text above it and read from below or from the right; and running sizes, which
  * all count from one origin.
  */
-final class Dimensions {
+public final class Dimensions {
   /** A word or a size that belongs to a place: where its line begins, and what it says. */
-  record Callout(double x, double y, String text) {}
+  public record Callout(double x, double y, String text) {}
 
   private static final double GAP = 1;
   private static final double OVER = 2;
@@ -30,12 +30,12 @@ final class Dimensions {
 
   private final Pen pen;
 
-  Dimensions(Pen pen) {
+  public Dimensions(Pen pen) {
     this.pen = pen;
   }
 
   /** A size along the sheet, its line on a level, its extension lines from two edges. */
-  void across(double x1, double x2, double y, double edge1, double edge2, String text) {
+  public void across(double x1, double x2, double y, double edge1, double edge2, String text) {
     extension(x1, edge1, y);
     extension(x2, edge2, y);
     double wide = FontMetric.width(text, Pen.SIZE);
@@ -55,7 +55,7 @@ final class Dimensions {
    * A size up the sheet, its text on the left of its line, read from the right; a short one has it
    * level, on the side away from the thing.
    */
-  void upright(double y1, double y2, double x, double edge1, double edge2, String text) {
+  public void upright(double y1, double y2, double x, double edge1, double edge2, String text) {
     levelExtension(y1, edge1, x);
     levelExtension(y2, edge2, x);
     double room = y2 - y1;
@@ -75,7 +75,7 @@ final class Dimensions {
   }
 
   /** A size that a line with an arrow leads to: of a circle, or of a point. */
-  void leader(double x, double y, double toX, double toY, String text) {
+  public void leader(double x, double y, double toX, double toY, String text) {
     double length = Math.hypot(toX - x, toY - y);
     arrow(x, y, (toX - x) / length, (toY - y) / length);
     double wide = FontMetric.width(text, Pen.SIZE);
@@ -85,13 +85,37 @@ final class Dimensions {
   }
 
   /**
+   * An angle: an arc about a point, from one direction to another, in radians from the right
+   * upwards, and its text beyond the middle of it.
+   */
+  public void angle(double x, double y, double radius, double from, double to, String text) {
+    pen.draw(Line.NARROW, "opening", new Path().arc(x, y, radius, -from, -to));
+    for (double at : new double[] {from, to}) {
+      double cos = Math.cos(at);
+      double sin = Math.sin(at);
+      double near = radius - 3;
+      double far = radius + OVER;
+      pen.line(
+          Line.NARROW, "extension", x + near * cos, y - near * sin, x + far * cos, y - far * sin);
+      double back = (at == from) == (to > from) ? 1 : -1; // arrows point outwards along the arc
+      arrow(x + radius * cos, y - radius * sin, -back * sin, -back * cos);
+    }
+    // Beyond a short arc there is no room beside the lines to its ends.
+    boolean isShort = Math.abs(to - from) * radius < 2 * Pen.SIZE;
+    double middle = isShort ? to + Math.signum(to - from) * Pen.SIZE / radius : (from + to) / 2;
+    double half = FontMetric.width(text, Pen.SIZE) / 2;
+    double out = radius + 3 + half * Math.abs(Math.cos(middle)) + 3 * Math.abs(Math.sin(middle));
+    pen.middle(text, x + out * Math.cos(middle), y - out * Math.sin(middle));
+  }
+
+  /**
    * Running sizes on a level line: a ring at the origin, a stroke at each place, its size beyond.
    *
    * @param origin where they count from, and its word
    * @param places the others, in any order
    * @param y the level of the line, below the thing or above it
    */
-  void running(Callout origin, List<Callout> places, double y) {
+  public void running(Callout origin, List<Callout> places, double y) {
     List<Callout> all = new ArrayList<>(places);
     all.add(origin);
     all.sort((one, other) -> Double.compare(one.x(), other.x()));
@@ -108,7 +132,7 @@ final class Dimensions {
    * Texts in a row beyond a level, each at the end of a line from its place; moved apart where they
    * would lie over one another, and turned upright where that would move them far.
    */
-  void callouts(List<Callout> inOrder, double level) {
+  public void callouts(List<Callout> inOrder, double level) {
     int n = inOrder.size();
     double[] wanted = new double[n];
     double[] widths = new double[n];
@@ -138,8 +162,8 @@ final class Dimensions {
     }
   }
 
-  /** Running sizes on an upright line at the left of the thing. */
-  void runningDown(Callout origin, List<Callout> places, double x) {
+  /** Running sizes on an upright line, at the left of the thing or at its right. */
+  public void runningDown(Callout origin, List<Callout> places, double x) {
     List<Callout> all = new ArrayList<>(places);
     all.add(origin);
     all.sort((one, other) -> Double.compare(one.y(), other.y()));
@@ -158,14 +182,20 @@ final class Dimensions {
     }
     for (int i = 0; i < n; i++) {
       Callout each = all.get(i);
-      Path path = new Path().from(each.x() - GAP, each.y()).to(x - OVER, each.y());
-      pen.draw(Line.NARROW, "extension", path.to(x - OVER - JOG, levels[i]));
-      pen.wordsUpTo(each.text(), x - OVER - JOG - 1, levels[i]);
+      double right = x > each.x() ? 1 : -1;
+      Path path = new Path().from(each.x() + right * GAP, each.y()).to(x + right * OVER, each.y());
+      double end = x + right * (OVER + JOG);
+      pen.draw(Line.NARROW, "extension", path.to(end, levels[i]));
+      if (right > 0) {
+        pen.words(each.text(), end + 1, levels[i]);
+      } else {
+        pen.wordsUpTo(each.text(), end - 1, levels[i]);
+      }
     }
   }
 
   /** An arrowhead with its point at a place, its tail in a direction. */
-  void arrow(double x, double y, double dx, double dy) {
+  public void arrow(double x, double y, double dx, double dy) {
     double tailX = x + ARROW * dx;
     double tailY = y + ARROW * dy;
     pen.draw(

@@ -1,4 +1,4 @@
-package org.hammerscale.drawing;
+package org.hammerscale.internal.pen;
 
 /** Coordinates as an SVG holds them: to the ten-millionth of a millimetre, no trailing zeros. */
 final class Numbers {

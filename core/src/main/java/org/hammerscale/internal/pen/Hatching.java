@@ -1,4 +1,4 @@
-package org.hammerscale.drawing;
+package org.hammerscale.internal.pen;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.hammerscale.drawing;
+package org.hammerscale.internal.pen;
 
 import java.io.StringWriter;
 import javax.xml.stream.XMLOutputFactory;
@@ -6,11 +6,11 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
 /** Writes a sheet as SVG, through the JDK's own XML writer, so that nothing is escaped by hand. */
-final class Svg {
+public final class Svg {
   private static final String NAMESPACE = "http://www.w3.org/2000/svg";
 
   /** What is written within an element. */
-  interface Content {
+  public interface Content {
     void write(Svg svg) throws XMLStreamException;
   }
 
@@ -21,7 +21,7 @@ final class Svg {
   }
 
   /** A sheet in true scale: a unit of the picture is a millimetre. */
-  static String sheet(
+  public static String sheet(
       double width, double height, String title, String description, Content content) {
     StringWriter text = new StringWriter(1 << 14);
     try {
@@ -47,7 +47,7 @@ final class Svg {
   }
 
   /** A window on the drawing, in its own coordinates; what lies outside is not seen. */
-  void window(double x, double y, Box seen, Content content) throws XMLStreamException {
+  public void window(double x, double y, Box seen, Content content) throws XMLStreamException {
     xml.writeStartElement("svg");
     attribute("x", x);
     attribute("y", y);
@@ -66,7 +66,7 @@ final class Svg {
     xml.writeEndElement();
   }
 
-  void stroke(Stroke stroke) throws XMLStreamException {
+  public void stroke(Stroke stroke) throws XMLStreamException {
     xml.writeEmptyElement(stroke.isCircle() ? "circle" : "path");
     xml.writeAttribute("class", stroke.line().word + " " + stroke.part());
     if (stroke.isCircle()) {
@@ -78,7 +78,7 @@ final class Svg {
     }
   }
 
-  void label(Label label) throws XMLStreamException {
+  public void label(Label label) throws XMLStreamException {
     xml.writeStartElement("text");
     attribute("x", label.x());
     attribute("y", label.y());

@@ -1,21 +1,21 @@
-package org.hammerscale.drawing;
+package org.hammerscale.internal.pen;
 
 /**
  * How wide a text is: the advance widths of Helvetica, which Arial and Liberation Sans share, in
  * thousandths of the size. Where another font stands in, each text is still set to this width, so
  * that the room kept for a label is the room that it takes.
  */
-final class FontMetric {
+public final class FontMetric {
   /** As a style sheet names them. */
-  static final String FAMILY = "'Liberation Sans',Arial,Helvetica,sans-serif";
+  public static final String FAMILY = "'Liberation Sans',Arial,Helvetica,sans-serif";
 
   /** Above the base line and below it, in sizes. */
-  static final double ASCENT = 0.74;
+  public static final double ASCENT = 0.74;
 
-  static final double DESCENT = 0.22;
+  public static final double DESCENT = 0.22;
 
   /** Half the height of a capital, in sizes. */
-  static final double HALF_CAPITAL = 0.36;
+  public static final double HALF_CAPITAL = 0.36;
 
   private static final int WIDEST = 1015;
 
@@ -31,7 +31,7 @@ final class FontMetric {
   private FontMetric() {}
 
   /** The width of a text of a size, in the unit of the size. */
-  static double width(String text, double size) {
+  public static double width(String text, double size) {
     int sum = 0;
     for (int i = 0; i < text.length(); i++) {
       sum += advance(text.charAt(i));

@@ -1,28 +1,28 @@
-package org.hammerscale.drawing;
+package org.hammerscale.internal.pen;
 
 /** An upright rectangle on the paper, in millimetres, y downwards. */
-record Box(double left, double top, double right, double bottom) {
+public record Box(double left, double top, double right, double bottom) {
   /** Holds nothing, and grows by what is added. */
-  static final Box NONE =
+  public static final Box NONE =
       new Box(
           Double.POSITIVE_INFINITY,
           Double.POSITIVE_INFINITY,
           Double.NEGATIVE_INFINITY,
           Double.NEGATIVE_INFINITY);
 
-  double width() {
+  public double width() {
     return right - left;
   }
 
-  double height() {
+  public double height() {
     return bottom - top;
   }
 
-  Box with(double x, double y) {
+  public Box with(double x, double y) {
     return new Box(Math.min(left, x), Math.min(top, y), Math.max(right, x), Math.max(bottom, y));
   }
 
-  Box with(Box other) {
+  public Box with(Box other) {
     return new Box(
         Math.min(left, other.left),
         Math.min(top, other.top),
@@ -30,11 +30,11 @@ record Box(double left, double top, double right, double bottom) {
         Math.max(bottom, other.bottom));
   }
 
-  Box grown(double by) {
+  public Box grown(double by) {
     return new Box(left - by, top - by, right + by, bottom + by);
   }
 
-  boolean meets(Box other) {
+  public boolean meets(Box other) {
     return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
   }
 }

@@ -1,7 +1,7 @@
-package org.hammerscale.drawing;
+package org.hammerscale.internal.pen;
 
 /** The kinds of line, after the habits of ISO 128: wide for what is seen, narrow for the rest. */
-enum Line {
+public enum Line {
   /** Edges that are seen. */
   WIDE("wide", 0.5, ""),
   /** Dimensions, extension lines, leaders. */
@@ -10,6 +10,8 @@ enum Line {
   HIDDEN("hidden", 0.25, "3 1.5"),
   /** Centre lines and mean lines. */
   CENTRE("centre", 0.25, "8 1.5 0.7 1.5"),
+  /** Where a part lies at the other end of its way. */
+  MOVED("moved", 0.25, "8 1.5 0.7 1.5 0.7 1.5"),
   /** Hatching of what is cut. */
   HATCH("hatch", 0.18, ""),
   /** Where the saw goes. */
@@ -18,10 +20,10 @@ enum Line {
   SOLID("solid", 0, "");
 
   /** The word that its lines are classed by in the SVG. */
-  final String word;
+  public final String word;
 
-  final double width;
-  final String dashes;
+  public final double width;
+  public final String dashes;
 
   Line(String word, double width, String dashes) {
     this.word = word;
@@ -30,7 +32,7 @@ enum Line {
   }
 
   /** What a style sheet says of all of them. */
-  static String styleSheet() {
+  public static String styleSheet() {
     StringBuilder css =
         new StringBuilder("path,circle{fill:none;stroke:#000;stroke-linejoin:round}");
     for (Line line : values()) {

@@ -1,4 +1,4 @@
-package org.hammerscale.drawing;
+package org.hammerscale.internal.pen;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -7,32 +7,32 @@ import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 
 /** How many times smaller than the iron it is drawn; 1 for true scale. */
-record Scale(int reduction) {
-  static final Scale TRUE = new Scale(1);
+public record Scale(int reduction) {
+  public static final Scale TRUE = new Scale(1);
 
   /** Of what shows no iron, such as a plot. */
-  static final Scale NONE = new Scale(0);
+  public static final Scale NONE = new Scale(0);
 
   private static final double LARGEST = 100_000;
   private static final double SMALLEST = 0.001;
 
-  static Scale oneTo(int reduction) {
+  public static Scale oneTo(int reduction) {
     return new Scale(
         Arguments.count(
             "reduction", reduction, 1, 1000, "5 draws it a fifth as large, 1 in true scale"));
   }
 
-  static double millimetres(Measure<Length> length) {
+  public static double millimetres(Measure<Length> length) {
     return length.in(ShopUnits.MILLIMETRE);
   }
 
   /** A distance on the paper, in millimetres. */
-  double of(Measure<Length> length) {
+  public double of(Measure<Length> length) {
     return millimetres(length) / reduction;
   }
 
   /** A size on the paper; one that no paper holds or no eye sees is refused. */
-  double size(String name, Measure<Length> size) {
+  public double size(String name, Measure<Length> size) {
     double paper = of(size);
     if (!(paper <= LARGEST)) {
       throw new IllegalArgumentException(
@@ -55,7 +55,7 @@ record Scale(int reduction) {
   }
 
   /** The same for what may be nothing at all, such as the width of a point. */
-  double sizeOrNone(String name, Quantity<Length> size) {
+  public double sizeOrNone(String name, Quantity<Length> size) {
     Measure<Length> own = Arguments.notNegative(name, size);
     return own.getValue() == 0 ? 0 : size(name, own);
   }

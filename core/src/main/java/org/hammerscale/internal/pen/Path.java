@@ -1,18 +1,27 @@
-package org.hammerscale.drawing;
+package org.hammerscale.internal.pen;
 
 /** A line in the making: straight stretches and arcs of circles, in millimetres, y downwards. */
-final class Path {
+public final class Path {
   private static final double QUARTER = Math.PI / 2;
 
   private final StringBuilder text = new StringBuilder();
   private Box box = Box.NONE;
 
   /** A straight line. */
-  static Path line(double x1, double y1, double x2, double y2) {
+  public static Path line(double x1, double y1, double x2, double y2) {
     return new Path().from(x1, y1).to(x2, y2);
   }
 
-  static Path rectangle(Box box) {
+  /** Straight from point to point, x and y by turns. */
+  public static Path through(double... points) {
+    Path path = new Path().from(points[0], points[1]);
+    for (int i = 2; i < points.length; i += 2) {
+      path.to(points[i], points[i + 1]);
+    }
+    return path;
+  }
+
+  public static Path rectangle(Box box) {
     return new Path()
         .from(box.left(), box.top())
         .to(box.right(), box.top())
@@ -21,11 +30,11 @@ final class Path {
         .close();
   }
 
-  Path from(double x, double y) {
+  public Path from(double x, double y) {
     return point('M', x, y);
   }
 
-  Path to(double x, double y) {
+  public Path to(double x, double y) {
     return point('L', x, y);
   }
 
@@ -33,7 +42,7 @@ final class Path {
    * An arc about a centre, from one direction to another, drawn on from where the path is or begun
    * there. Directions in radians, from the right towards below.
    */
-  Path arc(double cx, double cy, double radius, double from, double to) {
+  public Path arc(double cx, double cy, double radius, double from, double to) {
     double x = cx + radius * Math.cos(from);
     double y = cy + radius * Math.sin(from);
     if (text.length() == 0) {
@@ -55,7 +64,7 @@ final class Path {
     return this;
   }
 
-  Path close() {
+  public Path close() {
     text.append('Z');
     return this;
   }
@@ -82,11 +91,11 @@ final class Path {
     return this;
   }
 
-  Box box() {
+  public Box box() {
     return box;
   }
 
-  String text() {
+  public String text() {
     return text.toString();
   }
 }

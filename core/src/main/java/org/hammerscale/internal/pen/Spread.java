@@ -1,4 +1,4 @@
-package org.hammerscale.drawing;
+package org.hammerscale.internal.pen;
 
 /** Moves labels apart that would lie over one another, as little as can be. */
 final class Spread {

@@ -1,9 +1,9 @@
-package org.hammerscale.drawing;
+package org.hammerscale.internal.pen;
 
 import org.hammerscale.internal.Arguments;
 
 /** Words that come from outside, before they are written on a sheet. */
-final class Words {
+public final class Words {
   private static final int LONGEST_TITLE = 200;
   private static final int LONGEST_NAME = 60;
   private static final char STAND_IN = '\uFFFD';
@@ -11,7 +11,7 @@ final class Words {
   private Words() {}
 
   /** A title that can be read; one with control characters in it is refused. */
-  static String title(String title) {
+  public static String title(String title) {
     Arguments.text("title", title);
     if (title.length() > LONGEST_TITLE) {
       throw new IllegalArgumentException(
@@ -35,12 +35,12 @@ final class Words {
   }
 
   /** The name of somebody's feature, which may be anything: what no page can hold is replaced. */
-  static String name(String name) {
+  public static String name(String name) {
     return cleaned(name, LONGEST_NAME);
   }
 
   /** The same of what somebody's thing prints of itself, on one line. */
-  static String sentence(String text) {
+  public static String sentence(String text) {
     return cleaned(text.replaceAll("\\s*\\R\\s*", ", "), LONGEST_TITLE);
   }
 

@@ -1,4 +1,4 @@
-package org.hammerscale.drawing;
+package org.hammerscale.internal.pen;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /** Collects what a drawing shows, in millimetres on the paper, x to the right and y downwards. */
-final class Pen {
+public final class Pen {
   /** The size of letters: capitals of 3.6 mm, to be read at arm's length. */
-  static final double SIZE = 5;
+  public static final double SIZE = 5;
 
   /** From one line of text to the next. */
-  static final double LEADING = 6.5;
+  public static final double LEADING = 6.5;
 
   private static final double NOTES = 170;
   private static final char JOIN = '\u00A0';
@@ -25,89 +25,94 @@ final class Pen {
   private Box box = Box.NONE;
   private List<String> notes = List.of();
 
-  List<Stroke> strokes() {
+  public List<Stroke> strokes() {
     return Collections.unmodifiableList(strokes);
   }
 
-  List<Label> labels() {
+  public List<Label> labels() {
     return Collections.unmodifiableList(labels);
   }
 
   /** What it has been drawn on so far. */
-  Box box() {
+  public Box box() {
     return box;
   }
 
-  void draw(Line line, String part, Path path) {
+  public void draw(Line line, String part, Path path) {
     if (path.box().width() >= 0) {
       add(Stroke.of(line, part, path));
     }
   }
 
-  void line(Line line, String part, double x1, double y1, double x2, double y2) {
+  public void line(Line line, String part, double x1, double y1, double x2, double y2) {
     draw(line, part, Path.line(x1, y1, x2, y2));
   }
 
-  void circle(Line line, String part, double x, double y, double radius) {
+  public void circle(Line line, String part, double x, double y, double radius) {
     add(Stroke.circle(line, part, x, y, radius));
   }
 
   /** Centre lines through a point, so far to each side. */
-  void cross(String part, double x, double y, double arm) {
+  public void cross(String part, double x, double y, double arm) {
     draw(
         Line.NARROW,
         part,
         new Path().from(x - arm, y).to(x + arm, y).from(x, y - arm).to(x, y + arm));
   }
 
-  void hatch(String part, boolean rising, double[]... polygons) {
+  public void hatch(String part, boolean rising, double[]... polygons) {
     draw(Line.HATCH, part, Hatching.of(List.of(polygons), rising));
   }
 
   /** A text with its middle at a point. */
-  void middle(String text, double x, double y) {
+  public void middle(String text, double x, double y) {
     sized(text, x - FontMetric.width(text, SIZE) / 2, y, SIZE);
   }
 
   /** A text that begins at a point, its capitals' middle on the level of it. */
-  void words(String text, double x, double y) {
+  public void words(String text, double x, double y) {
     sized(text, x, y, SIZE);
   }
 
   /** A text that ends at a point. */
-  void wordsUpTo(String text, double x, double y) {
+  public void wordsUpTo(String text, double x, double y) {
     sized(text, x - FontMetric.width(text, SIZE), y, SIZE);
   }
 
-  void sized(String text, double x, double y, double size) {
+  public void sized(String text, double x, double y, double size) {
     add(new Label(text, x, y + FontMetric.HALF_CAPITAL * size, size, false));
   }
 
   /** A text that is read from the right side, running up from a point. */
-  void upwards(String text, double x, double bottom) {
+  public void upwards(String text, double x, double bottom) {
     add(new Label(text, x + FontMetric.HALF_CAPITAL * SIZE, bottom, SIZE, true));
   }
 
   /** What is said of the drawing beside it, to be written last. */
-  void say(List<String> words) {
+  public void say(List<String> words) {
     notes = List.copyOf(words);
   }
 
   /** What is said of the drawing. */
-  List<String> said() {
+  public List<String> said() {
     return notes;
   }
 
   /** The same drawing with nothing said of it. */
-  Pen silent() {
+  public Pen silent() {
     Pen pen = new Pen();
-    strokes.forEach(pen::add);
-    labels.forEach(pen::add);
+    pen.take(this);
     return pen;
   }
 
+  /** Draws what another pen has drawn. */
+  public void take(Pen other) {
+    other.strokes.forEach(this::add);
+    other.labels.forEach(this::add);
+  }
+
   /** The same with what is said below it, on lines that the first sheet of any paper holds. */
-  Pen written() {
+  public Pen written() {
     Pen pen = silent();
     pen.write(notes);
     return pen;
@@ -126,7 +131,7 @@ final class Pen {
   }
 
   /** Words in lines of a width; a word that is wider than it is cut. */
-  static List<String> wrapped(String text, double width) {
+  public static List<String> wrapped(String text, double width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : JOINED.matcher(text).replaceAll(String.valueOf(JOIN)).split(" ", -1)) {

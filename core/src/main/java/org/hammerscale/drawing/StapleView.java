@@ -1,0 +1,177 @@
+package org.hammerscale.drawing;
+
+import java.util.List;
+import javax.measure.quantity.Length;
+import org.hammerscale.bending.MeanLine;
+import org.hammerscale.internal.pen.Dimensions.Callout;
+import org.hammerscale.internal.pen.Line;
+import org.hammerscale.internal.pen.Path;
+import org.hammerscale.internal.pen.Turned;
+import org.hammerscale.latch.Staple;
+import org.hammerscale.units.Measure;
+
+/** A staple in its plane, standing in the wood, and from above. */
+final class StapleView implements LatchDrawing.Kind {
+  private static final double OFF = 9;
+
+  private final Staple staple;
+
+  StapleView(Staple staple) {
+    this.staple = staple;
+  }
+
+  @Override
+  public String title() {
+    return "staple " + staple.insideWidth() + " wide inside, of " + staple.rod().section();
+  }
+
+  @Override
+  public void draw(Draft draft) {
+    draft.scale.size("width of the staple", staple.legCentres());
+    draft.scale.size("height of the staple", staple.heightOverAll());
+    draft.row(this::both);
+  }
+
+  @Override
+  public List<String> notes(Draft draft) {
+    return List.of(
+        "points "
+            + draft.text(staple.pointLength())
+            + " long, drawn from the rod; bore for the legs at the crosses",
+        staple.isClenched()
+            ? "legs are drawn before they are clenched over the board"
+            : "legs are driven " + draft.text(staple.inWood()) + " into the wood");
+  }
+
+  /** In its plane with its sizes, its middle on the face of the wood. */
+  static void sized(Draft d, double x, double y, Staple staple) {
+    standing(d, Turned.level(x, y), staple, "standing");
+    double inner = d.of(staple.insideWidth()) / 2;
+    double legs = d.of(staple.legCentres()) / 2;
+    double outer = 2 * legs - inner;
+    double top = y - d.of(staple.heightOverAll());
+    double under = y - d.of(staple.insideHeight());
+    double deep = y + d.of(staple.inWood());
+    d.pen.line(Line.WIDE, "wood", x - outer - 12, y, x + outer + 12, y);
+    double over = Math.min(top, d.pen.box().top());
+    String wide = d.text(staple.insideWidth()) + " inside";
+    d.sizes.across(x - inner, x + inner, over - OFF, under, under, wide);
+    String apart = d.text(staple.legCentres()) + " centres";
+    d.sizes.across(x - legs, x + legs, deep + OFF, deep, deep, apart);
+    List<Callout> levels =
+        List.of(
+            new Callout(x, under, d.text(staple.insideHeight()) + " inside"),
+            new Callout(x, top, d.text(staple.heightOverAll())),
+            new Callout(x - legs, deep, d.text(staple.inWood())));
+    double left = Math.min(d.pen.box().left(), x - outer - 12) - 6;
+    d.sizes.runningDown(new Callout(x - outer - 12, y, "wood"), levels, left);
+  }
+
+  /** In its plane, and below that from above, with the holes that its legs are bored for. */
+  private void both(Draft d, double x, double y) {
+    sized(d, x, y, staple);
+    double half = d.of(staple.rod().section().width()) / 2;
+    double level = d.pen.box().bottom() + OFF + half;
+    above(d, Turned.level(x, level), staple, "crown");
+  }
+
+  /** Crown and legs above the wood, and what is hidden in it; the middle between the legs. */
+  static void standing(Draft d, Turned at, Staple staple, String part) {
+    MeanLine line = staple.bend().meanLine();
+    Measure<Length> half = staple.rod().section().thickness().divide(2);
+    double legs = d.of(staple.legCentres()) / 2;
+    double thick = d.of(half);
+    double deep = d.of(staple.inWood());
+    double shank = deep - d.of(staple.pointLength());
+    for (int side = -1; side <= 1; side += 2) {
+      double[] points = d.points(line, half.multiply(side));
+      double inner = legs - side * thick;
+      Path path = at.from(-inner, 0);
+      for (int i = 2; i < points.length - 2; i += 2) {
+        double up = points[i] - shank;
+        if (up > 0) {
+          at.to(path, points[i + 1] - legs, up);
+        }
+      }
+      at.to(path, inner, 0);
+      d.pen.draw(Line.WIDE, part, path);
+    }
+    for (int side = -1; side <= 1; side += 2) {
+      double leg = side * legs;
+      d.pen.draw(
+          Line.HIDDEN,
+          "leg",
+          at.path(
+              leg - thick,
+              0,
+              leg - thick,
+              -shank,
+              leg,
+              -deep,
+              leg + thick,
+              -shank,
+              leg + thick,
+              0));
+    }
+  }
+
+  /** The crown seen from above, along the thing that it is turned with, and its legs' holes. */
+  static void above(Draft d, Turned at, Staple staple, String part) {
+    double legs = d.of(staple.legCentres()) / 2;
+    double outer = legs + d.of(staple.rod().section().thickness()) / 2;
+    double half = d.of(staple.rod().section().width()) / 2;
+    if (staple.rod().section().isRound()) {
+      Path path = at.from(-legs, half);
+      at.to(path, legs, half);
+      double[] right = at.point(legs, 0);
+      double[] left = at.point(-legs, 0);
+      double turn = at.direction(Math.PI / 2);
+      path.arc(right[0], right[1], half, turn, turn + Math.PI);
+      at.to(path, -legs, -half);
+      path.arc(left[0], left[1], half, turn + Math.PI, turn + 2 * Math.PI);
+      d.pen.draw(Line.WIDE, part, path.close());
+    } else {
+      Path path = at.path(-outer, half, outer, half, outer, -half, -outer, -half);
+      d.pen.draw(Line.WIDE, part, path.close());
+    }
+    for (int side = -1; side <= 1; side += 2) {
+      double[] hole = at.point(side * legs, 0);
+      d.pen.cross("hole", hole[0], hole[1], half + 2);
+    }
+  }
+
+  /** From the side, its crown across the sight, as square on top as it counts. */
+  static void edgeOn(Draft d, double near, double far, double base, Staple staple) {
+    double top = base - d.of(staple.heightOverAll());
+    double shank = base + d.of(staple.inWood().subtract(staple.pointLength()));
+    double deep = base + d.of(staple.inWood());
+    d.pen.draw(Line.WIDE, "staple", Path.through(near, base, near, top, far, top, far, base));
+    double middle = (near + far) / 2;
+    d.pen.draw(
+        Line.HIDDEN,
+        "leg",
+        Path.through(near, base, near, shank, middle, deep, far, shank, far, base));
+  }
+
+  /** A long edge of what runs under staples: drawn but where one covers it, in rising order. */
+  static void edge(Draft d, Turned at, String part, double[] ends, double up, double[][] covers) {
+    Path path = new Path();
+    double from = ends[0];
+    for (double[] cover : covers) {
+      if (cover[0] > from && cover[0] < ends[1]) {
+        led(path, at, from, cover[0], up);
+      }
+      from = Math.max(from, cover[1]);
+    }
+    if (ends[1] > from) {
+      led(path, at, from, ends[1], up);
+    }
+    d.pen.draw(Line.WIDE, part, path);
+  }
+
+  private static void led(Path path, Turned at, double from, double to, double up) {
+    double[] begin = at.point(from, up);
+    path.from(begin[0], begin[1]);
+    at.to(path, to, up);
+  }
+}

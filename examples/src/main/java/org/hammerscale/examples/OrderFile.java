@@ -250,7 +250,9 @@ final class OrderFile {
       }
       if (whole && sound && each.isWhole()) {
         try {
-          made.add(each.kind().make(job, trials));
+          Order order = each.kind().make(job, trials);
+          set.check(order);
+          made.add(order);
         } catch (Blame e) {
           job.fault(e.item(), "cannot be made: " + e.getMessage());
         }

@@ -7,14 +7,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import javax.measure.quantity.Angle;
+import org.hammerscale.examples.latch.HookItem;
+import org.hammerscale.examples.latch.HookOrder;
+import org.hammerscale.examples.order.Blame;
 import org.hammerscale.examples.order.Fault;
+import org.hammerscale.examples.order.Order;
 import org.hammerscale.examples.order.OrderColumn;
 import org.hammerscale.examples.order.OrderItem;
 import org.hammerscale.examples.order.SetItem;
+import org.hammerscale.units.Measure;
 
 /** What the hinges of an order say that their sets have in common with them. */
 final class SetValues {
   private final List<OrderColumn> hinges = new ArrayList<>();
+  private final List<HingeOrder> made = new ArrayList<>();
   private boolean isUnsure;
 
   /** Adds hinges, once they have been read. */
@@ -26,6 +33,34 @@ final class SetValues {
   /** Some hinges cannot be told by their names, so that any may be meant. */
   void setUnsure() {
     isUnsure = true;
+  }
+
+  /**
+   * Holds a job against the hinges of its name, if they are made already.
+   *
+   * @throws Blame if they do not let it do what it shall
+   */
+  void check(Order order) {
+    if (order instanceof HingeOrder pair) {
+      made.add(pair);
+    } else if (order instanceof HookOrder hooks) {
+      Measure<Angle> opening = hooks.hook().opening();
+      made.stream()
+          .filter(pair -> pair.name().equals(order.name()))
+          .map(pair -> pair.pair().opening())
+          .filter(opening::isGreaterThan)
+          .findFirst()
+          .ifPresent(most -> Blame.on(HookItem.HELD_OPEN, () -> refused(opening, most)));
+    }
+  }
+
+  private static Measure<Angle> refused(Measure<Angle> opening, Measure<Angle> most) {
+    throw new IllegalArgumentException(
+        "held open must be at most what its hinges open, "
+            + most
+            + ", was "
+            + opening
+            + "; hold it less open, or deepen the notch of the hinges");
   }
 
   /**

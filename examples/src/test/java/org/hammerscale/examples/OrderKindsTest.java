@@ -122,6 +122,7 @@ class OrderKindsTest {
     assertFault("thumb latch", "foot holes, 9", "cannot be made: ");
     assertFault("cabin hook", "eye on wall, 0 mm", "cannot be made: seatToSeat");
     assertFault("cabin hook", "held open, 300°", "cannot be made: opening");
+    assertFault("cabin hook", "held open, 200°", "at most what its hinges open, 182");
     assertFault("hasp", "staple at, 8 mm", "cannot be made: fromPin");
     assertFault("hasp", "staple width, 5 mm", "at least as wide inside as the shackle");
     assertFault("pickets", "span, 3 in", "no picket is needed");

@@ -131,8 +131,7 @@ public final class BenchCard {
   }
 
   private void drawings(Order order) throws XMLStreamException {
-    page.words(
-        "h3", "Drawings at true scale: " + order.name() + ", " + order.what(), "class", "screen");
+    page.words("h3", "Drawings: " + order.name() + ", " + order.what(), "class", "screen");
     for (Drawing drawing : order.drawings()) {
       sheets(drawing.titled(title(order, drawing.title())));
     }

@@ -15,6 +15,7 @@ final class CardStyle {
       table { border-collapse: collapse; width: 100%; }
       th { text-align: left; vertical-align: top; padding: .2rem .8rem .2rem 0; white-space: nowrap; }
       td { vertical-align: top; padding: .2rem .8rem .2rem 0; }
+      .entries td { width: 100%; }
       tr { border-top: 1px solid #000; }
       .cut { font-size: 1.5rem; font-weight: bold; }
       .from { font-weight: bold; margin-top: 1rem; }

@@ -89,17 +89,17 @@ final class CardText extends SheetText {
 
   @Override
   public void entry(String label, String format, Object... arguments) {
-    add(Kind.ENTRY, label, String.format(Locale.ROOT, format, arguments));
+    add(Kind.ENTRY, label, joined(String.format(Locale.ROOT, format, arguments)));
   }
 
   @Override
   public void caution(String words) {
-    add(Kind.CAUTION, words);
+    add(Kind.CAUTION, joined(words));
   }
 
   @Override
   public void wrapped(String first, int indent, String words) {
-    add(Kind.TEXT, first + words);
+    add(Kind.TEXT, first + joined(words));
   }
 
   @Override

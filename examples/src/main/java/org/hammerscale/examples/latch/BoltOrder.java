@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.quantity.Length;
+import org.hammerscale.drawing.Drawing;
+import org.hammerscale.drawing.LatchDrawing;
 import org.hammerscale.examples.order.Blame;
 import org.hammerscale.examples.order.OrderColumn;
 import org.hammerscale.examples.order.OrderItem;
@@ -14,6 +16,7 @@ import org.hammerscale.examples.order.SetItem;
 import org.hammerscale.examples.order.SheetText;
 import org.hammerscale.latch.SlideBolt;
 import org.hammerscale.latch.SlideBoltBuilder;
+import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Working;
@@ -33,7 +36,6 @@ public final class BoltOrder extends PartsOrder {
   private final Measure<Length> coat;
   private final Measure<Length> drop;
   private final Measure<Length> shrinkage;
-  private final Measure<Length> standing;
   private final List<Part> parts = new ArrayList<>();
 
   private BoltOrder(OrderColumn job, SlideBolt bolt) {
@@ -42,7 +44,6 @@ public final class BoltOrder extends PartsOrder {
     this.coat = job.length(SetItem.COAT);
     this.drop = job.length(BoltItem.DROP);
     this.shrinkage = job.length(BoltItem.SHRINKAGE);
-    this.standing = job.length(BoltItem.STANDING);
     parts.add(Part.of("bolt", bolt.bolt(), count(), graduation()));
     if (!bolt.hasTail()) {
       parts.add(Part.of("knob", bolt.knob(), count(), graduation()));
@@ -98,7 +99,7 @@ public final class BoltOrder extends PartsOrder {
   protected void work(SheetText sheet) {
     if (bolt.hasTail()) {
       marks(sheet, parts.get(0), "the tip");
-      sheet.entry("Tail", "turned up to stand %s above the bolt's axis", told(standing));
+      sheet.entry("Tail", "turned up to stand %s above the bolt's axis", told(bolt.handleHeight()));
     } else {
       sheet.entry(
           "Drill",
@@ -106,7 +107,9 @@ public final class BoltOrder extends PartsOrder {
           told(bolt.knobPlace()),
           toolSteps().upTo(bolt.knob().bar().section().width()));
       sheet.entry(
-          "Knob", "to stand %s above the bolt's axis; head it over flush below", told(standing));
+          "Knob",
+          "to stand %s above the bolt's axis; head it over flush below",
+          told(bolt.handleHeight()));
     }
     int first = parts.size() - 2;
     StapleText.write(sheet, parts.get(first), bolt.staple(), graduation());
@@ -148,6 +151,14 @@ public final class BoltOrder extends PartsOrder {
   @Override
   protected List<Caution> warnings() {
     return bolt.cautions();
+  }
+
+  @Override
+  protected Optional<Drawing> drawing(int reduction) {
+    // Its staples are drawn at their middles, half a wire off the lines that the rule marks.
+    boolean onMarks = graduation().isOnMark(bolt.places().get(0));
+    Graduation<Length> rule = onMarks ? graduation() : toolSteps();
+    return Optional.of(LatchDrawing.of(bolt).on(rule).reducedTo(reduction).drawing());
   }
 
   @Override

@@ -2,7 +2,10 @@ package org.hammerscale.examples.latch;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.measure.quantity.Length;
+import org.hammerscale.drawing.Drawing;
+import org.hammerscale.drawing.LatchDrawing;
 import org.hammerscale.examples.order.Blame;
 import org.hammerscale.examples.order.OrderColumn;
 import org.hammerscale.examples.order.OrderItem;
@@ -30,10 +33,7 @@ public final class HaspOrder extends PartsOrder {
   private final Hasp hasp;
   private final Measure<Length> coat;
   private final Measure<Length> pin;
-  private final Measure<Length> bore;
   private final Measure<Length> shackle;
-  private final Measure<Length> stapleAt;
-  private final boolean inLine;
   private final Part strap;
   private final Part staple;
 
@@ -42,10 +42,7 @@ public final class HaspOrder extends PartsOrder {
     this.hasp = hasp;
     this.coat = job.length(SetItem.COAT);
     this.pin = job.length(HaspItem.PIN);
-    this.bore = bore(job);
     this.shackle = job.length(HaspItem.SHACKLE);
-    this.stapleAt = job.length(HaspItem.STAPLE_AT);
-    this.inLine = job.as(Boolean.class, HaspItem.LEGS);
     this.strap = Part.of("strap", hasp.hasp(), count(), graduation());
     this.staple = Part.of("staple", hasp.staple().piece(), count(), graduation());
   }
@@ -127,7 +124,7 @@ public final class HaspOrder extends PartsOrder {
     sheet.entry(
         "Eye",
         "close it over a mandrel of %s, centred on the strap, for a pin of %s (not cut here)",
-        toolSteps().upTo(bore),
+        toolSteps().upTo(hasp.bore()),
         pin);
     sheet.entry(
         "Slot",
@@ -139,22 +136,17 @@ public final class HaspOrder extends PartsOrder {
     sheet.entry(
         "Places",
         "near side of the staple %s from the pin's centre, legs %s the hasp",
-        told(stapleAt),
-        inLine ? "in line along" : "across");
+        told(hasp.stapledAt()),
+        hasp.isInLine() ? "in line along" : "across");
     sheet.entry(
         "Check",
         "swings over the staple, the slot %s longer than it is",
-        told(hasp.slotLength().subtract(stapleLength())));
+        told(hasp.slotLength().subtract(hasp.stapleLength())));
     sheet.entry(
         "",
         "a padlock's shackle of %s goes in; it lets the hasp lift by %s",
         told(shackle),
         up(hasp.play(shackle)));
-  }
-
-  private Measure<Length> stapleLength() {
-    Measure<Length> wire = hasp.staple().rod().section().width();
-    return inLine ? hasp.staple().insideWidth().add(wire.multiply(2)) : wire;
   }
 
   @Override
@@ -165,6 +157,11 @@ public final class HaspOrder extends PartsOrder {
   @Override
   protected List<Caution> warnings() {
     return hasp.cautions();
+  }
+
+  @Override
+  protected Optional<Drawing> drawing(int reduction) {
+    return Optional.of(LatchDrawing.of(hasp).on(graduation()).reducedTo(reduction).drawing());
   }
 
   @Override

@@ -2,8 +2,11 @@ package org.hammerscale.examples.latch;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.hammerscale.drawing.Drawing;
+import org.hammerscale.drawing.LatchDrawing;
 import org.hammerscale.examples.order.Blame;
 import org.hammerscale.examples.order.OrderColumn;
 import org.hammerscale.examples.order.OrderItem;
@@ -33,12 +36,7 @@ public final class HookOrder extends PartsOrder {
   private static final Graduation<Angle> WHOLE_DEGREE = Graduation.of(Measures.degrees(1));
 
   private final CabinHook hook;
-  private final boolean stapled;
   private final Measure<Length> coat;
-  private final Measure<Length> onDoor;
-  private final Measure<Length> doorOff;
-  private final Measure<Length> onWall;
-  private final Measure<Length> wallOff;
   private final Measure<Length> depth;
   private final Part bar;
   private final Part eye;
@@ -46,15 +44,10 @@ public final class HookOrder extends PartsOrder {
   private HookOrder(OrderColumn job, CabinHook hook) {
     super(job, "cabin hook", "cabin hooks");
     this.hook = hook;
-    this.stapled = job.as(Boolean.class, HookItem.EYES);
     this.coat = job.length(SetItem.COAT);
-    this.onDoor = job.length(HookItem.EYE_ON_DOOR);
-    this.doorOff = job.length(HookItem.DOOR_EYE_OFF);
-    this.onWall = job.length(HookItem.EYE_ON_WALL);
-    this.wallOff = job.length(HookItem.WALL_EYE_OFF);
     this.depth = job.length(HookItem.EYE_DEPTH);
     this.bar = Part.of("hook", hook.hook(), count(), graduation());
-    this.eye = Part.of(stapled ? "staple" : "eye", hook.eye(), 2 * count(), graduation());
+    this.eye = Part.of(hook.hasStaples() ? "staple" : "eye", hook.eye(), 2 * count(), graduation());
   }
 
   /**
@@ -115,7 +108,7 @@ public final class HookOrder extends PartsOrder {
         "End",
         "turn it down square, close round a rod of the wire; tip %s long",
         told(eye.bar().section().width().multiply(3)));
-    if (stapled) {
+    if (hook.hasStaples()) {
       sheet.entry(
           "Staples",
           "%s wide inside; draw %s at either end to a point",
@@ -152,16 +145,16 @@ public final class HookOrder extends PartsOrder {
   }
 
   private void places(SheetText sheet) {
-    boolean beyond = onWall.getValue() < 0;
+    boolean beyond = hook.onWall().getValue() < 0;
     sheet.entry(
         "Places",
         "seat on the door %s from the pin, %s off its line; seat on the wall %s %s the pin, %s off",
-        told(onDoor),
-        told(doorOff),
-        told(beyond ? onWall.negate() : onWall),
+        told(hook.onDoor()),
+        told(hook.doorOff()),
+        told(beyond ? hook.onWall().negate() : hook.onWall()),
         beyond ? "beyond" : "before",
-        told(wallOff));
-    if (!stapled) {
+        told(hook.wallOff()));
+    if (!hook.hasStaples()) {
       Measure<Length> apart = hook.length().add(hook.seatToShank().multiply(2));
       sheet.entry(
           "",
@@ -178,6 +171,11 @@ public final class HookOrder extends PartsOrder {
   @Override
   protected List<Caution> warnings() {
     return hook.cautions();
+  }
+
+  @Override
+  protected Optional<Drawing> drawing(int reduction) {
+    return Optional.of(LatchDrawing.of(hook).on(graduation()).reducedTo(reduction).drawing());
   }
 
   @Override

@@ -3,8 +3,11 @@ package org.hammerscale.examples.latch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Length;
+import org.hammerscale.drawing.Drawing;
+import org.hammerscale.drawing.LatchDrawing;
 import org.hammerscale.examples.order.Blame;
 import org.hammerscale.examples.order.OrderColumn;
 import org.hammerscale.examples.order.OrderItem;
@@ -40,14 +43,9 @@ public final class LatchOrder extends PartsOrder {
   private final FootScrews screws;
   private final Measure<Length> coat;
   private final Measure<Length> room;
-  private final Measure<Length> length;
-  private final Measure<Length> door;
   private final Measure<Length> gap;
-  private final Measure<Length> thumb;
   private final Measure<Length> drop;
   private final Measure<Length> rise;
-  private final Measure<Length> grip;
-  private final Measure<Length> fingers;
   private final List<Part> parts = new ArrayList<>();
 
   private LatchOrder(OrderColumn job, ThumbLatch latch, FootScrews screws) {
@@ -56,14 +54,9 @@ public final class LatchOrder extends PartsOrder {
     this.screws = screws;
     this.coat = job.length(SetItem.COAT);
     this.room = room(job);
-    this.length = job.length(LatchItem.BAR_LENGTH);
-    this.door = job.length(LatchItem.DOOR);
     this.gap = job.length(LatchItem.GAP);
-    this.thumb = job.length(LatchItem.THUMB);
     this.drop = job.length(LatchItem.DROP);
     this.rise = job.length(LatchItem.RISE);
-    this.grip = job.length(LatchItem.GRIP);
-    this.fingers = job.length(LatchItem.FINGERS);
     List<String> names = List.of("bar", "thumb piece", "handle", "guide", "catch", "plate");
     for (int i = 0; i < latch.pieces().size(); i++) {
       parts.add(Part.of(names.get(i), latch.pieces().get(i), count(), graduation()));
@@ -146,16 +139,16 @@ public final class LatchOrder extends PartsOrder {
 
   @Override
   protected void work(SheetText sheet) {
-    Measure<Length> pivot = parts.get(0).length().subtract(length);
+    Measure<Length> pivot = parts.get(0).length().subtract(latch.length());
     sheet.entry(
         "Bar", "drill for its pivot %s from the back end, in the middle of its width", told(pivot));
     sheet.entry(
         "Thumb",
         "%s from the thumb's end to its pivot at the door's outer face; its end lifts the bar",
-        told(thumb));
+        told(latch.thumbFromPivot()));
     handle(sheet);
     Part guide = parts.get(3);
-    StapleText.write(sheet, guide, latch.guide(), graduation(), door);
+    StapleText.write(sheet, guide, latch.guide(), graduation(), latch.door());
     catchMarks(sheet);
     sheet.entry(
         "Slot", "%s high and %s wide through the door", told(latch.slotHeight()), slotWidth());
@@ -182,7 +175,11 @@ public final class LatchOrder extends PartsOrder {
         "punch at %s from either end; bend square between the first two and between the last two,"
             + " one way and back",
         marks);
-    sheet.entry("", "%s clear to grip, %s behind it for the fingers", told(grip), told(fingers));
+    sheet.entry(
+        "",
+        "%s clear to grip, %s behind it for the fingers",
+        told(latch.grip()),
+        told(latch.fingers()));
     if (latch.hasBackPlate()) {
       sheet.entry("Plate", "%s: rivet the handle's feet to it", parts.get(5).bar().section());
     }
@@ -265,6 +262,11 @@ public final class LatchOrder extends PartsOrder {
   @Override
   protected List<Caution> warnings() {
     return latch.cautions();
+  }
+
+  @Override
+  protected Optional<Drawing> drawing(int reduction) {
+    return Optional.of(LatchDrawing.of(latch).on(graduation()).reducedTo(reduction).drawing());
   }
 
   @Override

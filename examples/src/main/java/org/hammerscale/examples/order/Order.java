@@ -38,7 +38,7 @@ public interface Order {
   /** Pictures of its cold bars, small enough to stand beside one another. */
   List<Drawing> bars();
 
-  /** Its drawings at true scale. */
+  /** Its drawings, at true scale where paper has room for that. */
   List<Drawing> drawings();
 
   /** What one coat of its finish adds to a face; zero for bare iron. */

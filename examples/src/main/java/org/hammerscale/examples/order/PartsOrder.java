@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import javax.measure.quantity.Length;
 import org.hammerscale.drawing.Drawing;
+import org.hammerscale.drawing.Paper;
 import org.hammerscale.piece.BenchMark;
 import org.hammerscale.piece.MarkedBar;
 import org.hammerscale.units.Graduation;
@@ -20,6 +22,7 @@ import org.hammerscale.working.Working;
 /** A job of a few parts, each cut and forged by itself: what the sheets of all such have alike. */
 public abstract class PartsOrder implements Order {
   private static final int MOST_CAUTIONS = 3;
+  private static final int MOST_SHEETS = 2;
   private static final Graduation<Length> THOUSANDTH = Graduation.of(Measures.inches(0.001));
 
   private final String name;
@@ -231,8 +234,21 @@ public abstract class PartsOrder implements Order {
         .toList();
   }
 
+  /** Its drawing, so many times smaller; none if it is not drawn. */
+  protected Optional<Drawing> drawing(int reduction) {
+    return Optional.empty();
+  }
+
+  /** At true scale if that takes few sheets, else as large as finds room on one. */
   @Override
-  public List<Drawing> drawings() {
+  public final List<Drawing> drawings() {
+    for (int reduction : new int[] {1, 2, 3, 4, 5, 10, 20, 50, 100}) {
+      Optional<Drawing> drawing = drawing(reduction);
+      int most = reduction == 1 ? MOST_SHEETS : 1;
+      if (drawing.isPresent() && drawing.get().sheets(Paper.A4).size() <= most) {
+        return List.of(drawing.get());
+      }
+    }
     return List.of();
   }
 

@@ -122,7 +122,8 @@ public class SheetText {
     line("%s", line.replace(JOIN, ' '));
   }
 
-  private static String joined(String words) {
+  /** Words in which no line ends between a number and its unit. */
+  protected static String joined(String words) {
     return JOINED.matcher(words).replaceAll(String.valueOf(JOIN));
   }
 

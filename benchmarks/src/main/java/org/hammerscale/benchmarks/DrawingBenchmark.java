@@ -6,8 +6,10 @@ import static org.hammerscale.units.Measures.inches;
 import java.util.List;
 import org.hammerscale.drawing.BarDrawing;
 import org.hammerscale.drawing.HingeDrawing;
+import org.hammerscale.drawing.LatchDrawing;
 import org.hammerscale.drawing.LeafDrawing;
 import org.hammerscale.drawing.Paper;
+import org.hammerscale.drawing.PicketDrawing;
 import org.hammerscale.fastening.WoodScrew;
 import org.hammerscale.forging.End;
 import org.hammerscale.forging.Taper;
@@ -15,9 +17,13 @@ import org.hammerscale.hinge.Bore;
 import org.hammerscale.hinge.Hanging;
 import org.hammerscale.hinge.HingePair;
 import org.hammerscale.hinge.Leaf;
+import org.hammerscale.latch.ThumbLatch;
 import org.hammerscale.piece.MarkedBar;
+import org.hammerscale.spacing.GuardCode;
 import org.hammerscale.spacing.HoleLayout;
 import org.hammerscale.spacing.HoleRow;
+import org.hammerscale.spacing.PicketLayout;
+import org.hammerscale.spacing.PicketRow;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Plain;
@@ -45,6 +51,14 @@ public class DrawingBenchmark extends SteadyBenchmark {
           .holes(4)
           .startingFrom(inches(2))
           .endingBefore(inches(0.5))
+          .layout()
+          .on(Graduation.SIXTEENTH);
+  private final ThumbLatch latch =
+      ThumbLatch.through(inches(1.5), Bar.of(tip, Material.MILD_STEEL), inches(8)).latch();
+  private final PicketLayout fence =
+      PicketRow.across(inches(72))
+          .of(inches(0.5))
+          .stopping(GuardCode.IRC_SPHERE)
           .layout()
           .on(Graduation.SIXTEENTH);
   private final MarkedBar bar = pair.leaf(Leaf.FIRST).layout().on(Graduation.SIXTEENTH);
@@ -75,5 +89,15 @@ public class DrawingBenchmark extends SteadyBenchmark {
   @Benchmark
   public String jointDrawing() {
     return HingeDrawing.of(pair).on(Graduation.SIXTEENTH).drawing().svg();
+  }
+
+  @Benchmark
+  public String latchDrawing() {
+    return LatchDrawing.of(latch).on(Graduation.SIXTEENTH).drawing().svg();
+  }
+
+  @Benchmark
+  public String picketDrawing() {
+    return PicketDrawing.of(fence).drawing().svg();
   }
 }

@@ -98,6 +98,8 @@ public final class RatioTable {
     nanoseconds("leafOnSheets", 1_000_000);
     nanoseconds("barDrawing", 1_000_000);
     nanoseconds("jointDrawing", 1_000_000);
+    nanoseconds("latchDrawing", 1_000_000);
+    nanoseconds("picketDrawing", 1_000_000);
   }
 
   private double time(String name) {

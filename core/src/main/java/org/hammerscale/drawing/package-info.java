@@ -9,6 +9,7 @@
  *   <li>{@link org.hammerscale.drawing.HingeDrawing}: how does it hang, and what stops it?
  *   <li>{@link org.hammerscale.drawing.LatchDrawing}: where do bolt, latch, hasp or hook go on the
  *       door?
+ *   <li>{@link org.hammerscale.drawing.PicketDrawing}: where along the rail does each picket stand?
  *   <li>{@link org.hammerscale.drawing.HoleTemplate}: where do I drill?
  *   <li>{@link org.hammerscale.drawing.BentDrawing}: what do I lay the hot hook or scroll on?
  *   <li>{@link org.hammerscale.drawing.CurveDrawing}: how does it change with time or number?

@@ -51,6 +51,7 @@ public final class CabinHook {
   private final Bar rod;
   private final Bar eyes;
   private final Unit<Length> unit;
+  private final EyeCircles circles;
   private final Measure<Length> doorAlong;
   private final Measure<Length> doorOut;
   private final Measure<Length> wallAlong;
@@ -67,6 +68,7 @@ public final class CabinHook {
     this.rod = asked.rod;
     this.eyes = asked.eyes;
     this.unit = asked.unit;
+    this.circles = new EyeCircles(asked);
     this.doorAlong = asked.doorAlong;
     this.doorOut = asked.doorOut;
     this.wallAlong = asked.wallAlong;
@@ -80,13 +82,13 @@ public final class CabinHook {
     this.inside = rule == null ? wide : rule.upTo(wide).to(unit);
     this.bore = rule == null ? own : rule.upTo(own).to(unit);
     Measure<Length> exact =
-        Measure.of(distance(Notes.NONE, asked.opening.in(ShopUnits.RADIAN)), unit);
+        Measure.of(circles.distance(Notes.NONE, asked.opening.in(ShopUnits.RADIAN)), unit);
     if (rule == null) {
       this.length = exact;
       this.opening = asked.opening;
     } else {
       this.length = rule.nearest(exact).to(unit);
-      this.opening = turned(asked.opening, length, side(asked.opening));
+      this.opening = circles.near(asked.opening, length);
     }
     checkRoom();
   }
@@ -165,7 +167,9 @@ public final class CabinHook {
    */
   public Working working() {
     return Notes.taken(
-            "cabin hook from seat to seat", unit, n -> distance(n, opening.in(ShopUnits.RADIAN)))
+            "cabin hook from seat to seat",
+            unit,
+            n -> circles.distance(n, opening.in(ShopUnits.RADIAN)))
         .withSource(CIRCLES)
         .withCautions(cautions());
   }
@@ -180,7 +184,7 @@ public final class CabinHook {
    */
   public Measure<Angle> openingWith(Quantity<Length> seatToSeat) {
     Measure<Length> told = Arguments.positive("seatToSeat", seatToSeat);
-    return turned(opening, told, side(opening));
+    return circles.near(opening, told);
   }
 
   /**
@@ -190,8 +194,7 @@ public final class CabinHook {
    * @return the angle from shut, exact, in degrees, from −180° to 180°
    */
   public Measure<Angle> otherOpening() {
-    double angle = Math.toDegrees(crossing(length, -side(opening)));
-    return Measure.of(wrapped(angle), ShopUnits.DEGREE);
+    return circles.acrossFrom(opening, length);
   }
 
   /** {@return how far the hook's line passes the pin, exact: what it holds by} */
@@ -412,84 +415,8 @@ public final class CabinHook {
     }
   }
 
-  /** On which side of the line from pin to wall eye the door's eye stands. */
-  private double side(Measure<Angle> at) {
-    double around = at.in(ShopUnits.RADIAN) + lead() - towardsWall();
-    return Math.sin(around) < 0 ? -1 : 1;
-  }
-
-  private double lead() {
-    return Math.atan2(doorOut.in(unit), doorAlong.in(unit));
-  }
-
-  private double towardsWall() {
-    return Math.atan2(wallOut.in(unit), wallAlong.in(unit));
-  }
-
-  /** The angle at which the circles cross, on one side. */
-  private double crossing(Measure<Length> seatToSeat, double side) {
-    double l = seatToSeat.in(unit);
-    double w = Math.hypot(wallAlong.in(unit), wallOut.in(unit));
-    double rho = Math.hypot(doorAlong.in(unit), doorOut.in(unit));
-    double cosine = (w * w + rho * rho - l * l) / (2 * w * rho);
-    if (!(Math.abs(cosine) <= 1)) {
-      throw new IllegalArgumentException(
-          "seatToSeat must be from "
-              + Measure.of(Math.abs(w - rho), unit)
-              + " to "
-              + Measure.of(w + rho, unit)
-              + " to reach from eye to eye, was "
-              + seatToSeat
-              + "; take a hook between these");
-    }
-    return towardsWall() - lead() + side * Math.acos(cosine);
-  }
-
-  private Measure<Angle> turned(Measure<Angle> near, Measure<Length> seatToSeat, double side) {
-    double angle = wrapped(Math.toDegrees(crossing(seatToSeat, side)));
-    double wanted = near.in(ShopUnits.DEGREE);
-    double whole = Math.rint((wanted - angle) / 360) * 360;
-    return Measure.of(angle + whole, ShopUnits.DEGREE);
-  }
-
-  private static double wrapped(double degrees) {
-    return degrees - 360 * Math.ceil((degrees - 180) / 360);
-  }
-
-  private double distance(Notes n, double at) {
-    double theta = n.value("θ", "opening", "", at, ShopUnits.RADIAN);
-    double r = n.given("r", "eye on the door, along it", doorAlong.in(unit));
-    double out = n.given("n", "eye on the door, off the pin's line", doorOut.in(unit));
-    double wx = n.given("X", "eye on the wall, along the shut door", wallAlong.in(unit));
-    double wy = n.given("Y", "eye on the wall, off the pin's line", wallOut.in(unit));
-    double x =
-        n.length(
-            "x",
-            "door's eye along",
-            "r cos(θ) − n sin(θ)",
-            r * Math.cos(theta) - out * Math.sin(theta));
-    double y =
-        n.length(
-            "y",
-            "door's eye off",
-            "r sin(θ) + n cos(θ)",
-            r * Math.sin(theta) + out * Math.cos(theta));
-    double apart = Math.sqrt((x - wx) * (x - wx) + (y - wy) * (y - wy));
-    return n.length("l", "from seat to seat", "√((x − X)² + (y − Y)²)", apart);
-  }
-
   private double arm(Notes n) {
-    double theta = opening.in(ShopUnits.RADIAN);
-    double l = distance(n, theta);
-    double r = doorAlong.in(unit);
-    double out = doorOut.in(unit);
-    double wx = wallAlong.in(unit);
-    double wy = wallOut.in(unit);
-    double x = r * Math.cos(theta) - out * Math.sin(theta);
-    double y = r * Math.sin(theta) + out * Math.cos(theta);
-    double cross = wx * y - wy * x;
-    return n.length(
-        "a", "line of the hook from the pin", "√((X y − Y x)²) / l", Math.abs(cross) / l);
+    return circles.arm(n, opening.in(ShopUnits.RADIAN));
   }
 
   /** Its length, opening and rod. */

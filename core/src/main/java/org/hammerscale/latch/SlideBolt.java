@@ -87,8 +87,7 @@ public final class SlideBolt {
     Measure<Length> room = asked.clearance.add(coat.multiply(4));
     Staple running = shaped(asked, width().add(room), thickness().add(room));
     this.staple = rule == null ? running : running.on(rule);
-    checkReach();
-    checkHandle();
+    BoltFit.check(asked, leastEngagement(), apart);
     Measure<Length> wide = width().add(coat.multiply(4)).add(keeperRoom().multiply(2));
     Staple taking = shaped(asked, wide, staple.insideHeight().add(tipShift()));
     this.keeper = rule == null ? taking : taking.on(rule);
@@ -368,49 +367,6 @@ public final class SlideBolt {
     }
     Measure<Length> tip = handleHeight.subtract(thickness());
     return Piece.of(bar, shank, Hook.cabin(radius, bar.section()).withTip(tip));
-  }
-
-  private void checkReach() {
-    if (!(leastEngagement().getValue() > 0)) {
-      throw new IllegalArgumentException(
-          "travel must be more than "
-              + gap.add(setBack).add(shrinkage)
-              + " to reach into the keeper, was "
-              + travel
-              + "; throw the bolt farther, or set it back less");
-    }
-  }
-
-  private void checkHandle() {
-    if (tail) {
-      Arguments.atLeast(
-          "standing",
-          handleHeight,
-          "the tail's own bend",
-          thickness().multiply(1.5),
-          "let the tail stand higher");
-      Arguments.atLeast(
-          "apart", apart, "both staples", wire().multiply(2), "set them farther apart");
-      return;
-    }
-    Measure<Length> run = apart.subtract(wire().multiply(2));
-    Measure<Length> needed = travel.add(knob);
-    if (run.isLessThan(needed) && !run.isEquivalentTo(needed)) {
-      throw new IllegalArgumentException(
-          "apart must be at least "
-              + needed.add(wire().multiply(2))
-              + " for the knob to travel between the staples, was "
-              + apart
-              + "; set the staples farther apart, or turn up a tail");
-    }
-    Arguments.atMost(
-        "diameter", knob, "half the bolt's width", width().divide(2), "take a thinner knob");
-    Arguments.atLeast(
-        "standing",
-        handleHeight,
-        "half the bolt's thickness",
-        thickness().divide(2),
-        "let the knob stand above the bolt");
   }
 
   private void requireKnob() {

@@ -49,7 +49,6 @@ public final class ThumbLatch {
 
   private final Bar bar;
   private final Bar lever;
-  private final Bar handle;
   private final Unit<Length> unit;
   private final Measure<Length> door;
   private final Measure<Length> length;
@@ -75,7 +74,6 @@ public final class ThumbLatch {
   ThumbLatch(ThumbLatchBuilder asked) {
     this.bar = asked.bar;
     this.lever = asked.lever;
-    this.handle = asked.handle;
     this.unit = asked.unit;
     this.door = asked.door;
     this.length = asked.length;
@@ -95,9 +93,7 @@ public final class ThumbLatch {
     this.closing = asked.closing;
     this.motion = new LatchMotion(asked, reach());
     this.parts = new LatchParts(asked, reach());
-    checkLever();
-    checkCatch(asked.rise);
-    checkHandle();
+    LatchFit.check(asked, motion, liftNeeded());
     Graduation<Length> rule = asked.rule;
     Measure<Length> high = Measure.of(slot(Notes.NONE), unit);
     this.slotHeight = rule == null ? high : rule.upTo(high).to(unit);
@@ -363,10 +359,6 @@ public final class ThumbLatch {
     return bar.section().width().to(unit);
   }
 
-  private Measure<Length> handleThickness() {
-    return handle.section().thickness().to(unit);
-  }
-
   /** From the lever's pivot to the bar's far face. */
   private Measure<Length> reach() {
     return pivotOut.add(door).add(bar.section().thickness().to(unit));
@@ -388,88 +380,6 @@ public final class ThumbLatch {
             .standing(bar.section().thickness().to(unit).add(room))
             .withSquareCrown();
     return rule == null ? exact : exact.on(rule);
-  }
-
-  private void checkLever() {
-    if (!travel.isLessThan(thumb)) {
-      throw new IllegalArgumentException(
-          "travel must be less than the thumb's distance from the pivot, "
-              + thumb
-              + ", was "
-              + travel
-              + "; make the thumb piece longer");
-    }
-    if (!(pivotOut.add(door).getValue() > 0)) {
-      throw new IllegalArgumentException(
-          "pivotOut must leave door behind the pivot, was "
-              + pivotOut
-              + " for a door of "
-              + door
-              + "; set the pivot farther out");
-    }
-    Arguments.atMost(
-        "edgeBelow", edgeBelow, "the bar's depth", depth(), "set the pivot into the bar");
-    Arguments.atMost("contact", contact, "the catch's place", catchAt, "lift the bar before it");
-    // Where the lever would have to lift the edge past the pivot's own circle it never meets it.
-    double rise = Math.hypot(contact.in(unit), motion.atContact(Notes.NONE) - edgeBelow.in(unit));
-    if (!(edgeBelow.in(unit) < rise)) {
-      throw new IllegalArgumentException(
-          "contact must lie farther from the pivot than the bar's edge is below it, "
-              + edgeBelow
-              + ", was "
-              + contact
-              + "; lift the bar farther out");
-    }
-    if (!(motion.turn(Notes.NONE) < Math.PI / 3)) {
-      throw new IllegalArgumentException(
-          "contact must let the bar turn by less than 60°, was "
-              + contact
-              + " with a turn of "
-              + barAngle()
-              + "; lift the bar farther out, or less");
-    }
-  }
-
-  private void checkCatch(Measure<Length> rise) {
-    if (!(overlap().getValue() > 0)) {
-      throw new IllegalArgumentException(
-          "catchAt must lie short of the bar's tip at "
-              + length
-              + ", was "
-              + catchAt
-              + "; lengthen the bar");
-    }
-    if (!rise.isLessThan(nose.lostAtRise())) {
-      throw new IllegalArgumentException(
-          "rise must be less than "
-              + nose.lostAtRise()
-              + ", at which the bar is lost, was "
-              + rise
-              + "; raise the nose");
-    }
-    Measure<Length> needed = liftNeeded();
-    if (needed.isGreaterThan(lift()) && !needed.isEquivalentTo(lift())) {
-      throw new IllegalArgumentException(
-          "lift must be at least "
-              + needed
-              + " to clear the nose, was "
-              + lift()
-              + "; let the thumb travel farther, or lower the nose");
-    }
-  }
-
-  private void checkHandle() {
-    Measure<Length> t = handleThickness();
-    if (!fingers.isGreaterThan(t.multiply(2)) || !grip.isGreaterThan(t)) {
-      throw new IllegalArgumentException(
-          "fingers must have more room than two thicknesses of the handle, "
-              + t.multiply(2)
-              + ", was "
-              + fingers
-              + " behind a grip of "
-              + grip
-              + "; bend the handle wider or of thinner stock");
-    }
   }
 
   private double slot(Notes n) {

@@ -3,9 +3,11 @@ package org.hammerscale.spacing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
@@ -75,6 +77,19 @@ public final class PicketLayout {
   }
 
   /**
+   * The gaps from the first post to the last, one more than there are pickets.
+   *
+   * @return each clear and level; equal unless the pickets are on a rule
+   */
+  public List<Measure<Length>> gaps() {
+    List<Measure<Length>> all = new ArrayList<>();
+    for (int i = 0; i <= pickets(); i++) {
+      all.add(plan.measure(gapBefore(i)));
+    }
+    return List.copyOf(all);
+  }
+
+  /**
    * From a picket to the next like it, level: w + gap, of a pattern all its pickets and gaps.
    *
    * @return the pitch with equal gaps, exact
@@ -92,6 +107,26 @@ public final class PicketLayout {
       all.add(rule == null ? place : rule.nearest(place));
     }
     return List.copyOf(all);
+  }
+
+  /** {@return the far edge of each picket from the post, along the rail} */
+  public List<Measure<Length>> farEdges() {
+    List<Measure<Length>> all = new ArrayList<>();
+    List<Measure<Length>> near = edges();
+    for (int i = 0; i < edges.length; i++) {
+      all.add(plan.measure(near.get(i).getValue() + plan.slope() * plan.width(i)));
+    }
+    return List.copyOf(all);
+  }
+
+  /** {@return from post to post along the rail} */
+  public Measure<Length> railLength() {
+    return plan.measure(plan.slope() * plan.span());
+  }
+
+  /** {@return the angle of the rail from level, in degrees} */
+  public Measure<Angle> rake() {
+    return Measure.of(Math.acos(1 / plan.slope()), ShopUnits.RADIAN).to(ShopUnits.DEGREE);
   }
 
   /** {@return the centre of each picket from the post, along the rail} */

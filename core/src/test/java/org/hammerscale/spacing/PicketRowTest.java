@@ -67,6 +67,9 @@ class PicketRowTest {
       List<Measure<Length>> edges = layout.edges();
       assertEquals(
           span, edges.get(n - 1).getValue() + (n % 2 == 1 ? a : b) + layout.gap().getValue(), 1e-9);
+      double gaps = layout.gaps().stream().mapToDouble(Measure::getValue).sum();
+      assertEquals(span, widths + gaps, 1e-9);
+      assertEquals(layout.farEdges().get(0).getValue(), edges.get(0).getValue() + a, 1e-12);
       // Fewest: with one fewer the sphere passes.
       double fewer = widths - (n % 2 == 1 ? a : b);
       assertTrue(layout.gap().getValue() < 4 && (span - fewer) / n >= 4);
@@ -145,7 +148,12 @@ class PicketRowTest {
       assertEquals(2 * level.edges().get(i).getValue(), stairs.edges().get(i).getValue(), 1e-11);
       assertEquals(
           2 * level.centres().get(i).getValue(), stairs.centres().get(i).getValue(), 1e-11);
+      double near = stairs.edges().get(i).getValue();
+      assertEquals(near + 2 * 0.5, stairs.farEdges().get(i).getValue(), 1e-11);
     }
+    assertEquals(144, stairs.railLength().in(ShopUnits.INCH), 1e-9);
+    assertEquals(60, stairs.rake().in(ShopUnits.DEGREE), 1e-9);
+    assertEquals(degrees(0), level.rake());
     PicketLayout marked = stairs.on(EIGHTH);
     assertTrue(marked.edges().stream().allMatch(EIGHTH::isOnMark));
     assertTrue(marked.widestGap().isLessThan(inches(4)));

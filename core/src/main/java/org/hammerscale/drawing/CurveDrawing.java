@@ -38,6 +38,11 @@ import org.hammerscale.units.ShopUnits;
  */
 public final class CurveDrawing {
   private static final int STEPS = 48;
+  private static final int LEAST_STEPS = 8;
+
+  /** Of all the points of a plot together: where scale is kept each is worked out heat by heat. */
+  private static final int MOST_HEATS = 4800;
+
   private static final int MOST_PLACES = 40;
 
   /** What can be drawn in a frame of its own. */
@@ -136,15 +141,16 @@ public final class CurveDrawing {
     }
     List<List<double[]>> lines = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     lines.forEach(line -> line.add(new double[] {0, 0}));
-    for (int i = 1; i <= STEPS; i++) {
-      double time = 2 * minutes * i / STEPS;
+    int steps = Math.max(LEAST_STEPS, Math.min(STEPS, MOST_HEATS / loss.plan().heats()));
+    for (int i = 1; i <= steps; i++) {
+      double time = 2 * minutes * i / steps;
       Estimate<Length> lost =
           loss.during(loss.plan().lasting(Measure.of(time, ShopUnits.MINUTE))).perSurface();
       lines.get(0).add(new double[] {time, lost.likely().in(unit)});
       lines.get(1).add(new double[] {time, lost.low().in(unit)});
       lines.get(2).add(new double[] {time, lost.high().in(unit)});
     }
-    double most = lines.get(2).get(STEPS)[1];
+    double most = lines.get(2).get(steps)[1];
     Plot plot = new Plot(pen, 0, 2 * minutes, 0, most);
     plot.axes("time of each heat, min", "metal lost from each surface, " + Plot.symbol(unit));
     plot.curve(Line.WIDE, "curve", lines.get(0));

@@ -37,6 +37,9 @@ import org.hammerscale.working.Working;
  * <p>Source: surface × depth, as in {@link ScaleLoss#share}.
  */
 public final class Weighing {
+  /** More than any fire takes, of what clean air takes. */
+  private static final double MOST_FACTOR = 1000;
+
   private final Bar bar;
   private final HeatPlan plan;
   private final Measure<Mass> before;
@@ -58,7 +61,8 @@ public final class Weighing {
    * @param after its mass after the last, scale off; not negative and less than before
    * @return the weighing
    * @throws IllegalArgumentException if a mass is out of range, the heats take nothing by the law
-   *     of scale, or the metal is neither iron nor plain steel
+   *     of scale or a thousand times less than was weighed, or the metal is neither iron nor plain
+   *     steel
    */
   public static Weighing of(Bar bar, HeatPlan plan, Quantity<Mass> before, Quantity<Mass> after) {
     Objects.requireNonNull(bar, "bar");
@@ -77,7 +81,16 @@ public final class Weighing {
       throw new IllegalArgumentException(
           "plan must have heats that make scale, was " + plan + "; tell how long it was hot");
     }
-    return new Weighing(bar, plan, first, last);
+    Weighing weighing = new Weighing(bar, plan, first, last);
+    double factor = weighing.factor(Notes.NONE);
+    if (!(factor <= MOST_FACTOR)) { // as well if it is not finite
+      throw new IllegalArgumentException(
+          "plan must have heats that can take as much as was weighed, was "
+              + plan
+              + ", in which clean air takes less than a thousandth of it; tell how hot and how long"
+              + " the fire was");
+    }
+    return weighing;
   }
 
   /** {@return the heats, and the fire they were in} */
@@ -111,7 +124,7 @@ public final class Weighing {
     double p = n.given("p", "way round the bar", ScaledSurface.perimeter(bar.section(), unit));
     double a = n.givenArea("A", "area of the bar", bar.section().area().getValue());
     double s = n.number("S", "part that clean air would take", "p x / A", p * x / a);
-    return n.number("f", "times what clean air takes", "(m₀ − m₁) / (m₀ S)", (m0 - m1) / (m0 * s));
+    return n.number("f", "times what clean air takes", "(m₀ − m₁) / m₀ / S", (m0 - m1) / m0 / s);
   }
 
   /** What was lost, and in which heats. */

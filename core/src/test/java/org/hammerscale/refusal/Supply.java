@@ -21,6 +21,8 @@ import java.util.function.ToDoubleFunction;
 import javax.measure.Dimension;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import org.hammerscale.checking.CheckTopic;
+import org.hammerscale.checking.CheckValue;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Notes;
 
@@ -63,6 +65,10 @@ final class Supply {
           throw new AssertionError(e);
         }
       }
+    }
+    // Only a stream gives these, and a stream is not asked for what it holds.
+    for (CheckTopic topic : CheckTopic.all()) {
+      keep(Want.plain(CheckValue.class), topic.values().findFirst().orElseThrow());
     }
     for (Executable each : PublicMethods.ALL) {
       if (each instanceof Method method && isOurs(method.getReturnType())) {

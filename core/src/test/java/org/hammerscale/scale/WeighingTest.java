@@ -148,6 +148,13 @@ class WeighingTest {
         () ->
             Weighing.of(
                 ROD, HeatPlan.soaking(celsius(1150), minutes(0)), kilograms(1), kilograms(0.9)));
+    refused(
+        "plan must have heats that can take as much as was weighed, was 1 heat of 1 min at 20 °C",
+        () ->
+            Weighing.of(
+                ROD, HeatPlan.soaking(celsius(20), minutes(1)), kilograms(1), kilograms(0.9)));
+    assertTrue(
+        Weighing.of(ROD, PLAN, kilograms(Double.MIN_VALUE), kilograms(0)).factor().getValue() > 1);
     refused("pieces must be at least one", () -> Atmosphere.FORGE_FIRE.weighed());
     refused(
         "pieces must be heated in the still air of the shop, was in the forge fire",

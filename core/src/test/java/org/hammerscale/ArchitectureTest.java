@@ -91,7 +91,8 @@ class ArchitectureTest {
   @Test
   void noRoomIsFull() throws IOException {
     for (String room : ROOMS) {
-      try (Stream<Path> files = Files.list(Path.of("src/main/java/org/hammerscale", room.replace('.', '/')))) {
+      try (Stream<Path> files =
+          Files.list(Path.of("src/main/java/org/hammerscale", room.replace('.', '/')))) {
         long count = files.filter(Files::isRegularFile).count();
         assertTrue(count <= MOST_FILES, room + " holds " + count + " files: divide it");
       }

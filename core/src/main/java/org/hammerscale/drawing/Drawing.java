@@ -131,6 +131,18 @@ public final class Drawing {
     return SheetPlan.on(this, Objects.requireNonNull(paper, "paper")).sheets();
   }
 
+  /**
+   * Whether {@link #sheets} turns a paper, so that it is wider than high.
+   *
+   * @param paper what it is printed on
+   * @return whether its sheets lie
+   * @throws IllegalArgumentException if it takes more than 200 sheets
+   */
+  public boolean isTurnedOn(Paper paper) {
+    SheetPlan plan = SheetPlan.on(this, Objects.requireNonNull(paper, "paper"));
+    return plan.width() > plan.height();
+  }
+
   Scale scale() {
     return scale;
   }

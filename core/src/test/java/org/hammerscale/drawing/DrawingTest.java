@@ -8,8 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import javax.measure.quantity.Volume;
 import org.hammerscale.internal.pen.Box;
 import org.hammerscale.piece.Piece;
@@ -111,6 +113,24 @@ class DrawingTest {
     assertRefused(
         () -> Paper.roll(millimetres(2001)),
         "width must be at most the widest of 2000 mm, was 2001 mm; take a narrower roll");
+  }
+
+  @Test
+  void tellsWhetherItTurnsThePaper() {
+    Bar plate = Bar.of(Section.flat(millimetres(20), millimetres(10)), Material.MILD_STEEL);
+    List<Drawing> drawings = new ArrayList<>();
+    for (double length : new double[] {20, 100, 150, 180, 240, 600}) {
+      Piece piece = Piece.of(plate, Plain.of(plate.section(), millimetres(length)));
+      drawings.add(BarDrawing.of(piece.layout().on(Graduation.MILLIMETRE)).drawing());
+    }
+    Set<Boolean> ways = new HashSet<>();
+    for (Drawing drawing : drawings) {
+      Picture sheet = Picture.of(drawing.sheets(Paper.A4).get(0));
+      boolean lies = sheet.seen.width() > sheet.seen.height();
+      ways.add(lies);
+      assertEquals(lies, drawing.isTurnedOn(Paper.A4), drawing.title());
+    }
+    assertEquals(Set.of(true, false), ways);
   }
 
   @Test

@@ -5,26 +5,34 @@ import java.util.List;
 import org.hammerscale.drawing.Drawing;
 import org.hammerscale.drawing.HingeDrawing;
 import org.hammerscale.drawing.LeafDrawing;
-import org.hammerscale.hinge.HingePair;
+import org.hammerscale.examples.order.Pictures;
 import org.hammerscale.hinge.Leaf;
 
 /** The drawings of a pair of hinges at true scale: each leaf with its holes, and the joint. */
 final class HingeDrawings {
+  private static final int MOST_SHEETS = 50;
+
   private HingeDrawings() {}
 
   static List<Drawing> of(HingeOrder order) {
-    HingePair pair = order.pair();
     List<Drawing> drawings = new ArrayList<>();
     for (Leaf leaf : HingeOrder.LEAVES) {
-      HolePlan holes = order.leaf(leaf).holes();
-      Drawing drawing =
-          LeafDrawing.of(pair, leaf)
-              .withHoles(holes.layout(), holes.screw().head())
-              .on(order.graduation())
-              .drawing();
-      drawings.add(drawing.titled(HingeOrder.called(leaf) + ", " + pair.hand()));
+      Pictures.onSheets(MOST_SHEETS, () -> leaf(order, leaf)).ifPresent(drawings::add);
     }
-    drawings.add(HingeDrawing.of(pair).on(order.graduation()).drawing());
+    Pictures.onSheets(MOST_SHEETS, () -> joint(order)).ifPresent(drawings::add);
     return drawings;
+  }
+
+  private static Drawing leaf(HingeOrder order, Leaf leaf) {
+    HolePlan holes = order.leaf(leaf).holes();
+    return LeafDrawing.of(order.pair(), leaf)
+        .withHoles(holes.layout(), holes.screw().head())
+        .on(order.graduation())
+        .drawing()
+        .titled(HingeOrder.called(leaf) + ", " + order.pair().hand());
+  }
+
+  private static Drawing joint(HingeOrder order) {
+    return HingeDrawing.of(order.pair()).on(order.graduation()).drawing();
   }
 }

@@ -16,6 +16,7 @@ import org.hammerscale.examples.order.Cut;
 import org.hammerscale.examples.order.Order;
 import org.hammerscale.examples.order.OrderColumn;
 import org.hammerscale.examples.order.Part;
+import org.hammerscale.examples.order.Pictures;
 import org.hammerscale.examples.order.Screw;
 import org.hammerscale.examples.order.SetItem;
 import org.hammerscale.examples.order.SheetText;
@@ -227,7 +228,7 @@ final class HingeOrder implements Order {
   @Override
   public List<Drawing> bars() {
     return LEAVES.stream()
-        .map(leaf -> Order.small(leaf(leaf).bar(), called(leaf) + ", cold bar"))
+        .flatMap(leaf -> Pictures.small(leaf(leaf).bar(), called(leaf) + ", cold bar").stream())
         .toList();
   }
 

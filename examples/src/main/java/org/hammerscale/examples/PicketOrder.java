@@ -5,6 +5,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.hammerscale.drawing.Drawing;
+import org.hammerscale.drawing.PicketDrawing;
 import org.hammerscale.examples.order.Blame;
 import org.hammerscale.examples.order.OrderColumn;
 import org.hammerscale.examples.order.OrderItem;
@@ -107,6 +109,11 @@ final class PicketOrder extends PartsOrder {
         "near edges, all from one post%s: %s",
         level ? "" : " along the rail",
         layout.pickets() > MOST_IN_FRONT ? "overleaf" : edges());
+  }
+
+  @Override
+  protected Drawing drawing(int reduction) {
+    return PicketDrawing.of(layout).reducedTo(reduction).drawing();
   }
 
   private String edges() {

@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import org.hammerscale.cutting.Rack;
+import org.hammerscale.examples.card.BenchCard;
 import org.hammerscale.examples.latch.BoltOrder;
 import org.hammerscale.examples.latch.HookOrder;
 import org.hammerscale.examples.latch.LatchOrder;
@@ -293,6 +294,7 @@ class OrderKindsTest {
       }
       told += faults.isEmpty() ? 0 : 1;
       if (faults.isEmpty()) {
+        BenchCard.of(file.orders(), CutSheet.of(file.orders(), Rack.empty()));
         for (Order order : file.orders()) {
           SheetText front = new SheetText(80);
           order.front(front);

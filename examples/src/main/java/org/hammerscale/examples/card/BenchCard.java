@@ -94,8 +94,9 @@ public final class BenchCard {
     CardText belongs = new CardText();
     set.write(belongs, order);
     page.element("section", () -> front(order, belongs.parts(), front.parts()), "class", "front");
-    if (!order.drawings().isEmpty()) {
-      page.element("section", () -> drawings(order), "class", "drawings");
+    List<Drawing> drawings = order.drawings();
+    if (!drawings.isEmpty()) {
+      page.element("section", () -> drawings(order, drawings), "class", "drawings");
     }
     page.element(
         "details",
@@ -121,8 +122,7 @@ public final class BenchCard {
         "div",
         () -> {
           for (Drawing bar : order.bars()) {
-            Drawing titled = bar.titled(title(order, bar.title()));
-            picture(bar.withoutNotes().figure(), titled, false);
+            picture(bar.titled(title(order, bar.title())));
           }
         },
         "class",
@@ -130,9 +130,9 @@ public final class BenchCard {
     write.write(parts.subList(begun, parts.size()));
   }
 
-  private void drawings(Order order) throws XMLStreamException {
+  private void drawings(Order order, List<Drawing> drawings) throws XMLStreamException {
     page.words("h3", "Drawings: " + order.name() + ", " + order.what(), "class", "screen");
-    for (Drawing drawing : order.drawings()) {
+    for (Drawing drawing : drawings) {
       sheets(drawing.titled(title(order, drawing.title())));
     }
   }
@@ -145,44 +145,31 @@ public final class BenchCard {
 
   /** A picture for each sheet of paper, a page of its own when printed. */
   private void sheets(Drawing drawing) throws XMLStreamException {
-    for (String sheet : drawing.withoutNotes().sheets(isInInches() ? Paper.LETTER : Paper.A4)) {
-      picture(sheet, drawing, true);
+    Drawing drawn = drawing.withoutNotes();
+    Paper paper = isInInches() ? Paper.LETTER : Paper.A4;
+    String kind = drawn.isTurnedOn(paper) ? "sheet lying" : "sheet upright";
+    for (String sheet : drawn.sheets(paper)) {
+      page.element("figure", () -> image(sheet, drawing), "class", kind);
     }
   }
 
-  private void picture(String svg, Drawing drawing, boolean whole) throws XMLStreamException {
-    String source =
-        "data:image/svg+xml;base64,"
-            + Base64.getEncoder().encodeToString(svg.getBytes(StandardCharsets.UTF_8));
-    String width = size(svg, "width");
-    boolean lying = millimetres(width) > millimetres(size(svg, "height"));
+  private void picture(Drawing drawing) throws XMLStreamException {
     page.element(
         "figure",
         () -> {
-          if (!whole) {
-            page.words("figcaption", drawing.toString());
-          }
-          page.empty(
-              "img",
-              "src",
-              source,
-              "alt",
-              drawing.title() + ". " + drawing.description(),
-              "style",
-              "width:" + width);
+          page.words("figcaption", drawing.toString());
+          image(drawing.withoutNotes().figure(), drawing);
         },
         "class",
-        whole ? "sheet " + (lying ? "lying" : "upright") : "picture");
+        "picture");
   }
 
-  /** A size of the picture as it stands at its beginning. */
-  private static String size(String svg, String name) {
-    int from = svg.indexOf(name + "=\"") + name.length() + 2;
-    return svg.substring(from, svg.indexOf('"', from));
-  }
-
-  private static double millimetres(String size) {
-    return Double.parseDouble(size.replace("mm", ""));
+  /** A picture as large as it says itself. */
+  private void image(String svg, Drawing drawing) throws XMLStreamException {
+    String source =
+        "data:image/svg+xml;base64,"
+            + Base64.getEncoder().encodeToString(svg.getBytes(StandardCharsets.UTF_8));
+    page.empty("img", "src", source, "alt", drawing.title() + ". " + drawing.description());
   }
 
   private void cutList() throws XMLStreamException {
@@ -193,8 +180,7 @@ public final class BenchCard {
     page.words("h2", parts.remove(0).first());
     new CardParts(page).write(parts);
     for (CuttingPlan plan : cuts.plans()) {
-      Drawing drawing = CuttingDrawing.of(plan).drawing();
-      picture(drawing.withoutNotes().figure(), drawing, false);
+      picture(CuttingDrawing.of(plan).drawing());
     }
   }
 }

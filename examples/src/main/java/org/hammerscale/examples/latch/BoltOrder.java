@@ -112,8 +112,9 @@ public final class BoltOrder extends PartsOrder {
           told(bolt.handleHeight()));
     }
     int first = parts.size() - 2;
-    StapleText.write(sheet, parts.get(first), bolt.staple(), graduation());
-    StapleText.write(sheet, parts.get(first + 1), bolt.keeper(), graduation());
+    boolean isSquare = !bolt.bar().section().isRound();
+    StapleText.driven(sheet, parts.get(first), bolt.staple(), isSquare, graduation());
+    StapleText.driven(sheet, parts.get(first + 1), bolt.keeper(), isSquare, graduation());
     Measure<Length> wire = bolt.staple().rod().section().width();
     Measure<Length> edge = bolt.places().get(0).subtract(wire.divide(2));
     Measure<Length> keeper = bolt.places().get(2).add(wire.divide(2)).negate();
@@ -154,11 +155,11 @@ public final class BoltOrder extends PartsOrder {
   }
 
   @Override
-  protected Optional<Drawing> drawing(int reduction) {
+  protected Drawing drawing(int reduction) {
     // Its staples are drawn at their middles, half a wire off the lines that the rule marks.
     boolean onMarks = graduation().isOnMark(bolt.places().get(0));
     Graduation<Length> rule = onMarks ? graduation() : toolSteps();
-    return Optional.of(LatchDrawing.of(bolt).on(rule).reducedTo(reduction).drawing());
+    return LatchDrawing.of(bolt).on(rule).reducedTo(reduction).drawing();
   }
 
   @Override

@@ -2,7 +2,6 @@ package org.hammerscale.examples.latch;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.hammerscale.drawing.Drawing;
 import org.hammerscale.drawing.LatchDrawing;
@@ -132,7 +131,7 @@ public final class HaspOrder extends PartsOrder {
         told(hasp.slotFrom()),
         told(hasp.slotTo()),
         told(hasp.slotWidth()));
-    StapleText.write(sheet, staple, hasp.staple(), graduation());
+    StapleText.driven(sheet, staple, hasp.staple(), false, graduation());
     sheet.entry(
         "Places",
         "near side of the staple %s from the pin's centre, legs %s the hasp",
@@ -160,8 +159,8 @@ public final class HaspOrder extends PartsOrder {
   }
 
   @Override
-  protected Optional<Drawing> drawing(int reduction) {
-    return Optional.of(LatchDrawing.of(hasp).on(graduation()).reducedTo(reduction).drawing());
+  protected Drawing drawing(int reduction) {
+    return LatchDrawing.of(hasp).on(graduation()).reducedTo(reduction).drawing();
   }
 
   @Override

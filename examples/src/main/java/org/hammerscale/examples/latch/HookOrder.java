@@ -2,7 +2,6 @@ package org.hammerscale.examples.latch;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.hammerscale.drawing.Drawing;
@@ -174,8 +173,8 @@ public final class HookOrder extends PartsOrder {
   }
 
   @Override
-  protected Optional<Drawing> drawing(int reduction) {
-    return Optional.of(LatchDrawing.of(hook).on(graduation()).reducedTo(reduction).drawing());
+  protected Drawing drawing(int reduction) {
+    return LatchDrawing.of(hook).on(graduation()).reducedTo(reduction).drawing();
   }
 
   @Override

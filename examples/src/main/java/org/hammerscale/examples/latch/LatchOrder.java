@@ -3,7 +3,6 @@ package org.hammerscale.examples.latch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Length;
 import org.hammerscale.drawing.Drawing;
@@ -148,7 +147,11 @@ public final class LatchOrder extends PartsOrder {
         told(latch.thumbFromPivot()));
     handle(sheet);
     Part guide = parts.get(3);
-    StapleText.write(sheet, guide, latch.guide(), graduation(), latch.door());
+    if (latch.guide().inWood().isGreaterThan(latch.door())) {
+      StapleText.clenched(sheet, guide, latch.guide(), latch.door(), graduation());
+    } else {
+      StapleText.driven(sheet, guide, latch.guide(), true, graduation());
+    }
     catchMarks(sheet);
     sheet.entry(
         "Slot", "%s high and %s wide through the door", told(latch.slotHeight()), slotWidth());
@@ -265,8 +268,8 @@ public final class LatchOrder extends PartsOrder {
   }
 
   @Override
-  protected Optional<Drawing> drawing(int reduction) {
-    return Optional.of(LatchDrawing.of(latch).on(graduation()).reducedTo(reduction).drawing());
+  protected Drawing drawing(int reduction) {
+    return LatchDrawing.of(latch).on(graduation()).reducedTo(reduction).drawing();
   }
 
   @Override

@@ -14,20 +14,17 @@ final class StapleText {
   private StapleText() {}
 
   /** Of a staple that is driven into something thicker than it is deep. */
-  static void write(SheetText sheet, Part part, Staple staple, Graduation<Length> rule) {
-    inside(sheet, part, staple, rule);
+  static void driven(
+      SheetText sheet, Part part, Staple staple, boolean isSquare, Graduation<Length> rule) {
+    inside(sheet, part, staple, isSquare, LengthFormat.to(rule));
     String deep = LengthFormat.to(rule).format(rule.upTo(staple.inWood())) + " deep";
     sheet.entry("", "bore for its legs %s, %s", apart(staple, rule), deep);
   }
 
-  /** Of a staple that may come out behind a board, where it is clenched. */
-  static void write(
-      SheetText sheet, Part part, Staple staple, Graduation<Length> rule, Measure<Length> board) {
-    if (!staple.inWood().isGreaterThan(board)) {
-      write(sheet, part, staple, rule);
-      return;
-    }
-    inside(sheet, part, staple, rule);
+  /** Of a square one that comes out behind a board, where it is clenched. */
+  static void clenched(
+      SheetText sheet, Part part, Staple staple, Measure<Length> board, Graduation<Length> rule) {
+    inside(sheet, part, staple, true, LengthFormat.to(rule));
     sheet.entry(
         "",
         "bore for its legs %s, right through; clench the %s that stand out behind",
@@ -41,14 +38,15 @@ final class StapleText {
     return LengthFormat.to(rule).format(apart) + " apart in the middle";
   }
 
-  private static void inside(SheetText sheet, Part part, Staple staple, Graduation<Length> rule) {
-    LengthFormat told = LengthFormat.to(rule);
-    String label = part.name().substring(0, 1).toUpperCase(Locale.ROOT);
+  private static void inside(
+      SheetText sheet, Part part, Staple staple, boolean isSquare, LengthFormat told) {
+    boolean isLow = staple.insideHeight().isLessThan(staple.insideWidth().divide(2));
     sheet.entry(
-        label + part.name().substring(1),
-        "%s wide and %s high inside; draw %s at either end to a point of %s",
+        part.name().substring(0, 1).toUpperCase(Locale.ROOT) + part.name().substring(1),
+        "%s wide and %s high inside, %s; draw %s at either end to a point of %s",
         told.format(staple.insideWidth()),
         told.format(staple.insideHeight()),
+        isSquare ? "corners square" : isLow ? "corners round" : "crown round",
         told.format(part.marked().reference()),
         told.format(part.piece().features().get(0).reach()));
   }

@@ -3,11 +3,8 @@ package org.hammerscale.examples.order;
 import java.util.List;
 import java.util.Map;
 import javax.measure.quantity.Length;
-import org.hammerscale.drawing.BarDrawing;
 import org.hammerscale.drawing.Drawing;
-import org.hammerscale.piece.MarkedBar;
 import org.hammerscale.units.Measure;
-import org.hammerscale.units.ShopUnits;
 
 /** One job of an order, of whatever kind: its sheet, and what is cut for it. */
 public interface Order {
@@ -50,18 +47,6 @@ public interface Order {
   /** The pieces to cut now of which trials are written down, by their names in that file. */
   default List<Part> trialPieces() {
     return List.of();
-  }
-
-  /** A cold bar as small as it must be to stand beside another on the front of a sheet. */
-  static Drawing small(MarkedBar bar, String title) {
-    double wide = bar.cutLength().in(ShopUnits.MILLIMETRE);
-    BarDrawing drawing = BarDrawing.of(bar);
-    for (int reduction : new int[] {2, 5, 10, 20, 50, 100}) {
-      if (wide / reduction <= 80) {
-        return drawing.reducedTo(reduction).drawing().titled(title);
-      }
-    }
-    return drawing.drawing().titled(title);
   }
 
   /** Trials that do not fit their piece. */

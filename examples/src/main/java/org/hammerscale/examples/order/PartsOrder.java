@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import javax.measure.quantity.Length;
 import org.hammerscale.drawing.Drawing;
-import org.hammerscale.drawing.Paper;
 import org.hammerscale.piece.BenchMark;
 import org.hammerscale.piece.MarkedBar;
 import org.hammerscale.units.Graduation;
@@ -230,22 +229,20 @@ public abstract class PartsOrder implements Order {
   @Override
   public List<Drawing> bars() {
     return marked().stream()
-        .map(part -> Order.small(part.marked(), part.name() + ", cold bar"))
+        .flatMap(part -> Pictures.small(part.marked(), part.name() + ", cold bar").stream())
         .toList();
   }
 
-  /** Its drawing, so many times smaller; none if it is not drawn. */
-  protected Optional<Drawing> drawing(int reduction) {
-    return Optional.empty();
-  }
+  /** Its drawing, so many times smaller. */
+  protected abstract Drawing drawing(int reduction);
 
   /** At true scale if that takes few sheets, else as large as finds room on one. */
   @Override
   public final List<Drawing> drawings() {
     for (int reduction : new int[] {1, 2, 3, 4, 5, 10, 20, 50, 100}) {
-      Optional<Drawing> drawing = drawing(reduction);
       int most = reduction == 1 ? MOST_SHEETS : 1;
-      if (drawing.isPresent() && drawing.get().sheets(Paper.A4).size() <= most) {
+      Optional<Drawing> drawing = Pictures.onSheets(most, () -> drawing(reduction));
+      if (drawing.isPresent()) {
         return List.of(drawing.get());
       }
     }

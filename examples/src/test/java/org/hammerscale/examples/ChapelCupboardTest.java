@@ -102,9 +102,10 @@ class ChapelCupboardTest {
     says(sheet, "CUT bar 160 mm long × 1", "drill for its pivot 20 mm from the back end");
     says(sheet, "CUT thumb piece 63 mm long × 1");
     // Feet 40, four bends of 5 π/2 = 7.85, legs 45 − 10 = 35, grip 110 − 5 = 105: 286.4. Marks at
-    // 40, 47.85, 82.85, 90.71, and the same from the other end.
-    says(
-        sheet, "CUT handle 287 mm long × 1", "punch at 40 mm, 48 mm, 83 mm, 91 mm from either end");
+    // 40, 47.85, 82.85, 90.71, 195.71, 203.56, 238.56, 246.42; the first half lies 0.3 farther, for
+    // what is trimmed at that end.
+    says(sheet, "CUT handle 287 mm long × 1", "punch at 40 mm, 48 mm, 83 mm, 91 mm, 196 mm,");
+    says(sheet, "196 mm, 204 mm, 239 mm, 247 mm from one end; bend square from the first");
     // 16 = 3 × 5 + 1 stands out; 60 of point takes 20
     says(
         sheet,

@@ -148,7 +148,7 @@ public final class LatchOrder extends PartsOrder {
     handle(sheet);
     Part guide = parts.get(3);
     if (latch.guide().inWood().isGreaterThan(latch.door())) {
-      StapleText.clenched(sheet, guide, latch.guide(), latch.door(), graduation());
+      StapleText.through(sheet, guide, latch.guide(), latch.door(), graduation());
     } else {
       StapleText.driven(sheet, guide, latch.guide(), true, graduation());
     }
@@ -171,12 +171,11 @@ public final class LatchOrder extends PartsOrder {
 
   private void handle(SheetText sheet) {
     Part handle = parts.get(2);
-    String marks =
-        handle.marks().subList(0, 4).stream().map(this::told).collect(Collectors.joining(", "));
+    String marks = handle.marks().stream().map(this::told).collect(Collectors.joining(", "));
     sheet.entry(
         "Handle",
-        "punch at %s from either end; bend square between the first two and between the last two,"
-            + " one way and back",
+        "punch at %s from one end; bend square from the first to the second, the third to the"
+            + " fourth and so on: out, over, back, down",
         marks);
     sheet.entry(
         "",

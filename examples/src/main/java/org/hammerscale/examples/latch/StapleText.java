@@ -21,15 +21,18 @@ final class StapleText {
     sheet.entry("", "bore for its legs %s, %s", apart(staple, rule), deep);
   }
 
-  /** Of a square one that comes out behind a board, where it is clenched. */
-  static void clenched(
+  /** Of a square one that comes out behind a board: clenched if enough of it does. */
+  static void through(
       SheetText sheet, Part part, Staple staple, Measure<Length> board, Graduation<Length> rule) {
     inside(sheet, part, staple, true, LengthFormat.to(rule));
+    Measure<Length> beyond = staple.inWood().subtract(board);
+    boolean isLong = !beyond.isLessThan(staple.rod().section().width().multiply(3));
     sheet.entry(
         "",
-        "bore for its legs %s, right through; clench the %s that stand out behind",
+        "bore for its legs %s, right through; %s the %s that stand out behind",
         apart(staple, rule),
-        LengthFormat.to(rule).format(staple.inWood().subtract(board)));
+        isLong ? "clench" : "cut off",
+        LengthFormat.to(rule).format(beyond));
   }
 
   /** The holes guard the inside: no leg may come nearer to the other. */

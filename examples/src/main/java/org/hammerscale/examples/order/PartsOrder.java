@@ -21,7 +21,7 @@ import org.hammerscale.working.Working;
 /** A job of a few parts, each cut and forged by itself: what the sheets of all such have alike. */
 public abstract class PartsOrder implements Order {
   private static final int MOST_CAUTIONS = 3;
-  private static final int MOST_SHEETS = 2;
+  private static final int MOST_SHEETS = 3;
   private static final Graduation<Length> THOUSANDTH = Graduation.of(Measures.inches(0.001));
 
   private final String name;

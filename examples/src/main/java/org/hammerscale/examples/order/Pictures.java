@@ -19,7 +19,8 @@ public final class Pictures {
   public static Optional<Drawing> onSheets(int most, Supplier<Drawing> draws) {
     try {
       Drawing drawing = draws.get();
-      return drawing.sheets(Paper.A4).size() <= most ? Optional.of(drawing) : Optional.empty();
+      int sheets = drawing.withoutNotes().sheets(Paper.A4).size();
+      return sheets <= most ? Optional.of(drawing) : Optional.empty();
     } catch (IllegalArgumentException e) {
       return Optional.empty(); // larger than any paper
     }

@@ -81,9 +81,8 @@ final class FrontSheet {
   }
 
   private String trial() {
-    int others = order.pairs() - 1;
     return "the first: write in the log what comes off"
-        + (others == 0 ? "" : ", then print this again for the other " + others);
+        + (order.pairs() == 1 ? "" : ", then print this again");
   }
 
   private String learned(Leaf leaf) {

@@ -268,6 +268,8 @@ class JobSheetTest {
     assertFalse(first.contains("the log saves"), first);
     assertTrue(first.contains("CUT   door leaf   17 3/16 in long   ×  1 "), first);
     assertTrue(first.contains("write in the log what comes off, then print this again"), first);
+    String front = first.split("-{72}\\n", -1)[0];
+    assertTrue(front.lines().allMatch(line -> line.length() <= 80), front);
     assertTrue(first.contains("Walled-garden gate, pin"), first);
     assertTrue(first.contains("door 1: cut"), first);
     assertFalse(first.contains("door 2: cut"), first);

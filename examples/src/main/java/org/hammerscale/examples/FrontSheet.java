@@ -10,6 +10,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.hammerscale.examples.order.BarPicture;
+import org.hammerscale.examples.order.ColourPhrase;
 import org.hammerscale.examples.order.SheetText;
 import org.hammerscale.fastening.Countersink;
 import org.hammerscale.heat.Contraction;

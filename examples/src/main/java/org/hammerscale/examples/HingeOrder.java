@@ -83,19 +83,18 @@ final class HingeOrder implements Order {
     Blame.on(SetItem.KERF, () -> tongues(kerf));
     this.contraction =
         Blame.on(
-            HingeItem.HEAT,
+            SetItem.HEAT,
             () ->
                 Contraction.from(
-                    job.measure(HingeItem.HEAT, Temperature.class), pair.strap().material()));
+                    job.measure(SetItem.HEAT, Temperature.class), pair.strap().material()));
     // The barrel cools as the bar does; at the taper the thin tip is cold first.
     Cooling bar =
         Blame.on(
-            HingeItem.HEAT,
-            () -> Cooling.from(job.measure(HingeItem.HEAT, Temperature.class), pair.strap()));
+            SetItem.HEAT,
+            () -> Cooling.from(job.measure(SetItem.HEAT, Temperature.class), pair.strap()));
     this.barrelHeats =
         Blame.on(
-            HingeItem.HEAT,
-            () -> Heats.forWork(job.measure(HingeItem.BARREL_WORK, Time.class), bar));
+            SetItem.HEAT, () -> Heats.forWork(job.measure(HingeItem.BARREL_WORK, Time.class), bar));
     for (Leaf leaf : Leaf.values()) {
       String piece = name + " " + called(leaf);
       leaves.put(leaf, new LeafPlan(piece, job, pair, leaf, bar.withThinnest(tip), trials));

@@ -9,6 +9,7 @@ import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.hammerscale.examples.order.Blame;
 import org.hammerscale.examples.order.OrderColumn;
+import org.hammerscale.examples.order.SetItem;
 import org.hammerscale.heat.Cooling;
 import org.hammerscale.heat.Heats;
 import org.hammerscale.hinge.HingePair;
@@ -69,7 +70,7 @@ final class LeafPlan {
         stretches > 0
             ? Optional.of(
                 Blame.on(
-                    HingeItem.HEAT,
+                    SetItem.HEAT,
                     () ->
                         Heats.forWork(
                             job.as(WorkRate.class, HingeItem.TAPER_WORK)
@@ -92,7 +93,7 @@ final class LeafPlan {
             drawn ->
                 piece.layout(
                     HeatPlan.soaking(
-                            job.measure(HingeItem.HEAT, Temperature.class),
+                            job.measure(SetItem.HEAT, Temperature.class),
                             job.measure(HingeItem.TIME_AT_HEAT, Time.class))
                         .inHeats(drawn.count())))
         .orElseGet(piece::layout);

@@ -254,6 +254,17 @@ class ChapelCupboardTest {
     }
   }
 
+  @Test
+  void eachIsForgedAtTheHeatOfTheSet() {
+    // Anvil and hammer leave half of ρ r I: as r goes from 100/50 = 2 to 5/4 = 1.25, 8.97 to 23.8 s
+    // become 5.6 to 14.9, and somewhat less since a thin rod loses more to the air.
+    String sheet = front(LatchOrder.class);
+    says(
+        sheet,
+        "Heat 1100 °C, orange to yellow; at the anvil: 20 mm × 5 mm flat keeps it for 8 to 23");
+    says(sheet, "5 mm round keeps it for 5 to 14 s");
+  }
+
   private static double mm(Measure<Length> length) {
     return length.in(ShopUnits.MILLIMETRE);
   }

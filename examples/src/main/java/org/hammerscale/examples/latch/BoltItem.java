@@ -38,6 +38,7 @@ public enum BoltItem implements OrderItem {
           SHRINKAGE,
           KNOB,
           STANDING,
+          SetItem.HEAT,
           SetItem.KERF,
           SetItem.GRADUATION);
 

@@ -46,6 +46,7 @@ public enum HaspItem implements OrderItem {
           BEYOND,
           SetItem.CLEARANCE,
           SetItem.COAT,
+          SetItem.HEAT,
           SetItem.KERF,
           SetItem.GRADUATION);
 

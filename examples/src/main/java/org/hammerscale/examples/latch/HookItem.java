@@ -45,6 +45,7 @@ public enum HookItem implements OrderItem {
           EYE_DEPTH,
           SetItem.CLEARANCE,
           SetItem.COAT,
+          SetItem.HEAT,
           SetItem.KERF,
           SetItem.GRADUATION);
 

@@ -67,6 +67,7 @@ public enum LatchItem implements OrderItem {
           SetItem.SCREW,
           FOOT_HOLES,
           SetItem.WOOD,
+          SetItem.HEAT,
           SetItem.KERF,
           SetItem.GRADUATION);
 

@@ -1,15 +1,20 @@
 package org.hammerscale.examples.order;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
 import org.hammerscale.drawing.Drawing;
+import org.hammerscale.heat.Cooling;
 import org.hammerscale.piece.BenchMark;
 import org.hammerscale.piece.MarkedBar;
+import org.hammerscale.stock.Bar;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.LengthFormat;
 import org.hammerscale.units.Measure;
@@ -20,6 +25,7 @@ import org.hammerscale.working.Working;
 
 /** A job of a few parts, each cut and forged by itself: what the sheets of all such have alike. */
 public abstract class PartsOrder implements Order {
+  private static final Graduation<Time> WHOLE_SECOND = Graduation.of(Measures.seconds(1));
   private static final int MOST_CAUTIONS = 3;
   private static final int MOST_SHEETS = 3;
   private static final Graduation<Length> THOUSANDTH = Graduation.of(Measures.inches(0.001));
@@ -31,6 +37,7 @@ public abstract class PartsOrder implements Order {
   private final Graduation<Length> graduation;
   private final LengthFormat rule;
   private final Measure<Length> kerf;
+  private final Optional<Measure<Temperature>> heat;
 
   /**
    * A job.
@@ -47,6 +54,17 @@ public abstract class PartsOrder implements Order {
     this.graduation = job.graduation();
     this.rule = LengthFormat.to(graduation);
     this.kerf = job.length(SetItem.KERF);
+    this.heat = job.said(SetItem.HEAT).map(text -> job.measure(SetItem.HEAT, Temperature.class));
+  }
+
+  /**
+   * Refuses a heat that iron is not forged at.
+   *
+   * @throws Blame if it is none
+   */
+  protected static void checkHeat(OrderColumn job) {
+    Measure<Temperature> hot = job.measure(SetItem.HEAT, Temperature.class);
+    Blame.on(SetItem.HEAT, () -> Cooling.from(hot, job.bar(SetItem.WIRE)));
   }
 
   /** What is cut for all of them, the main piece first. */
@@ -133,12 +151,34 @@ public abstract class PartsOrder implements Order {
       sheet.line("    bends and points are by geometry, without a hand's allowance");
     }
     work(sheet);
+    heat.ifPresent(hot -> sheet.entry("Heat", "%s, %s; at the anvil:", hot, ColourPhrase.of(hot)));
+    coolings().forEach((bar, cooling) -> heat(sheet, bar, cooling));
     cautions().forEach(sheet::caution);
   }
 
   /** The pieces whose marks are told from R, to be drawn as cold bars too. */
   protected List<Part> marked() {
     return List.of();
+  }
+
+  /** How each bar cools that parts are forged from. */
+  private Map<Bar, Cooling> coolings() {
+    Map<Bar, Cooling> coolings = new LinkedHashMap<>();
+    for (Part part : parts()) {
+      if (heat.isPresent() && part.isForged()) {
+        coolings.computeIfAbsent(part.bar(), bar -> Cooling.from(heat.get(), bar));
+      }
+    }
+    return coolings;
+  }
+
+  private static void heat(SheetText sheet, Bar bar, Cooling cooling) {
+    sheet.entry(
+        "",
+        "%s keeps it for %s to %s",
+        bar.section(),
+        WHOLE_SECOND.downTo(cooling.window().low()).getValue().intValue(),
+        WHOLE_SECOND.downTo(cooling.window().high()));
   }
 
   /** Writes the marks of a cold bar from its reference mark R, with a picture of it. */
@@ -178,7 +218,7 @@ public abstract class PartsOrder implements Order {
     Reasons reasons = new Reasons(sheet, isInches());
     Set<Caution> cautions = new LinkedHashSet<>(warnings());
     more(sheet);
-    if (parts().stream().anyMatch(Part::isEstimated)) {
+    if (parts().stream().anyMatch(Part::isEstimated) || heat.isPresent()) {
       reasons.estimates(name);
     }
     for (Part part : parts()) {
@@ -191,7 +231,15 @@ public abstract class PartsOrder implements Order {
       cautions.addAll(part.marked().layout().cautions());
       cautions.addAll(part.marked().cautions());
     }
+    coolings()
+        .forEach(
+            (bar, cooling) -> {
+              reasons.estimate(
+                  "window, " + bar.section(), cooling.window(), cooling.windowWorking());
+              cautions.addAll(cooling.cautions());
+            });
     workings().forEach(reasons::working);
+    coolings().values().forEach(cooling -> reasons.working(cooling.windowWorking()));
     parts().stream()
         .filter(Part::isForged)
         .forEach(part -> reasons.working(part.marked().layout().working()));

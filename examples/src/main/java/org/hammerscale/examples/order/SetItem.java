@@ -10,6 +10,7 @@ public enum SetItem implements OrderItem {
   CLEARANCE(Reading.LENGTH_OR_ZERO, false),
   COAT(Reading.LENGTH_OR_ZERO, true),
   KERF(Reading.LENGTH_OR_ZERO, true),
+  HEAT(Reading.HEAT, true),
   SCREW(Reading.SCREW, true),
   WOOD(Reading.WOOD, true),
   GRADUATION(Reading.GRADUATION, true);

@@ -1,4 +1,4 @@
-package org.hammerscale.examples;
+package org.hammerscale.examples.order;
 
 import java.util.List;
 import java.util.Locale;
@@ -7,13 +7,13 @@ import org.hammerscale.heat.HeatColour;
 import org.hammerscale.units.Measure;
 
 /** What the published tables call a heat, in one phrase: {@code orange to yellow}. */
-final class ColourPhrase {
+public final class ColourPhrase {
   private static final List<String> COLOURS =
       List.of("black", "red", "cherry", "salmon", "orange", "yellow", "white");
 
   private ColourPhrase() {}
 
-  static String of(Measure<Temperature> heat) {
+  public static String of(Measure<Temperature> heat) {
     int first = COLOURS.size();
     int last = -1;
     for (HeatColour colour : HeatColour.at(heat)) {

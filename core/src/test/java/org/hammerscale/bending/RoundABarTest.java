@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Workings;
@@ -15,6 +16,27 @@ import org.junit.jupiter.api.function.Executable;
 
 /** What goes round a bar: collars, baskets, chains, and the proportions of hooks. */
 class RoundABarTest {
+  @Test
+  void aCollarsLineIsAsLongAsItsMiddle() {
+    List<Collar> collars =
+        List.of(
+            Collar.around(Section.flat(inches(1), inches("1/2")), inches("1/8")),
+            Collar.around(Section.round(millimetres(16)), millimetres(3)),
+            Collar.aroundBars(3, Section.flat(millimetres(12), millimetres(5)), millimetres(3)),
+            Collar.aroundBars(4, Section.round(millimetres(10)), millimetres(2)).lapped());
+    for (Collar collar : collars) {
+      MeanLine line = collar.line();
+      assertEquals(collar.meanLine().getValue(), line.length().getValue(), 1e-9);
+      double[] points = line.points(millimetres(0), ShopUnits.MILLIMETRE);
+      int n = points.length;
+      assertEquals(0, Math.hypot(points[n - 2] - points[0], points[n - 1] - points[1]), 1e-9);
+    }
+    assertEquals(
+        "bundle must be round, square or flat to have its line laid out, was 1 in hexagon; give"
+            + " its bars to aroundBars(…), or try the collar on the bundle",
+        refusal(() -> Collar.around(Section.hexagon(inches(1)), inches("1/8")).line()));
+  }
+
   @Test
   void collarTakesTheBundleOrItsBars() {
     Collar outline = Collar.around(Section.flat(inches(1), inches("1/2")), inches("1/8"));

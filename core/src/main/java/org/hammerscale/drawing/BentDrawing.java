@@ -73,6 +73,7 @@ public final class BentDrawing {
    * @return what can be drawn
    */
   public static BentDrawing of(MeanLine line, Section bar) {
+    Objects.requireNonNull(line, "line");
     Objects.requireNonNull(bar, "bar");
     List<String> notes = List.of("along the chain line " + line.length());
     return new BentDrawing("bent bar of " + bar, line, bar, notes, Scale.TRUE);

@@ -72,6 +72,24 @@ class RoundABarTest {
   }
 
   @Test
+  void basketBulgesFromWeldToWeld() {
+    Basket basket = Basket.ofFour(Section.round(millimetres(8)), millimetres(120), 1);
+    assertEquals(Section.round(millimetres(8)), basket.rod());
+    assertEquals(millimetres(120), basket.height());
+    assertEquals(1, basket.turns());
+    double weld = 8 / Math.sqrt(2);
+    assertEquals(weld, basket.radiusAt(millimetres(0), millimetres(30)).getValue(), 1e-12);
+    assertEquals(30, basket.radiusAt(millimetres(60), millimetres(30)).getValue(), 1e-12);
+    assertEquals(
+        weld + (30 - weld) / 2,
+        basket.radiusAt(millimetres(20), millimetres(30)).getValue(),
+        1e-12);
+    assertTrue(
+        refusal(() -> basket.radiusAt(millimetres(121), millimetres(30)))
+            .startsWith("above must be at most the height of 120 mm, was 121 mm"));
+  }
+
+  @Test
   void basketRodFollowsThePolyline() {
     double[][] cases = {{120, 1, 6, 30}, {90, 0, 5, 20}, {200, 2.5, 8, 60}};
     for (double[] c : cases) {

@@ -148,6 +148,35 @@ public final class Basket {
     return measure(Math.sqrt(2) * belly(bulge) - rod.width().in(height.getUnit()));
   }
 
+  /** {@return one of its four rods} */
+  public Section rod() {
+    return rod;
+  }
+
+  /** {@return from weld to weld when it is open} */
+  public Measure<Length> height() {
+    return height;
+  }
+
+  /** {@return full turns that the open rods still make} */
+  public double turns() {
+    return turns;
+  }
+
+  /**
+   * How far the middle of a rod stands off the axis: r₀ + (rₘ − r₀) sin(π z / H).
+   *
+   * @param above the lower weld, not negative and at most the height
+   * @param bulge the same at the belly, at least as at the welds
+   * @return the radius, exact for that shape
+   * @throws IllegalArgumentException if an argument lies outside its range
+   */
+  public Measure<Length> radiusAt(Quantity<Length> above, Quantity<Length> bulge) {
+    Measure<Length> up = Arguments.notNegative("above", above).to(unit());
+    Arguments.atMost("above", up, "the height", height, "count from the lower weld");
+    return measure(radius(belly(bulge), up.getValue()));
+  }
+
   /** {@return of the welds, and of the shape that is assumed} */
   public List<Caution> cautions() {
     return List.of(
@@ -210,9 +239,12 @@ public final class Basket {
   private double slant(double belly, double z) {
     double h = height.getValue();
     double out = (belly - weld) * Math.PI / h * Math.cos(Math.PI * z / h);
-    double radius = weld + (belly - weld) * Math.sin(Math.PI * z / h);
-    double round = radius * 2 * Math.PI * turns / h;
+    double round = radius(belly, z) * 2 * Math.PI * turns / h;
     return Math.sqrt(1 + out * out + round * round);
+  }
+
+  private double radius(double belly, double z) {
+    return weld + (belly - weld) * Math.sin(Math.PI * z / height.getValue());
   }
 
   private Measure<Length> measure(double value) {

@@ -26,6 +26,7 @@ import org.hammerscale.working.Working;
  * Collar collar = Collar.aroundBars(2, Section.square(millimetres(12)), millimetres(3));
  * collar.cutLength()           // 78 mm
  * collar.meanLine()            // 81.42 mm  the line of its middle, with corners as round as it is thick
+ * BentDrawing.of(collar.line(), Section.flat(millimetres(10), millimetres(3))).drawing()   // bent bar of 10 mm × 3 mm flat, scale 1 : 1
  * collar.closingError()        // -3.425 mm  what sharp corners must stretch for it to close
  * collar.scarfed().cutLength() // 79.5 mm (79.5 mm to 81 mm)
  * }</pre>
@@ -55,26 +56,28 @@ public final class Collar {
       Source.read("smithing pages", "collars with scarfed ends, P + 2.5 t; another has 2.5 to 3 t");
   private static final Source LINE = Source.computed("mean line round corners of radius t");
 
-  private final double perimeter;
+  /**
+   * What it goes round, in the unit of the collar.
+   *
+   * @param perimeter the way round it
+   * @param width of it over all; 0 if its outline is not known
+   * @param height of it
+   * @param round whether its ends are half round
+   * @param words what it is
+   */
+  private record Bundle(
+      double perimeter, double width, double height, boolean round, String words) {}
+
+  private final Bundle bundle;
   private final double thickness;
   private final Unit<Length> unit;
-  private final String bundle;
   private final Ends ends;
-  private final boolean round;
 
-  private Collar(
-      double perimeter,
-      double thickness,
-      Unit<Length> unit,
-      String bundle,
-      Ends ends,
-      boolean round) {
-    this.perimeter = perimeter;
+  private Collar(Bundle bundle, double thickness, Unit<Length> unit, Ends ends) {
+    this.bundle = bundle;
     this.thickness = thickness;
     this.unit = unit;
-    this.bundle = bundle;
     this.ends = ends;
-    this.round = round;
   }
 
   /**
@@ -90,13 +93,15 @@ public final class Collar {
     Section.requireArea("bundle", bundle);
     Measure<Length> thick = Arguments.positive("thickness", thickness);
     Unit<Length> unit = thick.getUnit();
-    return new Collar(
-        bundle.perimeter().in(unit),
-        thick.getValue(),
-        unit,
-        bundle.toString(),
-        Ends.BUTTED,
-        bundle.isRound());
+    boolean known = bundle.isRound() || isRectangular(bundle);
+    Bundle outline =
+        new Bundle(
+            bundle.perimeter().in(unit),
+            known ? bundle.width().in(unit) : 0,
+            bundle.thickness().in(unit),
+            bundle.isRound(),
+            bundle.toString());
+    return new Collar(outline, thick.getValue(), unit, Ends.BUTTED);
   }
 
   /**
@@ -124,8 +129,8 @@ public final class Collar {
               + "; give the outline of the bundle to around(…)");
     }
     double perimeter = bar.isRound() ? round : 2 * (wide + high);
-    return new Collar(
-        perimeter, thick.getValue(), unit, count + " × " + bar, Ends.BUTTED, bar.isRound());
+    Bundle side = new Bundle(perimeter, wide, high, bar.isRound(), count + " × " + bar);
+    return new Collar(side, thick.getValue(), unit, Ends.BUTTED);
   }
 
   private static boolean isRectangular(Section bar) {
@@ -134,12 +139,12 @@ public final class Collar {
 
   /** {@return the same with lapped ends} */
   public Collar lapped() {
-    return new Collar(perimeter, thickness, unit, bundle, Ends.LAPPED, round);
+    return new Collar(bundle, thickness, unit, Ends.LAPPED);
   }
 
   /** {@return the same with scarfed ends, which lap as thin as one thickness} */
   public Collar scarfed() {
-    return new Collar(perimeter, thickness, unit, bundle, Ends.SCARFED, round);
+    return new Collar(bundle, thickness, unit, Ends.SCARFED);
   }
 
   /**
@@ -151,7 +156,7 @@ public final class Collar {
     Measure<Length> likely = Measure.of(cut(Notes.NONE), unit);
     return ends == Ends.BUTTED
         ? Estimate.exact(likely)
-        : Estimate.of(likely, likely, Measure.of(perimeter + 3 * thickness, unit));
+        : Estimate.of(likely, likely, Measure.of(bundle.perimeter + 3 * thickness, unit));
   }
 
   /**
@@ -165,12 +170,42 @@ public final class Collar {
   }
 
   /**
+   * The line itself, from the joint in the middle of a long side, to lay the collar on; what laps
+   * is not in it.
+   *
+   * @return the line, as long as {@link #meanLine}
+   * @throws IllegalArgumentException if the outline of the bundle is neither round, square nor flat
+   */
+  public MeanLine line() {
+    if (!(bundle.width > 0)) {
+      throw new IllegalArgumentException(
+          "bundle must be round, square or flat to have its line laid out, was "
+              + bundle.words
+              + "; give its bars to aroundBars(…), or try the collar on the bundle");
+    }
+    double half = (bundle.width - (bundle.round ? bundle.height : 0)) / 2;
+    double radius = thickness / 2 + (bundle.round ? bundle.height / 2 : 0);
+    double up = bundle.round ? 0 : bundle.height;
+    double corner = Math.PI / 2;
+    return MeanLine.from(unit)
+        .on(half)
+        .arc(radius, corner)
+        .on(up)
+        .arc(radius, corner)
+        .on(2 * half)
+        .arc(radius, corner)
+        .on(up)
+        .arc(radius, corner)
+        .on(half);
+  }
+
+  /**
    * The strip by volume for corners that are forged full and square outside: P + 4 t, the most.
    *
    * @return the length, exact as geometry
    */
   public Measure<Length> fullCorners() {
-    return Measure.of(perimeter + 4 * thickness, unit);
+    return Measure.of(bundle.perimeter + 4 * thickness, unit);
   }
 
   /**
@@ -186,7 +221,7 @@ public final class Collar {
   /** {@return what to do about the corners, and that the fire hides the heat} */
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
-    if (round) {
+    if (bundle.round) {
       cautions.add(
           Caution.limit(
               "the rules are for square corners, which stretch: round bars stretch nothing, so cut to"
@@ -223,7 +258,7 @@ public final class Collar {
   }
 
   private double cut(Notes n) {
-    double p = n.given("P", "way round the bundle", perimeter);
+    double p = n.given("P", "way round the bundle", bundle.perimeter);
     double t = n.given("t", "thickness of the collar", thickness);
     return ends == Ends.BUTTED
         ? n.length("L", "strip to cut", "P + 2 t", p + 2 * t)
@@ -231,7 +266,7 @@ public final class Collar {
   }
 
   private double mean(Notes n) {
-    return n.length("m", "mean line", "P + π t", perimeter + Math.PI * thickness);
+    return n.length("m", "mean line", "P + π t", bundle.perimeter + Math.PI * thickness);
   }
 
   private double error(Notes n) {
@@ -242,6 +277,6 @@ public final class Collar {
   /** Ends, thickness and bundle. */
   @Override
   public String toString() {
-    return ends.word + " collar, " + Measure.of(thickness, unit) + " thick, around " + bundle;
+    return ends.word + " collar, " + Measure.of(thickness, unit) + " thick, around " + bundle.words;
   }
 }

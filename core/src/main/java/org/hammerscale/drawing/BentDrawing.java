@@ -13,6 +13,7 @@ import org.hammerscale.internal.pen.Path;
 import org.hammerscale.internal.pen.Pen;
 import org.hammerscale.internal.pen.Scale;
 import org.hammerscale.internal.pen.Words;
+import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 
@@ -33,11 +34,17 @@ import org.hammerscale.units.ShopUnits;
 public final class BentDrawing {
   private static final double OFF = 12;
 
-  private final Bent work;
+  private final String title;
+  private final MeanLine line;
+  private final Section bar;
+  private final List<String> notes;
   private final Scale scale;
 
-  private BentDrawing(Bent work, Scale scale) {
-    this.work = work;
+  private BentDrawing(String title, MeanLine line, Section bar, List<String> notes, Scale scale) {
+    this.title = title;
+    this.line = line;
+    this.bar = bar;
+    this.notes = notes;
     this.scale = scale;
   }
 
@@ -48,7 +55,28 @@ public final class BentDrawing {
    * @return what can be drawn
    */
   public static BentDrawing of(Bent work) {
-    return new BentDrawing(Objects.requireNonNull(work, "work"), Scale.TRUE);
+    Section bar = Objects.requireNonNull(work, "work").start();
+    MeanLine line = work.meanLine();
+    List<String> notes =
+        List.of(
+            Words.sentence(work.toString()),
+            "bar used: " + work.stock(bar) + ", along the chain line " + line.length());
+    String title = Words.name(work.name()) + " of " + bar;
+    return new BentDrawing(title, line, bar, notes, Scale.TRUE);
+  }
+
+  /**
+   * The drawing of a bar that follows a line, such as a latch's handle or a collar, in true scale.
+   *
+   * @param line the line of its middle
+   * @param bar its section, the thickness across the bends
+   * @return what can be drawn
+   */
+  public static BentDrawing of(MeanLine line, Section bar) {
+    Objects.requireNonNull(line, "line");
+    Objects.requireNonNull(bar, "bar");
+    List<String> notes = List.of("along the chain line " + line.length());
+    return new BentDrawing("bent bar of " + bar, line, bar, notes, Scale.TRUE);
   }
 
   /**
@@ -59,7 +87,7 @@ public final class BentDrawing {
    * @throws IllegalArgumentException if the reduction is out of range
    */
   public BentDrawing reducedTo(int reduction) {
-    return new BentDrawing(work, Scale.oneTo(reduction));
+    return new BentDrawing(title, line, bar, notes, Scale.oneTo(reduction));
   }
 
   /**
@@ -70,9 +98,8 @@ public final class BentDrawing {
    *     paper
    */
   public Drawing drawing() {
-    Measure<Length> thickness = work.start().thickness();
+    Measure<Length> thickness = bar.thickness();
     scale.size("thickness of the work", thickness);
-    MeanLine line = work.meanLine();
     scale.sizeOrNone("length of the work", line.length());
     Measure<Length> half = thickness.divide(2);
     double[] middle = points(line, half.withValue(0));
@@ -93,12 +120,7 @@ public final class BentDrawing {
       pen.line(Line.NARROW, "joint", from[i], from[i + 1], to[i], to[i + 1]);
     }
     sizes(pen);
-    List<String> notes =
-        List.of(
-            Words.sentence(work.toString()),
-            "bar used: " + work.stock(work.start()) + ", along the chain line " + line.length());
     pen.say(notes);
-    String title = Words.name(work.name()) + " of " + work.start();
     return Drawing.of(title, scale, pen);
   }
 
@@ -115,7 +137,7 @@ public final class BentDrawing {
 
   /** A size over all, which points on curves give to no more than a hundredth of a millimetre. */
   private String size(double paper) {
-    Unit<Length> unit = work.start().width().getUnit();
+    Unit<Length> unit = bar.width().getUnit();
     Measure<Length> size = Measure.of(paper * scale.reduction(), ShopUnits.MILLIMETRE).to(unit);
     boolean inches = unit.equals(ShopUnits.INCH);
     double step = inches ? 1000 : 10;
@@ -144,6 +166,6 @@ public final class BentDrawing {
   /** What will be drawn. */
   @Override
   public String toString() {
-    return "drawing of bent work, " + scale + "\n  " + Words.sentence(work.toString());
+    return "drawing of bent work, " + scale + "\n  " + title + ", " + line;
   }
 }

@@ -23,16 +23,23 @@ final class EdgeView {
   /** The part of the thickness that lies above the straight line: none, half or all of it. */
   private final double above;
 
-  EdgeView(Pen pen, Scale scale, Stretches stretches, double level, boolean proud) {
+  /** The view with all of it below a level. */
+  EdgeView(Pen pen, Scale scale, Stretches stretches, double below, boolean proud) {
     this.pen = pen;
     this.scale = scale;
     this.stretches = stretches;
-    this.level = level;
     double radius =
         stretches.barrel().map(barrel -> scale.of(barrel.outsideDiameter()) / 2).orElse(0.0);
-    boolean centred = stretches.barrel().map(Barrel::isCentred).orElse(false);
+    boolean centred =
+        stretches.barrel().map(Barrel::isCentred).orElse(stretches.isAboutItsMiddle());
     this.face = centred ? 0 : proud ? radius : -radius;
     this.above = centred ? 0.5 : proud ? 1 : 0;
+    this.level = below + Math.max(radius, above * stretches.thickest() - face);
+  }
+
+  /** Where the pin's centre lies, or the straight face of what has none. */
+  double level() {
+    return level;
   }
 
   double top(double x) {

@@ -42,8 +42,9 @@ import org.jspecify.annotations.Nullable;
  * <p>A leaf of a pair is seen on the side that shows when the door is seen from where it opens to,
  * its barrel to the left; slots are told from the edge that {@link HingePair#markedFrom} names. A
  * tangent barrel's plate keeps its outer face straight and thins from the other, a centred one from
- * both. Sizes along count from the pin's centre if the piece begins with a barrel, else from its
- * first end, and are read on the rule if one is told; widths and thicknesses are given as they are.
+ * both, and so does a rod, or what is jumped up. Sizes along count from the pin's centre if the
+ * piece begins with a barrel, else from its first end, and are read on the rule if one is told;
+ * widths and thicknesses are given as they are.
  */
 public final class LeafDrawing {
   private static final double OFF = 12;
@@ -234,8 +235,8 @@ public final class LeafDrawing {
     boolean proud = pair == null || pair.hasProudBarrels();
     Optional<Barrel> barrel = stretches.barrel();
     double radius = barrel.map(b -> scale.of(b.outsideDiameter()) / 2).orElse(0.0);
-    double level = pen.box().bottom() + OFF + radius;
-    EdgeView view = new EdgeView(pen, scale, stretches, level, proud);
+    EdgeView view = new EdgeView(pen, scale, stretches, pen.box().bottom() + OFF, proud);
+    double level = view.level();
     view.draw(proud);
     if (holes != null) {
       holes.positions().forEach(place -> view.hole(scale.of(place), sinkAt(place)));

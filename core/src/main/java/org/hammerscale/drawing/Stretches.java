@@ -112,6 +112,27 @@ final class Stretches {
     return widest;
   }
 
+  /** The greatest thickness of all stretches. */
+  double thickest() {
+    double thickest = 0;
+    for (double[] edge : edges) {
+      for (int i = 1; i < edge.length; i += 2) {
+        thickest = Math.max(thickest, edge[i]);
+      }
+    }
+    return thickest;
+  }
+
+  /** Whether it is worked about its middle: a rod, or what is thicker than where it begins. */
+  boolean isAboutItsMiddle() {
+    if (edges.isEmpty()) {
+      return false;
+    }
+    double thick = edges.get(0)[1];
+    double wide = 2 * rims.get(0).get(0)[1];
+    return Math.abs(wide - thick) < NOISE || thickest() > thick + NOISE;
+  }
+
   /** A distance on the paper as the size that it stands for, in the unit of the bar. */
   Measure<Length> measure(double paper, Unit<Length> unit) {
     return Measure.of(paper * scale.reduction(), ShopUnits.MILLIMETRE).to(unit);

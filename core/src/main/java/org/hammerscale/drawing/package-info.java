@@ -12,6 +12,9 @@
  *   <li>{@link org.hammerscale.drawing.PicketDrawing}: where along the rail does each picket stand?
  *   <li>{@link org.hammerscale.drawing.HoleTemplate}: where do I drill?
  *   <li>{@link org.hammerscale.drawing.BentDrawing}: what do I lay the hot hook or scroll on?
+ *   <li>{@link org.hammerscale.drawing.HookDrawing}: what section is a hook that carries drawn to?
+ *   <li>{@link org.hammerscale.drawing.BracketDrawing}: where do its screws go on the wall?
+ *   <li>{@link org.hammerscale.drawing.BasketDrawing}: how does the basket look when it is open?
  *   <li>{@link org.hammerscale.drawing.CurveDrawing}: how does it change with time or number?
  *   <li>{@link org.hammerscale.drawing.CuttingDrawing}: which bar is chalked where?
  *   <li>{@link org.hammerscale.drawing.Drawing}: how do I print it?

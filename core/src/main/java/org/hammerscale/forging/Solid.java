@@ -4,6 +4,7 @@ import javax.measure.Unit;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Silhouette;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 import org.hammerscale.working.Notes;
@@ -15,6 +16,20 @@ import org.hammerscale.working.Notes;
 @FunctionalInterface
 interface Solid {
   double volume(Notes n, Unit<Length> unit);
+
+  /**
+   * How it looks on what lies before it: a step to its widest section, and straight to its end.
+   *
+   * @param before what lies before it, as far as it begins
+   * @param at where it begins
+   * @param widest its widest section
+   * @param end the section where it ends
+   * @param height how far it reaches
+   */
+  default Silhouette led(
+      Silhouette before, Measure<Length> at, Section widest, Section end, Measure<Length> height) {
+    return before.to(at, widest).to(at.add(height), end);
+  }
 
   /** One section throughout: V = A h. */
   static Solid prism(Section section, Measure<Length> height) {
@@ -48,6 +63,11 @@ interface Solid {
 
   /** Straight from one section to another: V = A h with the prismoidal mean A. */
   static Solid between(Section from, Section to, Measure<Length> height) {
+    Solid metal = metalBetween(from, to, height);
+    return new Formed(metal, (before, at) -> before.to(at, from).to(at.add(height), to));
+  }
+
+  private static Solid metalBetween(Section from, Section to, Measure<Length> height) {
     return (n, unit) -> {
       double a = Prismoid.between(from, to, unit).meanArea(n);
       double h = n.given("h", "height", height.in(unit));
@@ -57,6 +77,13 @@ interface Solid {
 
   /** A spherical segment on a circle of diameter D: V = π h (3 a² + h²) / 6, with a = D / 2. */
   static Solid dome(Measure<Length> diameter, Measure<Length> height) {
+    double h = height.getValue();
+    double half = diameter.in(height.getUnit()) / 2;
+    double radius = (half * half + h * h) / (2 * h);
+    return Formed.round(domeMetal(diameter, height), height, z -> circle(radius, z + radius - h));
+  }
+
+  private static Solid domeMetal(Measure<Length> diameter, Measure<Length> height) {
     return (n, unit) -> {
       double d = n.given("D", "diameter", diameter.in(unit));
       double a = n.length("a", "half of it", "D / 2", d / 2);
@@ -70,12 +97,26 @@ interface Solid {
    * A ball of diameter D, less the cap that the bar of diameter d takes: V = π h² (3 R − h) / 3.
    */
   static Solid ball(Measure<Length> diameter, Measure<Length> neck) {
+    double radius = diameter.getValue() / 2;
+    double high = ballHeight(Notes.NONE, radius, neck.in(diameter.getUnit()));
+    return Formed.round(
+        ballMetal(diameter, neck),
+        diameter.withValue(high),
+        z -> circle(radius, z + radius - high));
+  }
+
+  private static Solid ballMetal(Measure<Length> diameter, Measure<Length> neck) {
     return (n, unit) -> {
       double r = n.given("R", "radius of the ball", diameter.in(unit) / 2);
       double h = ballHeight(n, r, neck.in(unit));
       return n.volume(
           "V", "metal in it", "π h² (3 R − h) / 3", Math.PI * (h * h) * (3 * r - h) / 3);
     };
+  }
+
+  /** Half the width of a circle so far from its middle. */
+  private static double circle(double radius, double off) {
+    return Math.sqrt(Math.max(radius * radius - off * off, 0));
   }
 
   /** From the circle where the ball sits on its neck to its far side. */
@@ -86,6 +127,17 @@ interface Solid {
 
   /** Barrelled by a parabola between two equal ends: V = π h (2 D² + D d + 0.75 d²) / 15. */
   static Solid barrel(Measure<Length> middle, Measure<Length> end, Measure<Length> height) {
+    double h = height.getValue();
+    double big = middle.in(height.getUnit()) / 2;
+    double small = end.in(height.getUnit()) / 2;
+    return Formed.round(
+        barrelMetal(middle, end, height),
+        height,
+        z -> small + (big - small) * (1 - (2 * z / h - 1) * (2 * z / h - 1)));
+  }
+
+  private static Solid barrelMetal(
+      Measure<Length> middle, Measure<Length> end, Measure<Length> height) {
     return (n, unit) -> {
       double big = n.given("D", "diameter at the middle", middle.in(unit));
       double d = n.given("d", "diameter at the ends", end.in(unit));
@@ -100,7 +152,11 @@ interface Solid {
 
   /** A cone from the head's diameter down to the shank's: V = π h (D² + D d + d²) / 12. */
   static Solid countersunk(Measure<Length> diameter, Measure<Length> shank, double degrees) {
-    return (n, unit) -> cone(n, "V", diameter.in(unit), shank.in(unit), degrees);
+    Solid metal = (n, unit) -> cone(n, "V", diameter.in(unit), shank.in(unit), degrees);
+    double depth =
+        countersunkDepth(Notes.NONE, diameter.getValue(), shank.in(diameter.getUnit()), degrees);
+    Section face = Section.round(diameter);
+    return new Formed(metal, (before, at) -> before.to(at.add(diameter.withValue(depth)), face));
   }
 
   /** The same, less the shank within it, which the grip has counted already. */

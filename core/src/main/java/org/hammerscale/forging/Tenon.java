@@ -11,7 +11,9 @@ import javax.measure.quantity.Volume;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Losses;
+import org.hammerscale.stock.Outlined;
 import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Silhouette;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
@@ -42,7 +44,7 @@ import org.hammerscale.working.Working;
  * another allowance is given. No printed rule for the width of a shoulder was found. Source:
  * conservation of volume.
  */
-public final class Tenon implements Feature {
+public final class Tenon implements Feature, Outlined {
   private static final Source VOLUME = Source.computed("conservation of volume");
 
   private final Section bar;
@@ -230,6 +232,13 @@ public final class Tenon implements Feature {
   @Override
   public boolean holdsScale() {
     return hand.holdsScale();
+  }
+
+  /** {@return the shoulder, the tenon as it fills its hole, and the head} */
+  @Override
+  public Silhouette outline() {
+    Silhouette tenon = Silhouette.from(bar).to(grip.withValue(0), hole).to(grip, hole);
+    return head.ledOn(tenon, grip);
   }
 
   /** {@return the other bar's thickness and the height of the head} */

@@ -8,7 +8,9 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Feature;
+import org.hammerscale.stock.Outlined;
 import org.hammerscale.stock.Section;
+import org.hammerscale.stock.Silhouette;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
@@ -36,7 +38,7 @@ import org.hammerscale.working.Working;
  *
  * <p>Source: conservation of volume; Forging Industry Association, design rules for upset forgings.
  */
-public final class Upset implements Feature {
+public final class Upset implements Feature, Outlined {
   private final String name;
   private final Section bar;
   private final Section widest;
@@ -192,6 +194,17 @@ public final class Upset implements Feature {
     return doubt == 0
         ? Estimate.exact(metal)
         : Estimate.of(metal.multiply(1 - doubt), metal, metal.multiply(1 + doubt));
+  }
+
+  /** {@return the step to its widest section, and its sides: straight, domed, a ball, barrelled} */
+  @Override
+  public Silhouette outline() {
+    return ledOn(Silhouette.from(bar), reach.withValue(0));
+  }
+
+  /** How it looks on what lies before it. */
+  Silhouette ledOn(Silhouette before, Measure<Length> at) {
+    return solid.led(before, at, widest, end, reach);
   }
 
   /** {@return its finished length} */

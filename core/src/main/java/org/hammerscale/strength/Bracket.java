@@ -142,6 +142,26 @@ public final class Bracket {
     return new Bracket(load, distance, heights, true);
   }
 
+  /** {@return what presses down on it} */
+  public Measure<Force> load() {
+    return load;
+  }
+
+  /** {@return from the wall to the load} */
+  public Measure<Length> distance() {
+    return distance;
+  }
+
+  /** {@return each screw's height above the foot, as they were told} */
+  public List<Measure<Length>> heights() {
+    return heights;
+  }
+
+  /** {@return how high above the foot the plate turns: not at all, or at its lowest screw} */
+  public Measure<Length> turningHeight() {
+    return onLowest ? lowest() : distance.withValue(0);
+  }
+
   /**
    * How a screw is pulled out of the wall.
    *

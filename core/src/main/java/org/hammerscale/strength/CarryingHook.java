@@ -123,6 +123,11 @@ public final class CarryingHook {
     return inside;
   }
 
+  /** {@return how far beyond the centre of the bend the load hangs, away from the section} */
+  public Measure<Length> loadBeyondCentre() {
+    return beyond;
+  }
+
   /** {@return r, from the centre of the bend to the middle of the metal, in the radius's unit} */
   public Measure<Length> centroidRadius() {
     return length(section.radii(Notes.NONE, units(), inside).centroid());

@@ -70,6 +70,21 @@ public final class HookSection {
     return new HookSection(wide, narrow, Arguments.positive("depth", depth), false);
   }
 
+  /** {@return how wide it is at the inside of the bend, or its diameter} */
+  public Measure<Length> innerWidth() {
+    return inner;
+  }
+
+  /** {@return how wide it is at the outside of the bend, or its diameter} */
+  public Measure<Length> outerWidth() {
+    return outer;
+  }
+
+  /** {@return whether it is round} */
+  public boolean isRound() {
+    return round;
+  }
+
   /** {@return how deep it is, from the inside of the bend to its outside} */
   public Measure<Length> depth() {
     return depth;

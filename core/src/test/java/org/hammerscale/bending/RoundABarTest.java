@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Workings;
@@ -15,6 +16,27 @@ import org.junit.jupiter.api.function.Executable;
 
 /** What goes round a bar: collars, baskets, chains, and the proportions of hooks. */
 class RoundABarTest {
+  @Test
+  void aCollarsLineIsAsLongAsItsMiddle() {
+    List<Collar> collars =
+        List.of(
+            Collar.around(Section.flat(inches(1), inches("1/2")), inches("1/8")),
+            Collar.around(Section.round(millimetres(16)), millimetres(3)),
+            Collar.aroundBars(3, Section.flat(millimetres(12), millimetres(5)), millimetres(3)),
+            Collar.aroundBars(4, Section.round(millimetres(10)), millimetres(2)).lapped());
+    for (Collar collar : collars) {
+      MeanLine line = collar.line();
+      assertEquals(collar.meanLine().getValue(), line.length().getValue(), 1e-9);
+      double[] points = line.points(millimetres(0), ShopUnits.MILLIMETRE);
+      int n = points.length;
+      assertEquals(0, Math.hypot(points[n - 2] - points[0], points[n - 1] - points[1]), 1e-9);
+    }
+    assertEquals(
+        "bundle must be round, square or flat to have its line laid out, was 1 in hexagon; give"
+            + " its bars to aroundBars(…), or try the collar on the bundle",
+        refusal(() -> Collar.around(Section.hexagon(inches(1)), inches("1/8")).line()));
+  }
+
   @Test
   void collarTakesTheBundleOrItsBars() {
     Collar outline = Collar.around(Section.flat(inches(1), inches("1/2")), inches("1/8"));
@@ -47,6 +69,24 @@ class RoundABarTest {
     assertTrue(
         refusal(() -> Collar.aroundBars(2, Section.hexagon(inches(1)), inches(1)))
             .contains("around(…)"));
+  }
+
+  @Test
+  void basketBulgesFromWeldToWeld() {
+    Basket basket = Basket.ofFour(Section.round(millimetres(8)), millimetres(120), 1);
+    assertEquals(Section.round(millimetres(8)), basket.rod());
+    assertEquals(millimetres(120), basket.height());
+    assertEquals(1, basket.turns());
+    double weld = 8 / Math.sqrt(2);
+    assertEquals(weld, basket.radiusAt(millimetres(0), millimetres(30)).getValue(), 1e-12);
+    assertEquals(30, basket.radiusAt(millimetres(60), millimetres(30)).getValue(), 1e-12);
+    assertEquals(
+        weld + (30 - weld) / 2,
+        basket.radiusAt(millimetres(20), millimetres(30)).getValue(),
+        1e-12);
+    assertTrue(
+        refusal(() -> basket.radiusAt(millimetres(121), millimetres(30)))
+            .startsWith("above must be at most the height of 120 mm, was 121 mm"));
   }
 
   @Test

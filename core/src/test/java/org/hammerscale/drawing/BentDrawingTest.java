@@ -9,11 +9,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.hammerscale.bending.Bent;
+import org.hammerscale.bending.Collar;
 import org.hammerscale.bending.Hook;
 import org.hammerscale.bending.Joggle;
 import org.hammerscale.bending.Link;
 import org.hammerscale.bending.Ring;
 import org.hammerscale.bending.Scroll;
+import org.hammerscale.internal.pen.Box;
 import org.hammerscale.stock.Section;
 import org.junit.jupiter.api.Test;
 
@@ -52,7 +54,27 @@ class BentDrawingTest {
     assertTrue(
         BentDrawing.of(hook)
             .toString()
-            .startsWith("drawing of bent work, scale 1 : 1\n  open hook"));
+            .startsWith(
+                "drawing of bent work, scale 1 : 1\n  open hook of 3/8 in round, mean line"));
+  }
+
+  @Test
+  void aCollarIsDrawnRoundItsBars() {
+    Section square = Section.square(millimetres(12));
+    Collar collar = Collar.aroundBars(2, square, millimetres(3));
+    Drawing drawing =
+        BentDrawing.of(collar.line(), Section.flat(millimetres(10), millimetres(3))).drawing();
+    Picture picture = Picture.of(drawing);
+    Box inner = new Box(-12, -13.5, 12, -1.5);
+    for (double[] point : picture.all("face").get(0).points()) {
+      boolean onSide = Math.abs(Math.abs(point[0]) - 12) < EXACT;
+      boolean onTop = Math.abs(Math.abs(point[1] + 7.5) - 6) < EXACT;
+      assertTrue(inner.grown(EXACT).with(point[0], point[1]).width() < 24.001 && (onSide || onTop));
+    }
+    assertTrue(picture.words().containsAll(List.of("30 mm", "18 mm")));
+    assertEquals("bent bar of 10 mm × 3 mm flat", drawing.title());
+    assertTrue(drawing.description().contains("along the chain line 81.42 mm"));
+    picture.assertLegible();
   }
 
   @Test

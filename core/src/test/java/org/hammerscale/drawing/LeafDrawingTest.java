@@ -13,8 +13,10 @@ import java.util.TreeSet;
 import org.hammerscale.fastening.MetricWoodScrew;
 import org.hammerscale.fastening.WoodScrew;
 import org.hammerscale.forging.End;
+import org.hammerscale.forging.Head;
 import org.hammerscale.forging.Shoulder;
 import org.hammerscale.forging.Taper;
+import org.hammerscale.forging.Tenon;
 import org.hammerscale.hinge.Barrel;
 import org.hammerscale.hinge.BarrelEnd;
 import org.hammerscale.hinge.HingePair;
@@ -285,5 +287,44 @@ class LeafDrawingTest {
     assertTrue(
         message.startsWith("width of the piece must be at least 0.001 mm on the paper, was"),
         message);
+  }
+
+  @Test
+  void whatIsThickStandsClearOfItsOtherView() {
+    Section rod = Section.round(millimetres(16));
+    Section square = Section.square(millimetres(30));
+    Section peg = Section.round(millimetres(10));
+    Tenon tenon = Tenon.between(square, peg).through(millimetres(8), Head.snap(peg));
+    List<Piece> pieces =
+        List.of(
+            Piece.of(
+                Bar.of(rod, Material.MILD_STEEL),
+                Plain.of(rod, millimetres(60)),
+                Head.ball(rod, millimetres(30))),
+            Piece.of(
+                Bar.of(square, Material.MILD_STEEL), Plain.of(square, millimetres(60)), tenon));
+    for (Piece piece : pieces) {
+      Picture picture = Picture.of(LeafDrawing.of(piece).drawing());
+      picture.assertLegible();
+      double low = highest(picture.all("side"), -1);
+      double high = highest(picture.all("face"), 1);
+      assertTrue(high > low + 5, "plan to " + low + ", edge from " + high);
+      List<Picture.Shape> faces = picture.all("face");
+      double above = faces.get(0).points().get(0)[1];
+      double below = faces.get(1).points().get(0)[1];
+      List<double[]> last = faces.get(3).points();
+      double tip = last.get(last.size() - 1)[1];
+      assertEquals((above + below) / 2, tip, EXACT, "about the middle");
+    }
+  }
+
+  /** The highest level of lines, or the lowest. */
+  private static double highest(List<Picture.Shape> shapes, int sign) {
+    return sign
+        * shapes.stream()
+            .flatMap(shape -> shape.points().stream())
+            .mapToDouble(point -> sign * point[1])
+            .min()
+            .orElseThrow();
   }
 }

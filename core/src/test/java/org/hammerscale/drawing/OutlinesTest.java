@@ -1,5 +1,6 @@
 package org.hammerscale.drawing;
 
+import static org.hammerscale.units.Measures.degrees;
 import static org.hammerscale.units.Measures.inches;
 import static org.hammerscale.units.Measures.millimetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -9,7 +10,10 @@ import java.util.List;
 import java.util.Map;
 import org.hammerscale.forging.End;
 import org.hammerscale.forging.HandAllowance;
+import org.hammerscale.forging.Head;
 import org.hammerscale.forging.Shoulder;
+import org.hammerscale.forging.Tenon;
+import org.hammerscale.forging.Upset;
 import org.hammerscale.punching.FlatEye;
 import org.hammerscale.punching.Hole;
 import org.hammerscale.punching.HotCut;
@@ -81,6 +85,53 @@ class OutlinesTest {
       assertEquals(
           feature.reach().in(ShopUnits.MILLIMETRE), edge[edge.length - 2], 1e-6, "its reach");
     }
+  }
+
+  /** The metal of what is round throughout: its rim turned about the middle line. */
+  private static double turned(Silhouette look) {
+    double[] rim = look.rims(ShopUnits.MILLIMETRE).get(0);
+    double sum = 0;
+    for (int i = 2; i < rim.length / 2; i += 2) {
+      double a = rim[i - 1];
+      double b = rim[i + 1];
+      sum += Math.PI * (rim[i] - rim[i - 2]) * (a * a + a * b + b * b) / 3;
+    }
+    return sum;
+  }
+
+  @Test
+  void headsAndTenonsHoldTheirMetalTurned() {
+    Section shank = Section.round(millimetres(10));
+    Section wide = Section.round(millimetres(18));
+    Tenon tenon =
+        Tenon.between(Section.round(millimetres(16)), shank)
+            .through(millimetres(8), Head.snap(shank));
+    List<Feature> features =
+        List.of(
+            Head.snap(shank),
+            Head.pan(shank),
+            Head.dome(shank, wide, millimetres(5)),
+            Head.ball(shank, inches(1)),
+            Head.tapered(shank, wide, Section.round(millimetres(12)), millimetres(6)),
+            Head.countersunk(shank, millimetres(20), degrees(90)),
+            Upset.barrelled(shank, wide, inches(1)),
+            Upset.flared(shank, wide, millimetres(30)),
+            Upset.to(shank, wide, millimetres(12)),
+            tenon,
+            tenon.inHole(Section.round(millimetres(11))));
+    for (Feature feature : features) {
+      double kept = feature.metalKept().likely().in(ShopUnits.CUBIC_MILLIMETRE);
+      Silhouette look = Silhouette.of(feature);
+      assertEquals(kept, turned(look), kept * 1e-3, feature.toString());
+      double[] edge = look.edge(ShopUnits.MILLIMETRE);
+      double reach = feature.reach().in(ShopUnits.MILLIMETRE);
+      assertEquals(reach, edge[edge.length - 2], 1e-6, feature.toString());
+    }
+    double[] step = Silhouette.of(tenon).edge(ShopUnits.MILLIMETRE);
+    assertEquals(16, step[1], 1e-9, "the bar");
+    assertEquals(10, step[3], 1e-9, "its shoulder");
+    Upset flush = Head.countersunkOverGrip(shank, millimetres(20), degrees(90));
+    assertEquals(0, flush.outline().edge(ShopUnits.MILLIMETRE)[2], 1e-9);
   }
 
   @Test

@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
@@ -35,6 +36,16 @@ class BracketTest {
     assertEquals(pulls, SHELF.footPush().getValue(), 1e-12);
     assertEquals(newtons(100), SHELF.shear());
     assertEquals(Math.hypot(SHELF.pull(1).getValue(), 100), SHELF.resultant(1).getValue(), 1e-12);
+  }
+
+  @Test
+  void knowsWhereItsScrewsAndItsLoadAre() {
+    Bracket bracket = BARE.screwedAt(millimetres(200), millimetres(40));
+    assertEquals(newtons(200), bracket.load());
+    assertEquals(millimetres(150), bracket.distance());
+    assertEquals(List.of(millimetres(200), millimetres(40)), bracket.heights());
+    assertEquals(millimetres(0), bracket.turningHeight());
+    assertEquals(millimetres(40), bracket.turningOnLowest().turningHeight());
   }
 
   @Test

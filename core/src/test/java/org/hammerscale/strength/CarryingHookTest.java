@@ -6,6 +6,7 @@ import static org.hammerscale.units.Measures.millimetres;
 import static org.hammerscale.units.Measures.newtons;
 import static org.hammerscale.units.Measures.poundsForce;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -86,6 +87,16 @@ class CarryingHookTest {
   }
 
   @Test
+  void aSectionKnowsItsSizes() {
+    HookSection drawn = DRAWN.section();
+    assertEquals(millimetres(30), drawn.innerWidth());
+    assertEquals(millimetres(12), drawn.outerWidth());
+    assertFalse(drawn.isRound());
+    assertTrue(ROUND.section().isRound());
+    assertEquals(ROUND.section().depth(), ROUND.section().innerWidth());
+  }
+
+  @Test
   void plasticFibresBalance() {
     for (CarryingHook hook : new CarryingHook[] {ROUND, DRAWN}) {
       double ri = hook.insideRadius().getValue();
@@ -112,6 +123,8 @@ class CarryingHookTest {
   @Test
   void farLoadBendsMore() {
     CarryingHook far = DRAWN.withLoadBeyondCentre(millimetres(20));
+    assertEquals(millimetres(20), far.loadBeyondCentre());
+    assertEquals(millimetres(0), DRAWN.loadBeyondCentre());
     assertTrue(far.innerStress(newtons(100)).isGreaterThan(DRAWN.innerStress(newtons(100))));
     // The arm grows from 47.14 to 67.14 mm; the couple alone grows with it.
     double couple = DRAWN.innerStressOfCouple(newtons(100), millimetres(20)).getValue();

@@ -22,4 +22,4 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(
     value = 3,
     jvmArgs = {"-Xms512m", "-Xmx512m", "-XX:+UseSerialGC", "-XX:+AlwaysPreTouch"})
-abstract class SteadyBenchmark {}
+public abstract class SteadyBenchmark {}

@@ -147,7 +147,11 @@ final class FrontSheet {
     }
   }
 
+  /** What is too long at the tip; of a leaf that nobody draws there is nothing. */
   private void tip(Trim trim) {
+    if (trim.length().high().getValue() == 0) {
+      return;
+    }
     sheet.entry(
         "Tip",
         "once drawn cut it %s from R; about %s of %s × %s goes",

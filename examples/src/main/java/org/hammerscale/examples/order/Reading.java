@@ -51,7 +51,7 @@ public record Reading<T>(String accepted, Function<String, ? extends T> reader, 
           Measures.inches(0));
 
   public static final Reading<Section> SECTION =
-      new Reading<>(SectionText.ACCEPTED, SectionText::parse, Section.square(Measures.inches(1)));
+      new Reading<>(SectionText.ACCEPTED, Reading::section, Section.square(Measures.inches(1)));
 
   public static final Reading<Section> ROUND =
       new Reading<>(
@@ -170,8 +170,14 @@ public record Reading<T>(String accepted, Function<String, ? extends T> reader, 
     return oneOf(known);
   }
 
-  private static Section round(String text) {
+  private static Section section(String text) {
     Section section = SectionText.parse(text);
+    length(section.width().toString());
+    return section;
+  }
+
+  private static Section round(String text) {
+    Section section = section(text);
     if (!section.isRound()) {
       throw new IllegalArgumentException(Fault.echo(text) + " is not round");
     }

@@ -101,7 +101,8 @@ public final class BenchCard {
     page.element(
         "details",
         () -> {
-          page.words("summary", "Reasons, sources and cautions: " + order.name());
+          String of = set.orders().size() == 1 ? order.name() : order.name() + ", " + order.what();
+          page.words("summary", "Reasons, sources and cautions: " + of);
           new CardParts(page).write(back.parts());
         },
         "class",

@@ -41,7 +41,8 @@ final class BackSheet {
     sheet.wrapped(
         "",
         2,
-        "What stands in one working is not said again in the next. Tapers: "
+        Reasons.ONCE
+            + " Tapers: "
             + order.taperWork()
             + ", a hand's breadth at a time. Weights: "
             + pair.strap().material()

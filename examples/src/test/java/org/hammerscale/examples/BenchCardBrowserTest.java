@@ -36,16 +36,23 @@ class BenchCardBrowserTest {
 
   @Test
   void printsAFrontOnAPageAndItsBarsTrue() throws IOException, InterruptedException {
-    List<String> inches = new ArrayList<>();
+    List<String> inches = new ArrayList<>(); // the gate alone, on Letter
+    List<String> hasp = new ArrayList<>(); // and a hasp for it
+    String kind = "";
     for (String line : JobSheet.sampleLines()) {
-      if (line.matches("make,.*thumb latch")) {
-        break;
+      kind = line.startsWith("make") ? line : kind;
+      String[] cells = line.split(",", 3);
+      boolean isRow = !line.startsWith("#") && !line.isBlank() && !line.startsWith("make");
+      if (kind.endsWith("strap hinges")) {
+        inches.add(isRow ? cells[0] + "," + cells[1] : line);
+      } else if (kind.endsWith("hasp")) {
+        hasp.add(line.replace("Chapel cupboard", "Walled-garden gate"));
       }
-      String[] cells = line.split(",", 3); // the gate alone, on Letter
-      inches.add(line.matches("(#|make).*") || line.isBlank() ? line : cells[0] + "," + cells[1]);
     }
     printsTrue(BenchCardTest.sample(), 8, 3);
     printsTrue(BenchCardTest.card(inches), 1, 1);
+    inches.addAll(hasp);
+    printsTrue(BenchCardTest.card(inches), 2, 1);
   }
 
   private void printsTrue(String card, int jobs, int hinges)

@@ -143,6 +143,7 @@ class OrderKindsTest {
     assertFault("hasp", "legs, long", "accepted: in line or across");
     assertFault("slide bolt", "knob, none", "accepted: the knob's diameter, such as 4 mm, or tail");
     assertFault("slide bolt", "count, 0", "\"0\" is no count; accepted: a whole number from 1 to");
+    assertFault("slide bolt", "coat, 2000 m", "2000 m is too much, no piece of a forge is so long");
     assertFault("slide bolt", "gap, -1 mm", "-1 mm is too little, it must not be negative");
     assertFault("pickets", "rake, 80°", "is too much; accepted: degrees up to 75");
   }

@@ -85,14 +85,14 @@ public final class BenchCard {
     order.front(front);
     CardText back = new CardText();
     order.back(back);
+    CardText belongs = new CardText();
+    set.write(belongs, order);
     // With its drawings the front has no more room, whatever the printed sheet has.
     List<String> pieces = order.blanks();
-    int blanks = Math.min(pieces.size(), MOST_BLANKS);
+    int blanks = Math.min(pieces.size(), MOST_BLANKS - belongs.parts().size());
     pieces.subList(0, blanks).forEach(front::fillIn);
     pieces.subList(blanks, pieces.size()).forEach(back::fillIn);
     front.overleaf(blanks < pieces.size());
-    CardText belongs = new CardText();
-    set.write(belongs, order);
     page.element("section", () -> front(order, belongs.parts(), front.parts()), "class", "front");
     List<Drawing> drawings = order.drawings();
     if (!drawings.isEmpty()) {
@@ -101,7 +101,8 @@ public final class BenchCard {
     page.element(
         "details",
         () -> {
-          page.words("summary", "Reasons, sources and cautions: " + order.name());
+          String of = set.orders().size() == 1 ? order.name() : order.name() + ", " + order.what();
+          page.words("summary", "Reasons, sources and cautions: " + of);
           new CardParts(page).write(back.parts());
         },
         "class",

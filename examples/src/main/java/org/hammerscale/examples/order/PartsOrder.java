@@ -242,7 +242,8 @@ public abstract class PartsOrder implements Order {
     coolings().values().forEach(cooling -> reasons.working(cooling.windowWorking()));
     parts().stream()
         .filter(Part::isForged)
-        .forEach(part -> reasons.working(part.marked().layout().working()));
+        .forEach(part -> reasons.working(part.name(), part.marked().layout().working()));
+    sheet.wrapped("", 2, Reasons.ONCE);
     reasons.sources();
     reasons.cautions(cautions, cautions());
   }

@@ -17,6 +17,7 @@ import org.hammerscale.stock.Section;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
+import org.hammerscale.units.ShopUnits;
 
 /**
  * How a cell is read.
@@ -28,6 +29,7 @@ import org.hammerscale.units.Measures;
  */
 public record Reading<T>(String accepted, Function<String, ? extends T> reader, T instead) {
   private static final double MOST_MINUTES = 60;
+  private static final double MOST_METRES = 1000;
   private static final String NONE = "none";
 
   /** A text that {@link OrderColumn#name} looks at. */
@@ -36,9 +38,7 @@ public record Reading<T>(String accepted, Function<String, ? extends T> reader, 
 
   public static final Reading<Measure<Length>> LENGTH =
       new Reading<>(
-          "a length such as 1 1/2 in or 40 mm",
-          text -> positive(Measures.length(text)),
-          Measures.inches(1));
+          "a length such as 1 1/2 in or 40 mm", text -> positive(length(text)), Measures.inches(1));
 
   public static final Reading<Measure<Length>> LENGTH_OR_ZERO =
       new Reading<>(LENGTH.accepted, Reading::notNegative, Measures.inches(0));
@@ -47,11 +47,11 @@ public record Reading<T>(String accepted, Function<String, ? extends T> reader, 
   public static final Reading<Measure<Length>> PLACE =
       new Reading<>(
           "a length such as 6 in, or -150 mm on the other side",
-          Measures::length,
+          Reading::length,
           Measures.inches(0));
 
   public static final Reading<Section> SECTION =
-      new Reading<>(SectionText.ACCEPTED, SectionText::parse, Section.square(Measures.inches(1)));
+      new Reading<>(SectionText.ACCEPTED, Reading::section, Section.square(Measures.inches(1)));
 
   public static final Reading<Section> ROUND =
       new Reading<>(
@@ -130,7 +130,7 @@ public record Reading<T>(String accepted, Function<String, ? extends T> reader, 
         text -> {
           List<Measure<Length>> all = new ArrayList<>();
           for (String one : text.equals(NONE) ? new String[0] : text.split(";", -1)) {
-            all.add(positive(Measures.length(one.strip())));
+            all.add(positive(length(one.strip())));
           }
           return all;
         },
@@ -141,7 +141,7 @@ public record Reading<T>(String accepted, Function<String, ? extends T> reader, 
   public static Reading<Optional<Measure<Length>>> lengthOr(String word, String accepted) {
     return new Reading<>(
         accepted,
-        text -> text.equals(word) ? Optional.empty() : Optional.of(positive(Measures.length(text))),
+        text -> text.equals(word) ? Optional.empty() : Optional.of(positive(length(text))),
         Optional.empty());
   }
 
@@ -170,12 +170,26 @@ public record Reading<T>(String accepted, Function<String, ? extends T> reader, 
     return oneOf(known);
   }
 
-  private static Section round(String text) {
+  private static Section section(String text) {
     Section section = SectionText.parse(text);
+    length(section.width().toString());
+    return section;
+  }
+
+  private static Section round(String text) {
+    Section section = section(text);
     if (!section.isRound()) {
       throw new IllegalArgumentException(Fault.echo(text) + " is not round");
     }
     return section;
+  }
+
+  private static Measure<Length> length(String text) {
+    Measure<Length> read = Measures.length(text);
+    if (Math.abs(read.in(ShopUnits.METRE)) > MOST_METRES) {
+      throw new IllegalArgumentException(read + " is too much, no piece of a forge is so long");
+    }
+    return read;
   }
 
   private static double number(String text, String unit, double most) {
@@ -198,7 +212,7 @@ public record Reading<T>(String accepted, Function<String, ? extends T> reader, 
   }
 
   private static Measure<Length> notNegative(String text) {
-    Measure<Length> read = Measures.length(text);
+    Measure<Length> read = length(text);
     if (read.getValue() < 0) {
       throw new IllegalArgumentException(read + " is too little, it must not be negative");
     }

@@ -21,6 +21,9 @@ import org.hammerscale.working.Working;
 
 /** The reasons on the back of a sheet: each working once, each source once, every caution. */
 public final class Reasons {
+  /** What a reader of several workings must know. */
+  public static final String ONCE = "What stands in one working is not said again in the next.";
+
   private static final List<String> LAST =
       List.of(
           "unknown scrap and reinforcing bar vary: use stock you know. Do not quench a load-bearing"
@@ -55,12 +58,18 @@ public final class Reasons {
 
   /** A working without the steps that an earlier one has in the same words. */
   public void working(Working working) {
+    working("", working);
+  }
+
+  /** The same, of one of several pieces that have such a working. */
+  public void working(String piece, Working working) {
     List<String> steps = steps(working).stream().filter(printed::add).toList();
     if (steps.isEmpty()) {
       return;
     }
     List<String> parts = new ArrayList<>();
-    parts.add(working.title() + " " + numbers(working) + ":");
+    String of = piece.isEmpty() ? "" : piece + ", ";
+    parts.add(of + working.title() + " " + numbers(working) + ":");
     steps.forEach(step -> parts.add(step + ";"));
     sheet.packed(parts);
   }

@@ -117,23 +117,19 @@ final class CabinHookView implements LatchDrawing.Kind {
     Box over = d.pen.box();
     List<Callout> along =
         List.of(
-            new Callout(x + wall[0], over.bottom(), size(d, hook.onWall()) + " wall"),
-            new Callout(x + door[0], over.bottom(), size(d, hook.onDoor()) + " door"));
+            new Callout(x + wall[0], over.bottom(), d.place(hook.onWall()) + " wall"),
+            new Callout(x + door[0], over.bottom(), d.place(hook.onDoor()) + " door"));
     d.sizes.running(new Callout(x, over.bottom(), "pin"), along, over.bottom() + OFF);
     List<Callout> offs = new ArrayList<>();
     if (hook.wallOff().getValue() != 0) {
-      offs.add(new Callout(x + wall[0], y - wall[1], size(d, hook.wallOff()) + " wall"));
+      offs.add(new Callout(x + wall[0], y - wall[1], d.place(hook.wallOff()) + " wall"));
     }
     if (hook.doorOff().getValue() != 0) {
-      offs.add(new Callout(x, y - door[1], size(d, hook.doorOff()) + " door"));
+      offs.add(new Callout(x, y - door[1], d.place(hook.doorOff()) + " door"));
     }
     if (!offs.isEmpty()) {
       d.sizes.runningDown(new Callout(x, y, "pin"), offs, over.left() - 5);
     }
-  }
-
-  private static String size(Draft d, Measure<Length> place) {
-    return d.text(place.getValue() < 0 ? place.negate() : place);
   }
 
   /** The face of door or wall, what lies behind it hatched. */
@@ -190,12 +186,7 @@ final class CabinHookView implements LatchDrawing.Kind {
     double neck = Math.sqrt(outer * outer - thick * thick / 4) - outer;
     left[0] = neck;
     right[0] = neck;
-    Path path = at.path(left);
-    double[] back = at.corners(right);
-    for (int i = back.length - 2; i >= 0; i -= 2) {
-      path.to(back[i], back[i + 1]);
-    }
-    d.pen.draw(Line.WIDE, "face", path);
+    d.pen.draw(Line.WIDE, "face", Draft.band(at, left, right));
     double angle = Math.asin(thick / 2 / outer);
     d.pen.draw(Line.WIDE, "ring", new Path().arc(centre, y, outer, angle, 2 * Math.PI - angle));
     d.pen.circle(Line.WIDE, "bore", centre, y, bore);

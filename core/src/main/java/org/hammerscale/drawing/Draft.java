@@ -4,8 +4,10 @@ import javax.measure.quantity.Length;
 import org.hammerscale.bending.MeanLine;
 import org.hammerscale.internal.pen.Box;
 import org.hammerscale.internal.pen.Dimensions;
+import org.hammerscale.internal.pen.Path;
 import org.hammerscale.internal.pen.Pen;
 import org.hammerscale.internal.pen.Scale;
+import org.hammerscale.internal.pen.Turned;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.LengthFormat;
 import org.hammerscale.units.Measure;
@@ -46,6 +48,21 @@ final class Draft {
       points[i] /= scale.reduction();
     }
     return points;
+  }
+
+  /** Both faces of a bent bar and its end, from its beginning out and back. */
+  static Path band(Turned at, double[] one, double[] other) {
+    Path path = at.path(one);
+    double[] back = at.corners(other);
+    for (int i = back.length - 2; i >= 0; i -= 2) {
+      path.to(back[i], back[i + 1]);
+    }
+    return path;
+  }
+
+  /** How far off a place is, whichever way it counts. */
+  String place(Measure<Length> place) {
+    return text(place.getValue() < 0 ? place.negate() : place);
   }
 
   /** A size as it is written beside the thing. */

@@ -18,7 +18,7 @@ import org.hammerscale.strength.HookSection;
  * <pre>{@code
  * HookSection drawn = HookSection.narrowing(millimetres(30), millimetres(12), millimetres(40));
  * CarryingHook hook = CarryingHook.of(drawn, millimetres(30));
- * HookDrawing.of(hook).drawing()   // hook of 30 mm inside, 12 mm outside, 40 mm deep, 30 mm inside radius, scale 1 : 1
+ * HookDrawing.of(hook).drawing().title()   // "hook of 30 mm inside, 12 mm outside, 40 mm deep, 30 mm inside radius"
  * }</pre>
  *
  * <p>In true scale unless told otherwise. Radii count from the centre of the bend. The rest of the

@@ -146,9 +146,7 @@ final class SlideBoltView implements LatchDrawing.Kind {
     }
     List<Callout> sizes = new ArrayList<>();
     for (Measure<Length> place : bolt.places()) {
-      boolean beyond = place.getValue() < 0;
-      Measure<Length> size = beyond ? place.negate() : place;
-      sizes.add(new Callout(x - d.of(place), over.bottom(), d.text(size)));
+      sizes.add(new Callout(x - d.of(place), over.bottom(), d.place(place)));
     }
     d.sizes.running(new Callout(x, over.bottom(), "edge"), sizes, over.bottom() + OFF);
   }

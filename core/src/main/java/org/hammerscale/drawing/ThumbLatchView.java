@@ -11,6 +11,7 @@ import org.hammerscale.internal.pen.Path;
 import org.hammerscale.internal.pen.Turned;
 import org.hammerscale.latch.Staple;
 import org.hammerscale.latch.ThumbLatch;
+import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
@@ -104,15 +105,11 @@ final class ThumbLatchView implements LatchDrawing.Kind {
     double plate = plate(d);
     MeanLine line = latch.handleLine();
     if (plate > 0) {
-      double high = d.of(latch.pieces().get(5).features().get(0).reach());
+      double high = d.of(backPlate().features().get(0).reach());
       d.pen.draw(Line.WIDE, "plate", Path.rectangle(new Box(face - plate, top, face, top + high)));
     }
     Turned at = new Turned(face - plate - d.of(half), top, -Math.PI / 2, false);
-    Path path = at.path(d.points(line, half));
-    double[] back = at.corners(d.points(line, half.negate()));
-    for (int i = back.length - 2; i >= 0; i -= 2) {
-      path.to(back[i], back[i + 1]);
-    }
+    Path path = Draft.band(at, d.points(line, half), d.points(line, half.negate()));
     d.pen.draw(Line.WIDE, "handle", path.close());
     double leg = top + d.of(latch.handle().features().get(0).reach()) + 3 * d.of(half);
     double left = d.pen.box().left();
@@ -121,9 +118,14 @@ final class ThumbLatchView implements LatchDrawing.Kind {
     return d.pen.box().bottom();
   }
 
+  /** The last of the pieces, if there is one. */
+  private Piece backPlate() {
+    return latch.pieces().get(latch.pieces().size() - 1);
+  }
+
   /** How thick the plate under the handle is, if it has one. */
   private double plate(Draft d) {
-    return latch.hasBackPlate() ? d.of(latch.pieces().get(5).bar().section().thickness()) : 0;
+    return latch.hasBackPlate() ? d.of(backPlate().bar().section().thickness()) : 0;
   }
 
   /** A stretch of the door, cut across, that goes on beyond the picture at one end. */
@@ -209,8 +211,7 @@ final class ThumbLatchView implements LatchDrawing.Kind {
     List<Callout> along = new ArrayList<>();
     for (int i = 0; i < names.length; i++) {
       Measure<Length> place = latch.places().get(i);
-      Measure<Length> size = place.getValue() < 0 ? place.negate() : place;
-      along.add(new Callout(x + d.of(place), bottom, d.text(size) + names[i]));
+      along.add(new Callout(x + d.of(place), bottom, d.place(place) + names[i]));
     }
     double tip = rest.point(d.of(latch.length()), 0)[0];
     along.add(new Callout(tip, bottom, d.text(latch.length()) + " tip"));

@@ -308,7 +308,9 @@ class LatchDrawingTest {
     int drawn = 0;
     for (int i = 0; i < 300; i++) {
       for (LatchDrawing each : Latches.any(random)) {
-        Picture.of(each.reducedTo(1 + random.nextInt(5)).drawing()).assertLegible();
+        LatchDrawing small = each.reducedTo(1 + random.nextInt(5));
+        LatchDrawing read = random.nextBoolean() ? small.on(Graduation.SIXTY_FOURTH) : small;
+        Picture.of(read.drawing()).assertLegible();
         drawn++;
       }
     }

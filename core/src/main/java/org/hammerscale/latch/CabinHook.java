@@ -87,10 +87,19 @@ public final class CabinHook {
       this.length = exact;
       this.opening = asked.opening;
     } else {
-      this.length = rule.nearest(exact).to(unit);
+      this.length = onRule(rule, exact).to(unit);
       this.opening = circles.near(asked.opening, length);
     }
     checkRoom();
+  }
+
+  /** The nearest mark at which the hook still reaches: at its farthest and nearest it just does. */
+  private Measure<Length> onRule(Graduation<Length> rule, Measure<Length> exact) {
+    Measure<Length> nearest = rule.nearest(exact);
+    if (circles.reach(nearest)) {
+      return nearest;
+    }
+    return nearest.isGreaterThan(exact) ? rule.downTo(exact) : rule.upTo(exact);
   }
 
   /**

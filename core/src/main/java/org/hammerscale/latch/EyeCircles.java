@@ -40,12 +40,24 @@ final class EyeCircles {
     return Math.atan2(wallOut.in(unit), wallAlong.in(unit));
   }
 
+  /** Whether a hook of this length goes from eye to eye at any opening. */
+  boolean reach(Measure<Length> seatToSeat) {
+    return Math.abs(cosine(seatToSeat.in(unit))) <= 1;
+  }
+
+  /** Of the angle at the pin between the two eyes. */
+  private double cosine(double l) {
+    double w = Math.hypot(wallAlong.in(unit), wallOut.in(unit));
+    double rho = Math.hypot(doorAlong.in(unit), doorOut.in(unit));
+    return (w * w + rho * rho - l * l) / (2 * w * rho);
+  }
+
   /** The angle at which the circles cross, on one side. */
   private double crossing(Measure<Length> seatToSeat, double side) {
     double l = seatToSeat.in(unit);
     double w = Math.hypot(wallAlong.in(unit), wallOut.in(unit));
     double rho = Math.hypot(doorAlong.in(unit), doorOut.in(unit));
-    double cosine = (w * w + rho * rho - l * l) / (2 * w * rho);
+    double cosine = cosine(l);
     if (!(Math.abs(cosine) <= 1)) {
       throw new IllegalArgumentException(
           "seatToSeat must be from "

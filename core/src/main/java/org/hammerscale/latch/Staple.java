@@ -231,8 +231,9 @@ public final class Staple {
     List<Caution> cautions = new ArrayList<>();
     cautions.add(
         Caution.danger(
-            "wear eye protection when driving a staple; bore for its legs so that the wood does"
-                + " not split, its two legs never in one line of the grain"));
+            "wear eye protection when driving a staple; bore for its legs, and where both stand in"
+                + " one line of the grain bore them full depth and keep off the board's end, or the"
+                + " wood splits"));
     if (clenched) {
       cautions.add(
           Caution.limit(

@@ -85,7 +85,7 @@ class HookDrawingTest {
 
   @Test
   void refusesWhatNoPaperHolds() {
-    CarryingHook vast = CarryingHook.of(HookSection.of(Section.square(inches(1))), metres(101));
+    CarryingHook vast = CarryingHook.of(HookSection.of(Section.square(inches(5))), metres(101));
     assertTrue(
         assertThrows(IllegalArgumentException.class, HookDrawing.of(vast)::drawing)
             .getMessage()

@@ -116,6 +116,31 @@ class CabinHookTest {
     assertEquals(used, hook.eye().layout().cutLength().likely().in(ShopUnits.MILLIMETRE), 1e-9);
   }
 
+  /** Where the hook is near its shortest no rule may make it too short to reach. */
+  @Test
+  void everyOpeningFindsAMarkThatReaches() {
+    for (double onWall : new double[] {-300.3, -399.8, -150}) {
+      for (double degrees = 1; degrees < 270; degrees += 0.25) {
+        CabinHookBuilder asked =
+            CabinHook.betweenEyes(millimetres(400.4), millimetres(onWall), ROD)
+                .withScrewEyes(WIRE, millimetres(45))
+                .heldOpen(degrees(degrees));
+        try {
+          asked.hook();
+        } catch (IllegalArgumentException e) {
+          continue; // too near to one line with the pin, whatever the rule
+        }
+        try {
+          CabinHook hook = asked.on(MILLIMETRE).hook();
+          assertEquals(0, hook.length().in(ShopUnits.MILLIMETRE) % 1, 1e-9);
+        } catch (IllegalArgumentException e) {
+          String said = String.valueOf(e.getMessage());
+          assertFalse(said.startsWith("seatToSeat"), degrees + "° from " + onWall + ": " + said);
+        }
+      }
+    }
+  }
+
   @Test
   void refusesWhatCannotHold() {
     assertTrue(

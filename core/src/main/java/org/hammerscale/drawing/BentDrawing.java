@@ -18,8 +18,9 @@ import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 
 /**
- * Bent work to lay the hot iron on: its mean line and both its faces, with a stroke across where a
- * bend begins. Other names: {@index pattern}, {@index "full-size drawing"}.
+ * Bent work, or any bar that follows a line, to lay the hot iron on: its mean line and both its
+ * faces, with a stroke across where a bend begins. Other names: {@index pattern}, {@index
+ * "full-size drawing"}.
  *
  * <pre>{@code
  * Hook hook = Hook.open(inches("1 1/2"), Section.round(inches("3/8"))).withTip(inches("1/2"));

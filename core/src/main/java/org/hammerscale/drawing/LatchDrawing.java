@@ -28,7 +28,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>In true scale unless told otherwise. What moves is drawn at rest in wide lines and at the
  * other end of its way in narrow ones of dashes and two dots; hidden edges are dashed. Sizes are
- * those of the answers, and are read on the rule if one is told.
+ * those of the answers, and are read on the rule if one is told. A whole door is best reduced; the
+ * hook on it is laid on a {@link BentDrawing} of its line.
  */
 public final class LatchDrawing {
   /** How one kind is shown. */

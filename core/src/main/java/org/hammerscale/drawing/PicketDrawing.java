@@ -84,10 +84,12 @@ public final class PicketDrawing {
     double lean = Math.tan(layout.rake().in(ShopUnits.RADIAN));
     post(draft, 0, -POST, lean);
     post(draft, length, POST, lean);
+    List<Measure<Length>> edges = layout.edges();
+    List<Measure<Length>> farEdges = layout.farEdges();
     List<double[]> covers = new ArrayList<>();
-    for (int i = 0; i < layout.pickets(); i++) {
-      double near = draft.of(layout.edges().get(i));
-      double far = draft.of(layout.farEdges().get(i));
+    for (int i = 0; i < edges.size(); i++) {
+      double near = draft.of(edges.get(i));
+      double far = draft.of(farEdges.get(i));
       upright(draft, "picket", near, lean);
       upright(draft, "picket", far, lean);
       covers.add(new double[] {near, far});

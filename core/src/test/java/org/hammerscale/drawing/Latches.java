@@ -3,6 +3,7 @@ package org.hammerscale.drawing;
 import static org.hammerscale.units.Measures.degrees;
 import static org.hammerscale.units.Measures.inches;
 import static org.hammerscale.units.Measures.millimetres;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -238,9 +239,8 @@ final class Latches {
     try {
       all.add(attempt.make());
     } catch (IllegalArgumentException cannotBe) {
-      if (cannotBe.getMessage() == null) {
-        throw cannotBe;
-      }
+      // No smith makes it; he is told what to change.
+      assertTrue(cannotBe.getMessage().contains("; "), cannotBe.getMessage());
     }
   }
 }

@@ -144,9 +144,13 @@ public final class PicketDrawing {
     for (int i = 1; i < gaps.size(); i++) {
       widest = gaps.get(i).isGreaterThan(gaps.get(widest)) ? i : widest;
     }
-    gap(d, 0, length, over.top() - OFF);
+    // What stands farther left is told higher up, so that its words pass over the lines of the
+    // other.
     if (widest > 0) {
-      gap(d, widest, length, over.top() - 2 * OFF - 2);
+      gap(d, widest, length, over.top() - OFF);
+      gap(d, 0, length, over.top() - 2 * OFF - 2);
+    } else {
+      gap(d, 0, length, over.top() - OFF);
     }
   }
 

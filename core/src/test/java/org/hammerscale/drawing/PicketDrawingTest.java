@@ -39,6 +39,7 @@ class PicketDrawingTest {
   private static List<PicketLayout> layouts() {
     return List.of(
         FENCE,
+        PicketRow.across(inches(72)).of(inches("1/2")).pickets(16).layout().on(SIXTEENTH),
         stairs().layout(),
         stairs().layout().on(MILLIMETRE),
         PicketRow.across(millimetres(60)).of(millimetres(2)).pickets(3).layout(),

@@ -7,6 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.hammerscale.examples.carry.BracketItem;
+import org.hammerscale.examples.carry.BracketOrder;
+import org.hammerscale.examples.carry.CarryingHookItem;
+import org.hammerscale.examples.carry.CarryingHookOrder;
 import org.hammerscale.examples.latch.BoltItem;
 import org.hammerscale.examples.latch.BoltOrder;
 import org.hammerscale.examples.latch.HaspItem;
@@ -29,7 +33,9 @@ enum OrderKind {
   SLIDE_BOLT(BoltItem.ALL, (job, trials) -> BoltOrder.from(job)),
   CABIN_HOOK(HookItem.ALL, (job, trials) -> HookOrder.from(job)),
   HASP(HaspItem.ALL, (job, trials) -> HaspOrder.from(job)),
-  PICKETS(PicketItem.ALL, (job, trials) -> PicketOrder.from(job));
+  PICKETS(PicketItem.ALL, (job, trials) -> PicketOrder.from(job)),
+  BRACKET(BracketItem.ALL, (job, trials) -> BracketOrder.from(job)),
+  CARRYING_HOOK(CarryingHookItem.ALL, (job, trials) -> CarryingHookOrder.from(job));
 
   /** Makes a job of what its column says. */
   private interface Maker {

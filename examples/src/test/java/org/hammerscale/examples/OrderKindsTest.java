@@ -154,7 +154,9 @@ class OrderKindsTest {
     lines.set(make - 1, "make, thumb lach");
     String lach = ", make: \"thumb lach\" is nothing made here; write thumb latch";
     assertEquals(List.of("line " + make + lach), faults(lines));
-    String known = "accepted: strap hinges, thumb latch, slide bolt, cabin hook, hasp, pickets";
+    String known =
+        "accepted: strap hinges, thumb latch, slide bolt, cabin hook, hasp, pickets, bracket, carrying"
+            + " hook";
     lines.set(make - 1, "make, garden gnome");
     String gnome = "line " + make + ", make: \"garden gnome\" is nothing made here; " + known;
     assertEquals(List.of(gnome), faults(lines));

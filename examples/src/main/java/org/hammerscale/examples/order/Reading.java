@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
+import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
@@ -77,6 +78,18 @@ public record Reading<T>(String accepted, Function<String, ? extends T> reader, 
                   ? Measures.fahrenheit(number(text, "°F", 9999))
                   : Measures.celsius(number(text, "°C", 9999)),
           Measures.celsius(1100));
+
+  /** What hangs or stands on something, as the force that it weighs. */
+  public static final Reading<Measure<Force>> LOAD =
+      new Reading<>(
+          LoadText.ACCEPTED,
+          text ->
+              LoadText.weightOf(
+                  positive(
+                      text.endsWith("lb")
+                          ? Measures.pounds(number(text, "lb", 9999))
+                          : Measures.kilograms(number(text, "kg", 9999)))),
+          Measures.newtons(1));
 
   public static final Reading<Measure<Time>> MINUTES =
       new Reading<>(

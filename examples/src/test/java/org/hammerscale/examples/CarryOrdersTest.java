@@ -1,0 +1,208 @@
+package org.hammerscale.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.hammerscale.cutting.Rack;
+import org.hammerscale.examples.order.CutSheet;
+import org.hammerscale.examples.order.Fault;
+import org.hammerscale.examples.order.Order;
+import org.hammerscale.examples.order.SheetText;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.xml.sax.InputSource;
+
+/** Brackets and carrying hooks as they are ordered: sums by hand, and what is refused. */
+class CarryOrdersTest {
+  private static List<String> sample() throws IOException {
+    try (var in = CarryOrdersTest.class.getResourceAsStream("carry.csv");
+        var reader =
+            new BufferedReader(
+                new InputStreamReader(Objects.requireNonNull(in), StandardCharsets.UTF_8))) {
+      return reader.lines().toList();
+    }
+  }
+
+  private static List<Order> orders() throws IOException {
+    OrderFile file = OrderFile.of(sample());
+    assertEquals(List.of(), file.faults());
+    return file.orders();
+  }
+
+  /** The front of a job, in one line so that words are found across line ends. */
+  private static String front(int job) throws IOException {
+    SheetText sheet = new SheetText(80);
+    orders().get(job).front(sheet);
+    return sheet.toString().replaceAll("\\s+", " ");
+  }
+
+  private static void assertSays(String sheet, String words) {
+    assertTrue(sheet.contains(words), () -> words + "\n" + sheet);
+  }
+
+  /** The one fault of the sample with a line said otherwise. */
+  private static void assertFault(String line, String of, String words) throws IOException {
+    assertFault(line, of, line.substring(0, line.indexOf(',')), words);
+  }
+
+  /** The same where the fault is told of another item, which is to be looked at first. */
+  private static void assertFault(String line, String of, String blamed, String words)
+      throws IOException {
+    String item = line.substring(0, line.indexOf(','));
+    List<String> lines = new ArrayList<>(sample());
+    int from = of.equals("carrying hook") ? lines.indexOf("make,            carrying hook") : 0;
+    int at = from;
+    while (!lines.get(at).startsWith(item + ",")) {
+      at++;
+    }
+    lines.set(at, line);
+    List<String> faults = OrderFile.of(lines).faults().stream().map(Fault::toString).toList();
+    assertEquals(1, faults.size(), faults::toString);
+    String place = blamed.equals(item) ? "line " + (at + 1) + ", " : ", ";
+    assertTrue(faults.get(0).contains(place + blamed), faults::toString);
+    assertTrue(faults.get(0).contains(words), faults::toString);
+  }
+
+  @Test
+  void everyFrontFitsItsPage() throws IOException {
+    String printed = Sheets.of(orders(), CutSheet.of(orders(), Rack.empty()));
+    String[] pages = printed.split("={72}\n", -1);
+    assertEquals(1 + 4 + 1, pages.length, "four jobs and the cut list");
+    for (int job = 1; job <= 4; job++) {
+      String front = pages[job].substring(0, pages[job].indexOf("-".repeat(72)));
+      assertTrue(front.lines().count() <= 60, front);
+      assertTrue(front.lines().allMatch(line -> line.length() <= 80), front);
+      assertTrue(front.lines().filter(line -> line.startsWith("! ")).count() <= 3, front);
+      assertSays(front, "first yield");
+    }
+  }
+
+  @Test
+  void whatIsNotForPeopleAndWhatIsNotCertifiedStandsOnTheFront() throws IOException {
+    for (int bracket : new int[] {0, 1}) {
+      assertSays(front(bracket), "! this is no certified design");
+      assertSays(front(bracket), "licensed engineer");
+    }
+    for (int hook : new int[] {2, 3}) {
+      assertSays(front(hook), "! not for lifting people or over people");
+      assertSays(front(hook), "ask a licensed engineer");
+    }
+  }
+
+  /**
+   * 30 × 8 mm, 6 kg at 280 mm. Round the bend of 10 mm the mean line is π/2 × 14 mm = 22.0 mm; the
+   * legs are 250 − 18 and 300 − 18 mm.
+   */
+  @Test
+  void aBracketWithoutABrace() throws IOException {
+    String front = front(0);
+    assertSays(front, "CUT bracket 536 mm long × 1"); // 232 + 22.0 + 282
+    assertSays(front, "232 mm (plain stretch | bend), 254 mm (bend | plain stretch)");
+    // Z = 30 × 8² / 6 = 320 mm³; mild steel yields at 248 MPa at least, ÷ 4 is 62 MPa:
+    // 62 × 320 / 280 = 70.9 N = 7.2 kg.
+    assertSays(front, "at most 7 kg by the bar, first yield ÷ 4");
+    // 6 × 280 × 220 / (20² + 120² + 220²) = 369 600 / 63 200 = 5.85 kg; from the lowest screw
+    // 6 × 280 × 200 / (100² + 200²) = 6.72 kg.
+    assertSays(front, "pulled by 6 kg, by 7 kg if the plate gives");
+  }
+
+  /** 1 × 1/4 in, 30 lb at 5 in, a brace to 7 in out and 8 in down: 6 3/4 and 7 3/4 in clear. */
+  @Test
+  void aBracketWithABrace() throws IOException {
+    String front = front(1);
+    // √(6.75² + 7.75²) = 10.277 in, up to 10 5/16 in or the nearest 16th, which is 10 1/4 in +
+    // 0.027.
+    assertSays(front, "CUT brace 10 5/16 in long × 2");
+    // atan(7.75 / 6.75) = 48.95°.
+    assertSays(front, "bevel it 49° to the arm, 41° to the plate");
+    // 30 × 5 / (7 sin 48.95°) = 150 / 5.279 = 28.4 lb.
+    assertSays(front, "the brace is pushed by 29 lb");
+    // 30 × 5 × 9 / (0.75² + 4² + 9²) = 1350 / 97.56 = 13.84 lb; from the lowest screw
+    // 30 × 5 × 8.25 / (3.25² + 8.25²) = 1237.5 / 78.63 = 15.74 lb.
+    assertSays(front, "pulled by 14 lb, by 16 lb if the plate gives");
+  }
+
+  /**
+   * 8 mm round, 30 mm inside, the load 5 mm beyond the centre: r₁ = 15, r₂ = 23, r = 19 mm, r₀ =
+   * (19 + √345) / 2 = 18.7871 mm, e = 0.2129 mm, A = 50.265 mm², a = 24 mm. Inside 1/A + a (r₀ −
+   * r₁) / (A e r₁) = 0.019894 + 24 × 3.7871 / (50.265 × 0.2129 × 15) = 0.58612 MPa for a newton.
+   */
+  @Test
+  void aHookOfAMillimetreBar() throws IOException {
+    String front = front(2);
+    // Eye π (12 + 8) = 62.8, shank 60, bend π × 19 = 59.7, tip 12: 194.5 mm.
+    assertSays(front, "CUT hook 195 mm long × 6");
+    // 248 / 0.58612 = 423.1 N = 43.1 kg; ÷ 5 = 8.6 kg.
+    assertSays(front, "3 kg asked; at most 8 kg, first yield of its bend ÷ 5");
+    assertSays(front, "begins to open at 43 kg");
+    // (8 / 25.4)² × 2000 lb = 198.4 lb = 89.99 kg; 2/3 of it 59.99 kg.
+    assertSays(front, "D² short tons, 89 kg; 2/3 of that, 59 kg");
+  }
+
+  /**
+   * 1/2 in round, 2 1/2 in inside: r₁ = 1.25, r₂ = 1.75, r = 1.5 in, r₀ = (1.5 + √2.1875) / 2 =
+   * 1.489510 in, e = 0.010490 in, A = 0.196350 in², a = 1.5 in: 5.0930 + 1.5 × 0.239510 / (0.196350
+   * × 0.010490 × 1.25) = 144.6 psi for a pound.
+   */
+  @Test
+  void aHookOfAnInchBar() throws IOException {
+    String front = front(3);
+    // Eye π (3/4 + 1/2) = 3.927, shank 3, bend π × 1.5 = 4.712, tip 3/4: 12.389 in.
+    assertSays(front, "CUT hook 12 7/16 in long × 2");
+    // 248 MPa = 35 969 psi: ÷ 144.6 = 248.7 lb; ÷ 5 = 49.7 lb.
+    assertSays(front, "15 lb asked; at most 49 lb, first yield of its bend ÷ 5");
+    assertSays(front, "begins to open at 240 lb");
+    // (1/2)² × 2000 = 500 lb; the least of the old crane hooks that is enough bears 250 lb.
+    assertSays(front, "D² short tons, 500 lb; 2/3 of that, 330 lb");
+    assertSays(front, "old crane hooks up to 250 lb were of 5/8 in round");
+  }
+
+  @Test
+  void tellsWhatABracketCannotBe() throws IOException {
+    assertFault("load, 9 kg, 30 lb", "bracket", "that its bar may carry, was 9 kg");
+    assertFault("screws at, none, 1 in; 9 in", "bracket", "tell that of each screw");
+    assertFault(
+        "screws at, 20 mm; 30 mm; 220 mm, 3/4 in; 9 in", "bracket", "from the next, was 10 mm");
+    assertFault(
+        "screws at, 20 mm; 245 mm, 3/4 in; 9 in", "bracket", "a head from the foot and from the");
+    assertFault(
+        "screws at, 20 mm; 120 mm; 220 mm, 2 in; 9 in", "bracket", "clear of the brace, was 2 in");
+    assertFault("brace out, 150 mm, 7 in", "bracket", "or none in both, was told once");
+    assertFault("load out, 310 mm, 5 in", "bracket", "more than the arm; accepted: at most 300 mm");
+    assertFault("load, 60 N, 30 lb", "bracket", "accepted: a load such as 20 kg or 45 lb");
+    assertFault("wall, 30 mm, 2 in", "bracket", "screw", "take thicker wood");
+  }
+
+  @Test
+  void tellsWhatAHookCannotBe() throws IOException {
+    String kind = "carrying hook";
+    assertFault("load, 9 kg, 15 lb", kind, "that its bend may carry, was 9 kg");
+    assertFault("eye, 0 mm, 3/4 in", kind, "0 mm is too little");
+    // r = 94 mm, Z = π 8³ / 32 = 50.3 mm³: 94 / 50.3 = 1.87 MPa for a newton without curvature;
+    // 248 / 1.87 / 5 = 26.5 N = 2.7 kg.
+    assertFault("eye, 180 mm, 3/4 in", kind, "load", "at most the 2 kg that its eye may carry");
+    assertFault("beyond centre, 16 mm, 0 in", kind, "at most 15 mm, within the hook, was 16 mm");
+    assertFault("bar, 8 mm hexagon, 1/2 in round", kind, "must be round, square or flat");
+    assertFault("heat, 1600 °C, 2000 °F", kind, "cannot be made: ");
+  }
+
+  @Test
+  void itsBenchCardIsAWellFormedPage() throws Exception {
+    String page = BenchCardTest.card(sample());
+    Document card =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(new InputSource(new StringReader(page)));
+    assertEquals(4, card.getElementsByTagName("article").getLength());
+    assertTrue(card.getElementsByTagName("img").getLength() >= 4, "each has a drawing");
+  }
+}

@@ -126,6 +126,11 @@ class CarryOrdersTest {
     assertSays(front, "bevel it 49° to the arm, 41° to the plate");
     // 30 × 5 / (7 sin 48.95°) = 150 / 5.279 = 28.4 lb.
     assertSays(front, "the brace is pushed by 29 lb");
+    // It bends between wall and brace, 30 × 5 × 2 / 7 = 42.86 lb in, Z = 1 × 0.25² / 6 = 0.010417
+    // in³:
+    // 4114 psi = 28.4 MPa; along it 28.41 × cos 48.95° / 0.25 = 74.6 psi = 0.51 MPa. 62 MPa are
+    // 8992 psi: 30 × 8992 / 4189 = 64.4 lb.
+    assertSays(front, "at most 64 lb by the bar, first yield ÷ 4");
     // 30 × 5 × 9 / (0.75² + 4² + 9²) = 1350 / 97.56 = 13.84 lb; from the lowest screw
     // 30 × 5 × 8.25 / (3.25² + 8.25²) = 1237.5 / 78.63 = 15.74 lb.
     assertSays(front, "pulled by 14 lb, by 16 lb if the plate gives");

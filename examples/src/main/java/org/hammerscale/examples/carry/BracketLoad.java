@@ -39,10 +39,23 @@ record BracketLoad(
 
   /** The load under which arm and brace begin to yield, by the safety. */
   Measure<Force> ofIron() {
-    double bent = arm().map(it -> it.stress(load).in(ShopUnits.MEGAPASCAL)).orElse(0.0);
-    double most = bent + stayed().map(it -> along(it.thrust())).orElse(0.0);
-    most = Math.max(most, stayed().map(it -> along(it.stay())).orElse(0.0));
+    double most = Math.max(bent() + pulled(), pushed());
     return load.multiply(permissible().tension().in(ShopUnits.MEGAPASCAL) / most);
+  }
+
+  /** The stress of the arm from bending, in megapascals as those below. */
+  private double bent() {
+    return arm().map(it -> it.stress(load).in(ShopUnits.MEGAPASCAL)).orElse(0.0);
+  }
+
+  /** The stress of the arm along itself. */
+  private double pulled() {
+    return stayed().map(it -> along(it.thrust())).orElse(0.0);
+  }
+
+  /** The stress of the brace along itself. */
+  private double pushed() {
+    return stayed().map(it -> along(it.stay())).orElse(0.0);
   }
 
   /** The stress of a force along the bar. */
@@ -90,6 +103,20 @@ record BracketLoad(
                     "the brace is pushed by %s; whether it buckles, and what its joints hold, is not"
                         + " reckoned",
                     LoadText.up(it.stay())));
+  }
+
+  /** Tells how the stresses of a braced bracket come together, which no working does. */
+  void more(SheetText sheet) {
+    brace.ifPresent(
+        it ->
+            sheet.entry(
+                "Stress",
+                "arm %.1f MPa of bending, as an arm of %s, and %.1f MPa of pull along it; brace %.1f"
+                    + " MPa of push",
+                bent(),
+                it.lever(out),
+                pulled(),
+                pushed()));
   }
 
   List<Working> workings(WallScrews screws) {

@@ -165,6 +165,11 @@ public final class BracketOrder extends PartsOrder {
   }
 
   @Override
+  protected void more(SheetText sheet) {
+    bearing.more(sheet);
+  }
+
+  @Override
   protected List<Working> workings() {
     return bearing.workings(screws);
   }

@@ -1,18 +1,43 @@
 package org.hammerscale.examples.carry;
 
+import java.util.Optional;
+import java.util.function.Function;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
+import org.hammerscale.examples.order.OrderColumn;
+import org.hammerscale.examples.order.SheetText;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Plain;
 import org.hammerscale.strength.StayedArm;
+import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
 
 /** A straight brace, mitred to lie in the corner under an arm: where its lower edge meets both. */
 record Brace(Bar bar, Measure<Length> out, Measure<Length> down) {
+  private static final Graduation<Angle> WHOLE_DEGREE = Graduation.of(Measures.degrees(1));
+
+  /**
+   * That of an order, if there is one.
+   *
+   * @throws IllegalArgumentException if it is told by half, or arm and plate are too short for it
+   */
+  static Optional<Brace> of(OrderColumn job, Bar bar) {
+    Optional<Measure<Length>> out = job.lengthIfAny(BracketItem.BRACE_OUT);
+    Optional<Measure<Length>> down = job.lengthIfAny(BracketItem.BRACE_DOWN);
+    if (out.isPresent() != down.isPresent()) {
+      throw new IllegalArgumentException(
+          "brace must be told out and down, or none in both, was told once; tell the other too");
+    }
+    Optional<Brace> brace = out.map(it -> new Brace(bar, it, down.orElseThrow()));
+    brace.ifPresent(
+        it -> it.requireWithin(job.length(BracketItem.ARM), job.length(BracketItem.PLATE)));
+    return brace;
+  }
+
   /** From the inner face of the plate along the arm. */
   private double level() {
     return out.subtract(thickness()).in(out.getUnit());
@@ -53,7 +78,7 @@ record Brace(Bar bar, Measure<Length> out, Measure<Length> down) {
    *
    * @throws IllegalArgumentException if one is
    */
-  void requireWithin(Measure<Length> arm, Measure<Length> plate) {
+  private void requireWithin(Measure<Length> arm, Measure<Length> plate) {
     if (out.isGreaterThan(arm) || down.isGreaterThan(plate)) {
       throw new IllegalArgumentException(
           "brace must meet arm and plate within "
@@ -109,8 +134,15 @@ record Brace(Bar bar, Measure<Length> out, Measure<Length> down) {
         : out.subtract(distance).multiply(distance.ratio(out));
   }
 
-  /** The bevel of its other end. */
-  Measure<Angle> otherAngle() {
-    return Measures.degrees(90 - angle().in(ShopUnits.DEGREE));
+  void write(SheetText sheet, Function<Measure<Length>, String> told) {
+    Measure<Angle> toArm = WHOLE_DEGREE.nearest(angle());
+    sheet.entry(
+        "Brace",
+        "lower edge %s from the wall under the arm, %s below the arm's top; bevel it %s to the arm,"
+            + " %s to the plate",
+        told.apply(out),
+        told.apply(down),
+        toArm,
+        Measures.degrees(90).subtract(toArm));
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
@@ -25,7 +24,6 @@ import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Plain;
 import org.hammerscale.strength.Bracket;
-import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 import org.hammerscale.working.Caution;
@@ -43,7 +41,6 @@ public final class BracketOrder extends PartsOrder {
           "series", SetItem.SCREW,
           "fromReference", SetItem.SCREW,
           "brace", BracketItem.BRACE_OUT);
-  private static final Graduation<Angle> WHOLE_DEGREE = Graduation.of(Measures.degrees(1));
 
   private final BracketLoad bearing;
   private final WallScrews screws;
@@ -63,7 +60,7 @@ public final class BracketOrder extends PartsOrder {
     Plain below = Plain.of(bar.section(), straight);
     Plain level = Plain.of(bar.section(), bend.straightLeg(arm));
     parts.add(Part.of("bracket", Piece.of(bar, below, bend, level), count(), graduation()));
-    this.brace = brace(job, bar);
+    this.brace = Brace.of(job, bar);
     brace.ifPresent(it -> parts.add(Part.of("brace", it.piece(), count(), graduation())));
     Measure<Force> load = job.measure(BracketItem.LOAD, Force.class);
     Measure<Length> out = job.length(BracketItem.LOAD_OUT);
@@ -100,19 +97,6 @@ public final class BracketOrder extends PartsOrder {
     return Blame.by(ITEMS, SetItem.BAR, () -> new BracketOrder(job));
   }
 
-  private static Optional<Brace> brace(OrderColumn job, Bar bar) {
-    Optional<Measure<Length>> out = job.lengthIfAny(BracketItem.BRACE_OUT);
-    Optional<Measure<Length>> down = job.lengthIfAny(BracketItem.BRACE_DOWN);
-    if (out.isPresent() != down.isPresent()) {
-      throw new IllegalArgumentException(
-          "brace must be told out and down, or none in both, was told once; tell the other too");
-    }
-    Optional<Brace> brace = out.map(it -> new Brace(bar, it, down.orElseThrow()));
-    brace.ifPresent(
-        it -> it.requireWithin(job.length(BracketItem.ARM), job.length(BracketItem.PLATE)));
-    return brace;
-  }
-
   @Override
   protected List<Part> parts() {
     return parts;
@@ -132,7 +116,7 @@ public final class BracketOrder extends PartsOrder {
         "cold, outside: plate %s from the arm's top, arm %s from the wall",
         told(plate),
         told(arm));
-    brace.ifPresent(it -> brace(sheet, it));
+    brace.ifPresent(it -> it.write(sheet, this::told));
     sheet.entry("Holes", "in the plate's middle, from its foot: %s", screws.places(this::told));
     sheet.entry("Screw", "%s", screws.screw());
     sheet.entry(
@@ -151,17 +135,6 @@ public final class BracketOrder extends PartsOrder {
         + ", "
         + toolSteps().nearest(screws.shankHole())
         + " for the shank";
-  }
-
-  private void brace(SheetText sheet, Brace it) {
-    sheet.entry(
-        "Brace",
-        "lower edge %s from the wall under the arm, %s below the arm's top; bevel it %s to the arm,"
-            + " %s to the plate",
-        told(it.out()),
-        told(it.down()),
-        WHOLE_DEGREE.nearest(it.angle()),
-        WHOLE_DEGREE.nearest(it.otherAngle()));
   }
 
   @Override

@@ -128,37 +128,24 @@ record WallScrews(
     return heights;
   }
 
-  /** As a thin plate or a soft wall has it. */
-  private static Bracket worst(Bracket bracket) {
-    return bracket.heights().size() > 1 ? bracket.turningOnLowest() : bracket;
-  }
-
-  private static Measure<Force> pull(Bracket bracket) {
-    return bracket.pull(highest(bracket));
-  }
-
-  private static int highest(Bracket bracket) {
+  /** The top one, by its number in the bracket. */
+  int highest() {
     return bracket.heights().indexOf(sorted(bracket).get(bracket.heights().size() - 1)) + 1;
+  }
+
+  /** The bracket as a thin plate or a soft wall has it, its top screw pulled most. */
+  Bracket worst() {
+    return bracket.heights().size() > 1 ? bracket.turningOnLowest() : bracket;
   }
 
   /** The pull on the top screw if the plate is stiff. */
   Measure<Force> pull() {
-    return pull(bracket);
+    return bracket.pull(highest());
   }
 
   /** The pull on the top screw at worst. */
   Measure<Force> worstPull() {
-    return pull(worst(bracket));
-  }
-
-  /** The top one, by its number in the bracket. */
-  int highest() {
-    return highest(bracket);
-  }
-
-  /** The bracket as its top screw is pulled most. */
-  Bracket worst() {
-    return worst(bracket);
+    return worst().pull(highest());
   }
 
   /** The load under which the top screw is used up. */

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Random;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.hammerscale.cutting.Rack;
 import org.hammerscale.examples.order.CutSheet;
@@ -198,6 +199,39 @@ class CarryOrdersTest {
     assertFault("beyond centre, 16 mm, 0 in", kind, "at most 15 mm, within the hook, was 16 mm");
     assertFault("bar, 8 mm hexagon, 1/2 in round", kind, "must be round, square or flat");
     assertFault("heat, 1600 °C, 2000 °F", kind, "cannot be made: ");
+  }
+
+  /** Any two values of the sample changed: a fault in words, or a front that fits; seed 71. */
+  @Test
+  void whateverIsOrderedIsToldOrRefused() throws IOException {
+    Random random = new Random(71);
+    List<String> values =
+        List.of(
+            "0 mm", "0.1 mm", "1/4 in", "5 mm", "40 mm", "7 in", "300 mm", "9 in", "3 m", "none");
+    int made = 0;
+    int refused = 0;
+    for (int i = 0; i < 300; i++) {
+      List<String> lines = new ArrayList<>(sample());
+      for (int change = 0; change < 2; change++) {
+        int at = random.nextInt(lines.size());
+        if (lines.get(at).matches("[a-z ]+,.* (mm|in|none),.*")) {
+          String value = values.get(random.nextInt(values.size()));
+          lines.set(at, lines.get(at).replaceAll(",[^,]*$", ", " + value));
+        }
+      }
+      OrderFile file = OrderFile.of(lines);
+      refused += file.faults().isEmpty() ? 0 : 1;
+      for (Order order : file.faults().isEmpty() ? file.orders() : List.<Order>of()) {
+        made++;
+        SheetText front = new SheetText(80);
+        order.front(front);
+        order.back(new SheetText(100));
+        order.drawings();
+        assertTrue(front.lines() <= 60, front::toString);
+        assertTrue(front.toString().lines().allMatch(line -> line.length() <= 80), front::toString);
+      }
+    }
+    assertTrue(made > 200 && refused > 20, made + " made, " + refused + " refused");
   }
 
   @Test

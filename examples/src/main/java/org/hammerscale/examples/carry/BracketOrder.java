@@ -40,6 +40,7 @@ public final class BracketOrder extends PartsOrder {
           "screw", SetItem.SCREW,
           "series", SetItem.SCREW,
           "fromReference", SetItem.SCREW,
+          "angle", BracketItem.BRACE_DOWN,
           "brace", BracketItem.BRACE_OUT);
 
   private final BracketLoad bearing;

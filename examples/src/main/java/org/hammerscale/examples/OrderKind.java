@@ -22,6 +22,12 @@ import org.hammerscale.examples.latch.LatchOrder;
 import org.hammerscale.examples.order.Order;
 import org.hammerscale.examples.order.OrderColumn;
 import org.hammerscale.examples.order.OrderItem;
+import org.hammerscale.examples.rail.BasketItem;
+import org.hammerscale.examples.rail.BasketOrder;
+import org.hammerscale.examples.rail.CollarItem;
+import org.hammerscale.examples.rail.CollarOrder;
+import org.hammerscale.examples.rail.TenonItem;
+import org.hammerscale.examples.rail.TenonOrder;
 import org.hammerscale.piece.TrialBook;
 import org.jspecify.annotations.Nullable;
 
@@ -35,7 +41,10 @@ enum OrderKind {
   HASP(HaspItem.ALL, (job, trials) -> HaspOrder.from(job)),
   PICKETS(PicketItem.ALL, (job, trials) -> PicketOrder.from(job)),
   BRACKET(BracketItem.ALL, (job, trials) -> BracketOrder.from(job)),
-  CARRYING_HOOK(CarryingHookItem.ALL, (job, trials) -> CarryingHookOrder.from(job));
+  CARRYING_HOOK(CarryingHookItem.ALL, (job, trials) -> CarryingHookOrder.from(job)),
+  COLLAR(CollarItem.ALL, (job, trials) -> CollarOrder.from(job)),
+  TENON(TenonItem.ALL, (job, trials) -> TenonOrder.from(job)),
+  BASKET(BasketItem.ALL, (job, trials) -> BasketOrder.from(job));
 
   /** Makes a job of what its column says. */
   private interface Maker {

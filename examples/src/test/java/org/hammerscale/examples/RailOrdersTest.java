@@ -1,0 +1,142 @@
+package org.hammerscale.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.hammerscale.cutting.Rack;
+import org.hammerscale.examples.card.BenchCard;
+import org.hammerscale.examples.order.CutSheet;
+import org.hammerscale.examples.order.Fault;
+import org.hammerscale.examples.order.Order;
+import org.hammerscale.examples.order.SheetText;
+import org.junit.jupiter.api.Test;
+import org.xml.sax.InputSource;
+
+/** Collars, tenons and a basket as they are ordered: sums by hand, and what is refused. */
+class RailOrdersTest {
+  private static List<String> sample() throws IOException {
+    try (var in = RailOrdersTest.class.getResourceAsStream("rail.csv");
+        var reader =
+            new BufferedReader(
+                new InputStreamReader(Objects.requireNonNull(in), StandardCharsets.UTF_8))) {
+      return reader.lines().toList();
+    }
+  }
+
+  private static List<Order> orders() throws IOException {
+    OrderFile file = OrderFile.of(sample());
+    assertEquals(List.of(), file.faults());
+    return file.orders();
+  }
+
+  /** The front of a job, in one line so that words are found across line ends. */
+  private static String front(int job) throws IOException {
+    SheetText sheet = new SheetText(80);
+    orders().get(job).front(sheet);
+    String printed = sheet.toString();
+    assertTrue(printed.lines().count() <= 60, printed);
+    assertTrue(printed.lines().allMatch(line -> line.length() <= 80), printed);
+    return printed.replaceAll("\\s+", " ");
+  }
+
+  private static void assertSays(String sheet, String words) {
+    assertTrue(sheet.contains(words), () -> words + "\n" + sheet);
+  }
+
+  private static void assertFault(String line, String words) throws IOException {
+    List<String> lines = new ArrayList<>(sample());
+    String item = line.substring(0, line.indexOf(',') + 1);
+    lines.replaceAll(old -> old.startsWith(item) ? line : old);
+    List<String> faults = OrderFile.of(lines).faults().stream().map(Fault::toString).toList();
+    assertTrue(faults.stream().anyMatch(fault -> fault.contains(words)), () -> words + faults);
+  }
+
+  @Test
+  void collarsGoRoundTheirBars() throws IOException {
+    String square = front(0);
+    // 2 (24 + 12) + 2.5 × 3 = 79.5, up
+    assertSays(square, "CUT collar 80 mm long × 6");
+    assertSays(square, "Round 2 bars, side by side, of 12 mm square");
+    // 24 + 2 × 3 and 12 + 2 × 3
+    assertSays(square, "closed it is 30 mm × 18 mm outside, 24 mm × 12 mm inside");
+    String round = front(1);
+    // A round bar stretches nothing: π (1/2 + 1/8) = 1.9635, up
+    assertSays(round, "CUT collar 2 in long × 4");
+    assertSays(round, "Round one bar of 1/2 in round");
+    assertSays(round, "3/4 in × 3/4 in outside");
+  }
+
+  @Test
+  void tenonGoesThroughAndIsHeaded() throws IOException {
+    String sheet = front(2);
+    // The dome: π 5 (3 × 9² + 5²)/6 = 701.6, of 100 mm² 7.02; the hole of 10.5: 6 (1.1025 − 1) =
+    // 0.615; beyond 7.63, and 6 through: 13.63. Of the bar 1363/256 = 5.32 by geometry and more
+    // by hand.
+    assertSays(sheet, "cut it 14 mm from the shoulder: 8 mm stand out of the other bar");
+    assertSays(sheet, "Hole in the other bar 10.5 mm × 10.5 mm");
+    // (16 − 10.5)/2 = 2.75
+    assertSays(sheet, "3 mm of it all round");
+    assertSays(sheet, "CUT bar 908 mm long × 8 (enough 19 times in 20)");
+    assertSays(sheet, "Punch 900 mm (plain stretch | riveted tenon)");
+    assertSays(sheet, "900 mm from the far end to the shoulder");
+  }
+
+  @Test
+  void basketsRodsAreCutAlike() throws IOException {
+    String sheet = front(3);
+    // Rods of 191.23 between the welds, as the curve of a sine from 5.66 to 30 by a sum over
+    // 100,000
+    // chords; and 2 × 25.
+    assertEquals(191.23, chords(120, 1, 8 / Math.sqrt(2), 30), 0.005);
+    assertSays(sheet, "CUT rod 242 mm long × 4");
+    assertSays(sheet, "25 mm from either end of each rod");
+    // 2 × 30 + 8; √2 × 30 − 8 = 34.4, down
+    assertSays(sheet, "120 mm from weld to weld, 68 mm over the belly; 34 mm clear");
+    assertSays(sheet, "until 1 turn is left");
+  }
+
+  private static double chords(double height, double turns, double weld, double belly) {
+    int steps = 100_000;
+    double sum = 0;
+    double[] last = {weld, 0, 0};
+    for (int i = 1; i <= steps; i++) {
+      double z = height * i / steps;
+      double r = weld + (belly - weld) * Math.sin(Math.PI * z / height);
+      double turn = 2 * Math.PI * turns * i / steps;
+      double[] next = {r * Math.cos(turn), r * Math.sin(turn), z};
+      sum += Math.hypot(Math.hypot(next[0] - last[0], next[1] - last[1]), next[2] - last[2]);
+      last = next;
+    }
+    return sum;
+  }
+
+  @Test
+  void tellsWhatCannotBeMade() throws IOException {
+    assertFault("each, 12 mm hexagon, 1/2 in round", "must be round, square or flat");
+    assertFault("ends, welded, butted", "butted, lapped or scarfed");
+    assertFault("tenon, 20 mm square", "cannot be made: ");
+    assertFault("head across, 8 mm", "cannot be made: ");
+    assertFault("bulge, 2 mm", "cannot be made: ");
+    assertFault("turns, 50", "from 0 to 20");
+  }
+
+  @Test
+  void aCardIsAPage() throws Exception {
+    List<Order> orders = orders();
+    String page = BenchCard.of(orders, CutSheet.of(orders, Rack.empty()));
+    var document =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(new InputSource(new StringReader(page.replaceFirst("^<!DOCTYPE[^>]*>", ""))));
+    assertTrue(document.getElementsByTagName("img").getLength() >= 4);
+  }
+}

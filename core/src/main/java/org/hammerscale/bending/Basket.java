@@ -264,6 +264,6 @@ public final class Basket {
         + height
         + " high, "
         + BentBar.count(turns)
-        + " turns";
+        + (turns == 1 ? " turn" : " turns");
   }
 }

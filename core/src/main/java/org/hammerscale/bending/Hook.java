@@ -173,8 +173,8 @@ public final class Hook extends BentBar {
     if (open) {
       cautions.add(
           Caution.danger(
-              "the load that the hook may carry is not computed here: do not quench it, and"
-                  + " proof-test it before anything hangs from it"));
+              "a bent hook says nothing of its load: reckon it as a carrying hook, do not quench"
+                  + " it, and proof-test it before anything hangs from it"));
     }
     cautions.addAll(tightCurl(radius.multiply(2)));
     return List.copyOf(cautions);

@@ -137,7 +137,7 @@ class RoundABarTest {
     assertTrue(
         refusal(() -> Basket.ofFour(Section.round(inches(1)), inches(4), -1)).contains("turns"));
     assertTrue(basket.cautions().get(1).text().contains("proof-test"));
-    assertEquals("basket of four rods of 8 mm square, 100 mm high, 1 turns", basket.toString());
+    assertEquals("basket of four rods of 8 mm square, 100 mm high, 1 turn", basket.toString());
   }
 
   @Test

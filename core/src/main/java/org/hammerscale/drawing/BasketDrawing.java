@@ -17,7 +17,7 @@ import org.hammerscale.units.Measure;
  *
  * <pre>{@code
  * Basket basket = Basket.ofFour(Section.round(millimetres(8)), millimetres(120), 1);
- * BasketDrawing.of(basket, millimetres(30)).drawing()   // basket of four rods of 8 mm round, 120 mm high, 1 turns, scale 1 : 1
+ * BasketDrawing.of(basket, millimetres(30)).drawing()   // basket of four rods of 8 mm round, 120 mm high, 1 turn, scale 1 : 1
  * }</pre>
  *
  * <p>In true scale unless told otherwise. Rods in front are wide lines, behind the axis dashed

@@ -44,8 +44,11 @@ public final class Weighing {
   private final HeatPlan plan;
   private final Measure<Mass> before;
   private final Measure<Mass> after;
+  private final Measure<Length> byLaw;
 
-  private Weighing(Bar bar, HeatPlan plan, Measure<Mass> before, Measure<Mass> after) {
+  private Weighing(
+      Bar bar, HeatPlan plan, Measure<Mass> before, Measure<Mass> after, Measure<Length> byLaw) {
+    this.byLaw = byLaw;
     this.bar = bar;
     this.plan = plan;
     this.before = before;
@@ -77,11 +80,12 @@ public final class Weighing {
               + last
               + "; strike and brush the scale off, then weigh again");
     }
-    if (!(ScaleLoss.of(bar, plan).perSurface().likely().getValue() > 0)) {
+    Measure<Length> byLaw = ScaleLoss.of(bar, plan).perSurface().likely();
+    if (!(byLaw.getValue() > 0)) {
       throw new IllegalArgumentException(
           "plan must have heats that make scale, was " + plan + "; tell how long it was hot");
     }
-    Weighing weighing = new Weighing(bar, plan, first, last);
+    Weighing weighing = new Weighing(bar, plan, first, last, byLaw);
     double factor = weighing.factor(Notes.NONE);
     if (!(factor <= MOST_FACTOR)) { // as well if it is not finite
       throw new IllegalArgumentException(
@@ -118,9 +122,8 @@ public final class Weighing {
     Unit<Length> unit = bar.section().width().getUnit();
     double m0 = n.value("m₀", "mass before", "", before.getValue(), before.getUnit());
     double m1 = n.value("m₁", "mass after", "", after.getValue(), before.getUnit());
-    Measure<Length> likely = ScaleLoss.of(bar, plan).perSurface().likely();
     double c = plan.atmosphere().factor().likely().in(ShopUnits.ONE);
-    double x = n.given("x", "metal that clean air takes off each surface", likely.in(unit) / c);
+    double x = n.given("x", "metal that clean air takes off each surface", byLaw.in(unit) / c);
     double p = n.given("p", "way round the bar", ScaledSurface.perimeter(bar.section(), unit));
     double a = n.givenArea("A", "area of the bar", bar.section().area().getValue());
     double s = n.number("S", "part that clean air would take", "p x / A", p * x / a);

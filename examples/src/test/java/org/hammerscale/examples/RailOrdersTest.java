@@ -82,12 +82,21 @@ class RailOrdersTest {
     // 0.615; beyond 7.63, and 6 through: 13.63. Of the bar 1363/256 = 5.32 by geometry and more
     // by hand.
     assertSays(sheet, "cut it 14 mm from the shoulder: 8 mm stand out of the other bar");
-    assertSays(sheet, "Hole in the other bar 10.5 mm × 10.5 mm");
-    // (16 − 10.5)/2 = 2.75
-    assertSays(sheet, "3 mm of it all round");
+    assertSays(sheet, "Hole in the other bar 10.5 mm square");
+    // (16 − 10.5)/2 = 2.75, down
+    assertSays(sheet, "2 mm of it all round");
     assertSays(sheet, "CUT bar 908 mm long × 8 (enough 19 times in 20)");
     assertSays(sheet, "Punch 900 mm (plain stretch | riveted tenon)");
     assertSays(sheet, "900 mm from the far end to the shoulder");
+  }
+
+  @Test
+  void backsTellEachStepByItsOwnMeaning() throws IOException {
+    SheetText sheet = new SheetText(100);
+    orders().get(2).back(sheet);
+    String back = sheet.toString().replaceAll("\\s+", " ");
+    assertSays(back, "H = 110.3 mm² (section of the hole)");
+    assertSays(back, "= 13.63 mm (length from the shoulder)");
   }
 
   @Test
@@ -99,6 +108,8 @@ class RailOrdersTest {
     assertEquals(191.23, chords(120, 1, 8 / Math.sqrt(2), 30), 0.005);
     assertSays(sheet, "CUT rod 242 mm long × 4");
     assertSays(sheet, "25 mm from either end of each rod");
+    // 242 − 2 × 25
+    assertSays(sheet, "each rod 192 mm between its marks");
     // 2 × 30 + 8; √2 × 30 − 8 = 34.4, down
     assertSays(sheet, "120 mm from weld to weld, 68 mm over the belly; 34 mm clear");
     assertSays(sheet, "until 1 turn is left");
@@ -125,6 +136,9 @@ class RailOrdersTest {
     assertFault("ends, welded, butted", "butted, lapped or scarfed");
     assertFault("tenon, 20 mm square", "cannot be made: ");
     assertFault("head across, 8 mm", "cannot be made: ");
+    assertFault("head across, 10.5 mm", "cannot be made: ");
+    assertFault("tenon, 15.5 mm square", "must leave a shoulder");
+    assertFault("tenon, 10 mm hexagon", "must be round, square or flat");
     assertFault("bulge, 2 mm", "cannot be made: ");
     assertFault("turns, 50", "from 0 to 20");
   }

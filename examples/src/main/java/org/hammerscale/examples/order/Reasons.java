@@ -69,14 +69,20 @@ public final class Reasons {
     }
     List<String> parts = new ArrayList<>();
     String of = piece.isEmpty() ? "" : piece + ", ";
-    parts.add(of + working.title() + " " + numbers(working) + ":");
+    parts.add(of + working.title().replaceAll("\\s+", " ") + " " + numbers(working) + ":");
     steps.forEach(step -> parts.add(step + ";"));
     sheet.packed(parts);
   }
 
   /** Each step as the working prints it, on one line, its meaning in brackets behind it. */
   private List<String> steps(Working working) {
-    List<String> lines = working.toString().lines().skip(1).limit(working.steps().size()).toList();
+    List<String> lines =
+        working
+            .toString()
+            .lines()
+            .skip(working.title().lines().count())
+            .limit(working.steps().size())
+            .toList();
     List<String> steps = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       String meaning = working.steps().get(i).meaning();

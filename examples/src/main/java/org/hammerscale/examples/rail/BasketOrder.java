@@ -28,14 +28,12 @@ public final class BasketOrder extends PartsOrder {
 
   private final Basket basket;
   private final Measure<Length> bulge;
-  private final Measure<Length> between;
   private final Measure<Length> weld;
   private final Part rod;
 
   private BasketOrder(OrderColumn job, Basket basket, Measure<Length> between) {
     super(job, "basket", "baskets");
     this.basket = basket;
-    this.between = between;
     this.bulge = job.length(BasketItem.BULGE);
     this.weld = job.length(BasketItem.WELD);
     Bar bar = job.bar(SetItem.BAR);
@@ -82,7 +80,7 @@ public final class BasketOrder extends PartsOrder {
         told(basket.height()),
         told(bulge.multiply(2).add(basket.rod().width())),
         down(basket.opening(bulge)));
-    sheet.entry("", "each rod %s between its marks", told(between));
+    sheet.entry("", "each rod %s between its marks", told(rod.length().subtract(weld.multiply(2))));
   }
 
   @Override

@@ -104,8 +104,9 @@ public final class CollarOrder extends PartsOrder {
         "cut one, close it on the bars, write down what is over or wants; cut the others after it");
     sheet.entry(
         "Bend",
-        "%s, joint in the middle of a long side, ends %s",
+        "%s, joint %s, ends %s",
         each.isRound() ? "round the bars themselves" : "sharp round the bars themselves",
+        each.isRound() && bars == 1 ? "anywhere" : "in the middle of a long side",
         ends.name().toLowerCase(Locale.ROOT));
     sheet.entry(
         "Check",
@@ -118,7 +119,9 @@ public final class CollarOrder extends PartsOrder {
 
   @Override
   protected List<Working> workings() {
-    return List.of(collar.working(), collar.closingWorking());
+    return each.isRound()
+        ? List.of(collar.closingWorking())
+        : List.of(collar.working(), collar.closingWorking());
   }
 
   @Override

@@ -23,6 +23,7 @@ import org.hammerscale.stock.Plain;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
+import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Working;
@@ -73,7 +74,24 @@ public final class TenonOrder extends PartsOrder {
             .through(
                 job.length(TenonItem.THROUGH),
                 Head.dome(peg, head, job.length(TenonItem.HEAD_HIGH)));
-    return closed.inHole(hole(peg, job.length(SetItem.CLEARANCE)));
+    Tenon tenon = closed.inHole(hole(peg, job.length(SetItem.CLEARANCE)));
+    if (!(tenon.shoulderWidth().getValue() > 0)) {
+      throw new IllegalArgumentException(
+          "tenon must leave a shoulder round its hole of "
+              + tenon.hole()
+              + ", was "
+              + peg
+              + "; make it smaller");
+    }
+    if (!head.width().isGreaterThan(tenon.hole().width())) {
+      throw new IllegalArgumentException(
+          "base must be wider than the hole of "
+              + tenon.hole()
+              + ", was "
+              + head.width()
+              + "; make the head wider");
+    }
+    return tenon;
   }
 
   /** As a punch or a drill has it, no less than asked. */
@@ -86,7 +104,14 @@ public final class TenonOrder extends PartsOrder {
     if (peg.isRound()) {
       return Section.round(wide);
     }
+    if (peg.isTube() || !peg.area().isEquivalentTo(Measures.area(peg.width(), peg.thickness()))) {
+      throw new IllegalArgumentException(
+          "tenon must be round, square or flat, was " + peg + "; take one of these");
+    }
     Measure<Length> thick = tools.upTo(peg.thickness().add(clearance));
+    if (wide.equals(thick)) {
+      return Section.square(wide);
+    }
     return wide.isLessThan(thick) ? Section.onEdge(wide, thick) : Section.flat(wide, thick);
   }
 
@@ -107,13 +132,13 @@ public final class TenonOrder extends PartsOrder {
         "Tenon",
         "set it down to %s; file the shoulder square, %s of it all round",
         tenon.section(),
-        told(tenon.shoulderWidth()));
+        down(tenon.shoulderWidth()));
     sheet.entry(
         "",
         "cut it %s from the shoulder: %s stand out of the other bar",
-        told(tenon.length()),
-        told(tenon.lengthBeyond()));
-    sheet.entry("Hole", "in the other bar %s × %s", tenon.hole().width(), tenon.hole().thickness());
+        up(tenon.length()),
+        up(tenon.lengthBeyond()));
+    sheet.entry("Hole", "in the other bar %s", tenon.hole());
     sheet.entry("Head", "rivet it hot to a dome %s across and %s high", told(across), told(high));
     sheet.entry("Check", "%s from the far end to the shoulder", told(straight));
   }

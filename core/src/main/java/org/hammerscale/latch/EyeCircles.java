@@ -40,6 +40,14 @@ final class EyeCircles {
     return Math.atan2(wallOut.in(unit), wallAlong.in(unit));
   }
 
+  private double wallFromPin() {
+    return Math.hypot(wallAlong.in(unit), wallOut.in(unit));
+  }
+
+  private double doorFromPin() {
+    return Math.hypot(doorAlong.in(unit), doorOut.in(unit));
+  }
+
   /** Whether a hook of this length goes from eye to eye at any opening. */
   boolean reach(Measure<Length> seatToSeat) {
     return Math.abs(cosine(seatToSeat.in(unit))) <= 1;
@@ -47,18 +55,16 @@ final class EyeCircles {
 
   /** Of the angle at the pin between the two eyes. */
   private double cosine(double l) {
-    double w = Math.hypot(wallAlong.in(unit), wallOut.in(unit));
-    double rho = Math.hypot(doorAlong.in(unit), doorOut.in(unit));
+    double w = wallFromPin();
+    double rho = doorFromPin();
     return (w * w + rho * rho - l * l) / (2 * w * rho);
   }
 
   /** The angle at which the circles cross, on one side. */
   private double crossing(Measure<Length> seatToSeat, double side) {
-    double l = seatToSeat.in(unit);
-    double w = Math.hypot(wallAlong.in(unit), wallOut.in(unit));
-    double rho = Math.hypot(doorAlong.in(unit), doorOut.in(unit));
-    double cosine = cosine(l);
-    if (!(Math.abs(cosine) <= 1)) {
+    if (!reach(seatToSeat)) {
+      double w = wallFromPin();
+      double rho = doorFromPin();
       throw new IllegalArgumentException(
           "seatToSeat must be from "
               + Measure.of(Math.abs(w - rho), unit)
@@ -68,7 +74,7 @@ final class EyeCircles {
               + seatToSeat
               + "; take a hook between these");
     }
-    return towardsWall() - lead() + side * Math.acos(cosine);
+    return towardsWall() - lead() + side * Math.acos(cosine(seatToSeat.in(unit)));
   }
 
   /** The opening near another at which a hook of a length holds the door, on the same side. */

@@ -32,7 +32,6 @@ import org.hammerscale.working.Caution;
 /** The front of a job sheet, for the anvil, in the order of the work: decisions, no reasons. */
 final class FrontSheet {
   private static final int MOST_CAUTIONS = 3;
-  private static final Graduation<Length> THOUSANDTH = Graduation.of(Measures.inches(0.001));
   private static final Graduation<Time> WHOLE_SECOND = Graduation.of(Measures.seconds(1));
   private static final Graduation<Angle> WHOLE_DEGREE = Graduation.of(Measures.degrees(1));
 
@@ -164,7 +163,7 @@ final class FrontSheet {
   private void tools() {
     ToolChoice drift = order.driftChoice();
     ToolChoice swage = order.swageChoice();
-    String measured = order.isInches() ? " (" + calliper(drift.size()) + ")" : "";
+    String measured = order.isInches() ? " (" + order.calliper(drift.size()) + ")" : "";
     strip(order.leaf(Leaf.FIRST).bar())
         .ifPresent(
             trim ->
@@ -178,14 +177,9 @@ final class FrontSheet {
         "%s%s, driven hot: bore %s, the pin plays %s",
         drift.size(),
         measured,
-        calliper(drift.leaves()),
-        calliper(pair.bore().clearanceLeftBy(drift.leaves())));
-    sheet.entry("Swage", "%s: barrel %s over", swage.size(), calliper(swage.leaves()));
-  }
-
-  /** A size as a calliper reads it: thousandths of an inch or tenths of a millimetre. */
-  private Measure<Length> calliper(Measure<Length> size) {
-    return order.isInches() ? THOUSANDTH.nearest(size) : Graduation.TENTH_MILLIMETRE.nearest(size);
+        order.calliper(drift.leaves()),
+        order.calliper(pair.bore().clearanceLeftBy(drift.leaves())));
+    sheet.entry("Swage", "%s: barrel %s over", swage.size(), order.calliper(swage.leaves()));
   }
 
   private void slots() {
@@ -218,10 +212,11 @@ final class FrontSheet {
     sheet.entry(
         "Check",
         "bore %s cold, %s hot, at dull red (about %s)",
-        calliper(bore),
-        calliper(dull.hot(bore)),
+        order.calliper(bore),
+        order.calliper(dull.hot(bore)),
         red);
-    sheet.entry("", "barrel %s over cold, %s hot", calliper(over), calliper(dull.hot(over)));
+    sheet.entry(
+        "", "barrel %s over cold, %s hot", order.calliper(over), order.calliper(dull.hot(over)));
     for (Leaf leaf : HingeOrder.LEAVES) {
       sheet.entry(
           "",
@@ -284,8 +279,8 @@ final class FrontSheet {
         "drill %s, sink %s to %s; %s or more is left below",
         order.toolSteps().upTo(sunk.hole()),
         sunk.angle(),
-        calliper(sunk.diameter()),
-        calliper(least));
+        order.calliper(sunk.diameter()),
+        order.calliper(least));
     sheet.entry(
         "Wood",
         "drill %s for the thread, %s for the shank",
@@ -314,7 +309,7 @@ final class FrontSheet {
         "Gap",
         "%s in each joint (asked %s); the door drops %s",
         rule.format(pair.knuckles().gap()),
-        order.isInches() ? order.gapAsked() : calliper(order.gapAsked()),
+        order.isInches() ? order.gapAsked() : order.calliper(order.gapAsked()),
         rule.format(pair.knuckles().drop()));
     sheet.entry(
         "Pin",

@@ -314,11 +314,6 @@ final class HingeOrder implements Order {
     return pair.bore().pin().getUnit().equals(ShopUnits.INCH);
   }
 
-  /** Tools come in sixty-fourths or half millimetres. */
-  Graduation<Length> toolSteps() {
-    return isInches() ? Graduation.SIXTY_FOURTH : Graduation.HALF_MILLIMETRE;
-  }
-
   Drift drift() {
     return drift;
   }

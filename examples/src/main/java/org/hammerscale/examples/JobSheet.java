@@ -142,9 +142,14 @@ public final class JobSheet {
 
   /** The order that is printed when no file is named. */
   static List<String> sampleLines() throws IOException {
-    try (InputStream in = JobSheet.class.getResourceAsStream("order.csv")) {
+    return sampleLines("order.csv");
+  }
+
+  /** One of the orders on the class path. */
+  static List<String> sampleLines(String name) throws IOException {
+    try (InputStream in = JobSheet.class.getResourceAsStream(name)) {
       if (in == null) {
-        throw new IOException("order.csv is missing on the class path");
+        throw new IOException(name + " is missing on the class path");
       }
       return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)).lines().toList();
     }

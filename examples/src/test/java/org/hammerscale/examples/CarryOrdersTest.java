@@ -3,14 +3,10 @@ package org.hammerscale.examples;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Random;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.hammerscale.cutting.Rack;
@@ -25,12 +21,7 @@ import org.xml.sax.InputSource;
 /** Brackets and carrying hooks as they are ordered: sums by hand, and what is refused. */
 class CarryOrdersTest {
   private static List<String> sample() throws IOException {
-    try (var in = CarryOrdersTest.class.getResourceAsStream("carry.csv");
-        var reader =
-            new BufferedReader(
-                new InputStreamReader(Objects.requireNonNull(in), StandardCharsets.UTF_8))) {
-      return reader.lines().toList();
-    }
+    return JobSheet.sampleLines("carry.csv");
   }
 
   private static List<Order> orders() throws IOException {

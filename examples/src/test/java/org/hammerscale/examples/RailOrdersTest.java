@@ -3,14 +3,10 @@ package org.hammerscale.examples;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.hammerscale.cutting.Rack;
 import org.hammerscale.examples.card.BenchCard;
@@ -24,12 +20,7 @@ import org.xml.sax.InputSource;
 /** Collars, tenons and a basket as they are ordered: sums by hand, and what is refused. */
 class RailOrdersTest {
   private static List<String> sample() throws IOException {
-    try (var in = RailOrdersTest.class.getResourceAsStream("rail.csv");
-        var reader =
-            new BufferedReader(
-                new InputStreamReader(Objects.requireNonNull(in), StandardCharsets.UTF_8))) {
-      return reader.lines().toList();
-    }
+    return JobSheet.sampleLines("rail.csv");
   }
 
   private static List<Order> orders() throws IOException {

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
-import javax.measure.quantity.Temperature;
 import org.hammerscale.bending.Bend;
 import org.hammerscale.drawing.BracketDrawing;
 import org.hammerscale.drawing.Drawing;
@@ -19,7 +18,6 @@ import org.hammerscale.examples.order.Screw;
 import org.hammerscale.examples.order.SetItem;
 import org.hammerscale.examples.order.SheetText;
 import org.hammerscale.fastening.Wood;
-import org.hammerscale.heat.Cooling;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Plain;
@@ -93,8 +91,7 @@ public final class BracketOrder extends PartsOrder {
    * @throws Blame if it cannot be made or cannot carry what is asked
    */
   public static BracketOrder from(OrderColumn job) {
-    Bar bar = job.bar(SetItem.BAR);
-    Blame.on(SetItem.HEAT, () -> Cooling.from(job.measure(SetItem.HEAT, Temperature.class), bar));
+    checkHeat(job, SetItem.BAR);
     return Blame.by(ITEMS, SetItem.BAR, () -> new BracketOrder(job));
   }
 

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
-import javax.measure.quantity.Temperature;
 import org.hammerscale.bending.Eye;
 import org.hammerscale.bending.Hook;
 import org.hammerscale.drawing.Drawing;
@@ -16,7 +15,6 @@ import org.hammerscale.examples.order.Part;
 import org.hammerscale.examples.order.PartsOrder;
 import org.hammerscale.examples.order.SetItem;
 import org.hammerscale.examples.order.SheetText;
-import org.hammerscale.heat.Cooling;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Plain;
@@ -60,8 +58,7 @@ public final class CarryingHookOrder extends PartsOrder {
    * @throws Blame if it cannot carry what is asked
    */
   public static CarryingHookOrder from(OrderColumn job) {
-    Bar bar = job.bar(SetItem.BAR);
-    Blame.on(SetItem.HEAT, () -> Cooling.from(job.measure(SetItem.HEAT, Temperature.class), bar));
+    checkHeat(job, SetItem.BAR);
     return Blame.by(ITEMS, SetItem.BAR, () -> new CarryingHookOrder(job));
   }
 

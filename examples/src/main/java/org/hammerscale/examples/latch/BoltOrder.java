@@ -58,7 +58,7 @@ public final class BoltOrder extends PartsOrder {
    * @throws Blame if the bolt cannot run or reach its keeper
    */
   public static BoltOrder from(OrderColumn job) {
-    checkHeat(job);
+    checkHeat(job, SetItem.WIRE);
     return new BoltOrder(job, Blame.by(ITEMS, BoltItem.THROW, () -> bolt(job)));
   }
 

@@ -52,7 +52,7 @@ public final class HaspOrder extends PartsOrder {
    * @throws Blame if staple and slot do not fit the strap
    */
   public static HaspOrder from(OrderColumn job) {
-    checkHeat(job);
+    checkHeat(job, SetItem.WIRE);
     Measure<Length> shackle = job.length(HaspItem.SHACKLE);
     Measure<Length> wide = job.length(HaspItem.STAPLE_WIDTH);
     Hasp hasp = Blame.by(ITEMS, SetItem.BAR, () -> hasp(job));

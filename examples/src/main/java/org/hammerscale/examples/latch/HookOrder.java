@@ -55,7 +55,7 @@ public final class HookOrder extends PartsOrder {
    * @throws Blame if the eyes leave no room for a hook
    */
   public static HookOrder from(OrderColumn job) {
-    checkHeat(job);
+    checkHeat(job, SetItem.WIRE);
     return new HookOrder(job, Blame.by(ITEMS, HookItem.EYE_ON_WALL, () -> hook(job)));
   }
 

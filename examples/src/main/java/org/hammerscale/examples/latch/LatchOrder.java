@@ -68,7 +68,7 @@ public final class LatchOrder extends PartsOrder {
    * @throws Blame if the bar does not clear its catch, or is not caught by it
    */
   public static LatchOrder from(OrderColumn job) {
-    checkHeat(job);
+    checkHeat(job, SetItem.WIRE);
     ThumbLatch latch = Blame.by(ITEMS, LatchItem.TRAVEL, () -> latch(job));
     Blame.on(LatchItem.GAP, () -> guideOnDoor(latch, job.length(LatchItem.GAP)));
     Part handle = Part.of("handle", latch.handle(), 1, job.graduation());

@@ -4,10 +4,15 @@ import java.util.List;
 import java.util.Map;
 import javax.measure.quantity.Length;
 import org.hammerscale.drawing.Drawing;
+import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
+import org.hammerscale.units.Measures;
 
 /** One job of an order, of whatever kind: its sheet, and what is cut for it. */
 public interface Order {
+  /** What a calliper in inches reads. */
+  Graduation<Length> THOUSANDTH = Graduation.of(Measures.inches(0.001));
+
   /** What the customer calls it; jobs with one name are a set. */
   String name();
 
@@ -16,6 +21,21 @@ public interface Order {
 
   /** Whether it is measured in inches. */
   boolean isInches();
+
+  /** Tools come in sixty-fourths or half millimetres. */
+  default Graduation<Length> toolSteps() {
+    return toolSteps(isInches());
+  }
+
+  /** The same where there is no order yet. */
+  static Graduation<Length> toolSteps(boolean inches) {
+    return inches ? Graduation.SIXTY_FOURTH : Graduation.HALF_MILLIMETRE;
+  }
+
+  /** A size as a calliper reads it: thousandths of an inch or tenths of a millimetre. */
+  default Measure<Length> calliper(Measure<Length> size) {
+    return isInches() ? THOUSANDTH.nearest(size) : Graduation.TENTH_MILLIMETRE.nearest(size);
+  }
 
   /** Writes the front of its sheet, its name in the first line: decisions, no reasons. */
   void front(SheetText sheet);

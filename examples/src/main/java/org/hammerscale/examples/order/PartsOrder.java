@@ -28,7 +28,6 @@ public abstract class PartsOrder implements Order {
   private static final Graduation<Time> WHOLE_SECOND = Graduation.of(Measures.seconds(1));
   private static final int MOST_CAUTIONS = 3;
   private static final int MOST_SHEETS = 3;
-  private static final Graduation<Length> THOUSANDTH = Graduation.of(Measures.inches(0.001));
 
   private final String name;
   private final String one;
@@ -60,11 +59,12 @@ public abstract class PartsOrder implements Order {
   /**
    * Refuses a heat that iron is not forged at.
    *
+   * @param bar the item that tells of a bar that is heated
    * @throws Blame if it is none
    */
-  protected static void checkHeat(OrderColumn job) {
+  protected static void checkHeat(OrderColumn job, OrderItem bar) {
     Measure<Temperature> hot = job.measure(SetItem.HEAT, Temperature.class);
-    Blame.on(SetItem.HEAT, () -> Cooling.from(hot, job.bar(SetItem.WIRE)));
+    Blame.on(SetItem.HEAT, () -> Cooling.from(hot, job.bar(bar)));
   }
 
   /** What is cut for all of them, the main piece first. */
@@ -114,16 +114,6 @@ public abstract class PartsOrder implements Order {
   /** What there is at least, on the mark before. */
   protected final String down(Measure<Length> length) {
     return rule.format(graduation.downTo(length));
-  }
-
-  /** A size as a calliper reads it: thousandths of an inch or tenths of a millimetre. */
-  protected final Measure<Length> calliper(Measure<Length> size) {
-    return isInches() ? THOUSANDTH.nearest(size) : Graduation.TENTH_MILLIMETRE.nearest(size);
-  }
-
-  /** Tools come in sixty-fourths or half millimetres. */
-  protected final Graduation<Length> toolSteps() {
-    return isInches() ? Graduation.SIXTY_FOURTH : Graduation.HALF_MILLIMETRE;
   }
 
   @Override

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import javax.measure.quantity.Length;
-import javax.measure.quantity.Temperature;
 import org.hammerscale.drawing.Drawing;
 import org.hammerscale.drawing.LeafDrawing;
 import org.hammerscale.examples.order.Blame;
+import org.hammerscale.examples.order.Order;
 import org.hammerscale.examples.order.OrderColumn;
 import org.hammerscale.examples.order.OrderItem;
 import org.hammerscale.examples.order.Part;
@@ -16,7 +16,6 @@ import org.hammerscale.examples.order.SetItem;
 import org.hammerscale.examples.order.SheetText;
 import org.hammerscale.forging.Head;
 import org.hammerscale.forging.Tenon;
-import org.hammerscale.heat.Cooling;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Plain;
@@ -61,8 +60,7 @@ public final class TenonOrder extends PartsOrder {
    * @throws Blame if there is no such tenon on the bar
    */
   public static TenonOrder from(OrderColumn job) {
-    Bar bar = job.bar(SetItem.BAR);
-    Blame.on(SetItem.HEAT, () -> Cooling.from(job.measure(SetItem.HEAT, Temperature.class), bar));
+    checkHeat(job, SetItem.BAR);
     return new TenonOrder(job, Blame.by(ITEMS, SetItem.BAR, () -> tenon(job)));
   }
 
@@ -96,10 +94,7 @@ public final class TenonOrder extends PartsOrder {
 
   /** As a punch or a drill has it, no less than asked. */
   private static Section hole(Section peg, Measure<Length> clearance) {
-    Graduation<Length> tools =
-        peg.width().getUnit().equals(ShopUnits.INCH)
-            ? Graduation.SIXTY_FOURTH
-            : Graduation.HALF_MILLIMETRE;
+    Graduation<Length> tools = Order.toolSteps(peg.width().getUnit().equals(ShopUnits.INCH));
     Measure<Length> wide = tools.upTo(peg.width().add(clearance));
     if (peg.isRound()) {
       return Section.round(wide);

@@ -225,9 +225,7 @@ public final class Collar {
       cautions.add(
           Caution.limit(
               "the rules are for square corners, which stretch: round bars stretch nothing, so cut to"
-                  + " the mean line of "
-                  + meanLine()
-                  + " and what the ends lap",
+                  + " the mean line and what the ends lap",
               LINE));
     }
     cautions.add(

@@ -1,6 +1,7 @@
 package org.hammerscale.examples;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -31,12 +32,30 @@ class RailOrdersTest {
 
   /** The front of a job, in one line so that words are found across line ends. */
   private static String front(int job) throws IOException {
+    return front(orders().get(job));
+  }
+
+  private static String front(Order order) {
     SheetText sheet = new SheetText(80);
-    orders().get(job).front(sheet);
+    order.front(sheet);
     String printed = sheet.toString();
     assertTrue(printed.lines().count() <= 60, printed);
     assertTrue(printed.lines().allMatch(line -> line.length() <= 80), printed);
     return printed.replaceAll("\\s+", " ");
+  }
+
+  /** The same of an order with another line. */
+  private static String front(int job, String line) throws IOException {
+    OrderFile file = OrderFile.of(sampleWith(line));
+    assertEquals(List.of(), file.faults());
+    return front(file.orders().get(job));
+  }
+
+  private static List<String> sampleWith(String line) throws IOException {
+    List<String> lines = new ArrayList<>(sample());
+    String item = line.substring(0, line.indexOf(',') + 1);
+    lines.replaceAll(old -> old.startsWith(item) ? line : old);
+    return lines;
   }
 
   private static void assertSays(String sheet, String words) {
@@ -44,10 +63,8 @@ class RailOrdersTest {
   }
 
   private static void assertFault(String line, String words) throws IOException {
-    List<String> lines = new ArrayList<>(sample());
-    String item = line.substring(0, line.indexOf(',') + 1);
-    lines.replaceAll(old -> old.startsWith(item) ? line : old);
-    List<String> faults = OrderFile.of(lines).faults().stream().map(Fault::toString).toList();
+    List<String> faults =
+        OrderFile.of(sampleWith(line)).faults().stream().map(Fault::toString).toList();
     assertTrue(faults.stream().anyMatch(fault -> fault.contains(words)), () -> words + faults);
   }
 
@@ -57,6 +74,8 @@ class RailOrdersTest {
     // 2 (24 + 12) + 2.5 × 3 = 79.5, up
     assertSays(square, "CUT collar 80 mm long × 6");
     assertSays(square, "Round 2 bars, side by side, of 12 mm square");
+    // 72 + 3 × 3
+    assertSays(square, "cut one 81 mm long, close it on the bars");
     // 24 + 2 × 3 and 12 + 2 × 3
     assertSays(square, "closed it is 30 mm × 18 mm outside, 24 mm × 12 mm inside");
     String round = front(1);
@@ -64,6 +83,8 @@ class RailOrdersTest {
     assertSays(round, "CUT collar 2 in long × 4");
     assertSays(round, "Round one bar of 1/2 in round");
     assertSays(round, "3/4 in × 3/4 in outside");
+    assertSays(round, "Trial cut one, close it");
+    assertFalse(round.contains("1.9635"), round);
   }
 
   @Test
@@ -79,6 +100,8 @@ class RailOrdersTest {
     assertSays(sheet, "CUT bar 908 mm long × 8 (enough 19 times in 20)");
     assertSays(sheet, "Punch 900 mm (plain stretch | riveted tenon)");
     assertSays(sheet, "900 mm from the far end to the shoulder");
+    assertSays(sheet, "a dome 18 mm across and 5 mm high");
+    assertSays(front(2, "head high, 4.8 mm"), "a dome 18 mm across and 4.8 mm high");
   }
 
   @Test
@@ -104,6 +127,10 @@ class RailOrdersTest {
     // 2 × 30 + 8; √2 × 30 − 8 = 34.4, down
     assertSays(sheet, "120 mm from weld to weld, 68 mm over the belly; 34 mm clear");
     assertSays(sheet, "until 1 turn is left");
+    String half = front(3, "turns, 1.5");
+    assertSays(half, "until 1.5 turns are left");
+    double rod = chords(120, 1.5, 8 / Math.sqrt(2), 30) + 50;
+    assertSays(half, "CUT rod " + (int) Math.ceil(rod) + " mm long × 4");
   }
 
   private static double chords(double height, double turns, double weld, double belly) {
@@ -131,7 +158,7 @@ class RailOrdersTest {
     assertFault("tenon, 15.5 mm square", "must leave a shoulder");
     assertFault("tenon, 10 mm hexagon", "must be round, square or flat");
     assertFault("bulge, 2 mm", "cannot be made: ");
-    assertFault("turns, 50", "from 0 to 20");
+    assertFault("turns, 50", "turns up to 20");
   }
 
   @Test

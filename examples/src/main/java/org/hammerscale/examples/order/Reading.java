@@ -91,6 +91,10 @@ public record Reading<T>(String accepted, Function<String, ? extends T> reader, 
                           : Measures.kilograms(number(text, "kg", 9999)))),
           Measures.newtons(1));
 
+  /** Of a twist. */
+  public static final Reading<Double> TURNS =
+      new Reading<>("turns up to 20, such as 1.5", text -> number(text, "", 20), 1.0);
+
   public static final Reading<Measure<Time>> MINUTES =
       new Reading<>(
           "minutes up to 60, such as 0.5 min",
@@ -208,7 +212,8 @@ public record Reading<T>(String accepted, Function<String, ? extends T> reader, 
   private static double number(String text, String unit, double most) {
     String digits = text.endsWith(unit) ? text.substring(0, text.length() - unit.length()) : "";
     if (!digits.strip().matches("[0-9]{1,12}(\\.[0-9]{1,12})?")) {
-      throw new IllegalArgumentException(Fault.echo(text) + " is no number in " + unit);
+      throw new IllegalArgumentException(
+          Fault.echo(text) + " is no number" + (unit.isEmpty() ? "" : " in " + unit));
     }
     double number = Double.parseDouble(digits.strip());
     if (number > most) {

@@ -9,7 +9,7 @@ import org.hammerscale.examples.order.SetItem;
 @SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
 public enum BasketItem implements OrderItem {
   HEIGHT(Reading.LENGTH),
-  TURNS(Reading.count(0, 20)),
+  TURNS(Reading.TURNS),
   BULGE(Reading.LENGTH),
   WELD(Reading.LENGTH);
 

@@ -17,6 +17,7 @@ import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Plain;
 import org.hammerscale.units.Measure;
+import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Working;
 
@@ -56,7 +57,7 @@ public final class BasketOrder extends PartsOrder {
               Basket.ofFour(
                   job.bar(SetItem.BAR).section(),
                   job.length(BasketItem.HEIGHT),
-                  job.count(BasketItem.TURNS));
+                  job.as(Double.class, BasketItem.TURNS));
           return new BasketOrder(job, basket, basket.rodLength(job.length(BasketItem.BULGE)));
         });
   }
@@ -73,7 +74,9 @@ public final class BasketOrder extends PartsOrder {
     sheet.entry(
         "Twist",
         "tight, then back until %s left and the belly opens",
-        basket.turns() == 1 ? "1 turn is" : (int) basket.turns() + " turns are");
+        basket.turns() == 1
+            ? "1 turn is"
+            : Measure.of(basket.turns(), ShopUnits.ONE) + " turns are");
     sheet.entry(
         "Check",
         "%s from weld to weld, %s over the belly; %s clear between two rods there",

@@ -18,6 +18,7 @@ import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Plain;
 import org.hammerscale.stock.Section;
+import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Working;
@@ -87,6 +88,13 @@ public final class CollarOrder extends PartsOrder {
     return ends == Ends.BUTTED ? half.withValue(0) : half;
   }
 
+  /** The first is cut as long as any rule has it: what is over can be taken off. */
+  private String trial() {
+    Estimate<Length> rule = collar.cutLength();
+    Measure<Length> most = cut(collar).add(rule.high().subtract(rule.likely()));
+    return ends == Ends.BUTTED ? "cut one" : "cut one " + up(most) + " long";
+  }
+
   @Override
   protected List<Part> parts() {
     return List.of(part);
@@ -101,7 +109,8 @@ public final class CollarOrder extends PartsOrder {
         "Round", "%s%s", bars == 1 ? "one bar of " : bars + " bars, side by side, of ", each);
     sheet.entry(
         "Trial",
-        "cut one, close it on the bars, write down what is over or wants; cut the others after it");
+        "%s, close it on the bars, write down what is over or wants; cut the others after it",
+        trial());
     sheet.entry(
         "Bend",
         "%s, joint %s, ends %s",

@@ -134,7 +134,7 @@ public final class TenonOrder extends PartsOrder {
         up(tenon.length()),
         up(tenon.lengthBeyond()));
     sheet.entry("Hole", "in the other bar %s", tenon.hole());
-    sheet.entry("Head", "rivet it hot to a dome %s across and %s high", told(across), told(high));
+    sheet.entry("Head", "rivet it hot to a dome %s across and %s high", across, high);
     sheet.entry("Check", "%s from the far end to the shoulder", told(straight));
   }
 

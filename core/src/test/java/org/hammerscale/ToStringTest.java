@@ -144,6 +144,7 @@ import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Plain;
 import org.hammerscale.stock.Section;
 import org.hammerscale.stock.Silhouette;
+import org.hammerscale.strength.AngleBracket;
 import org.hammerscale.strength.BarrelOpening;
 import org.hammerscale.strength.Bearing;
 import org.hammerscale.strength.Bracket;
@@ -334,6 +335,8 @@ class ToStringTest {
             Bracket.carrying(poundsForce(9), inches(9)).screwedAt(inches(9)),
             BracketArm.of(section, inches(9)),
             StayedArm.carrying(poundsForce(9), inches(9)),
+            AngleBracket.ofArmAndPlate(inches(9), inches(8), bar)
+                .bracedOutAndDown(inches(7), inches(6)),
             StayedArm.carrying(poundsForce(9), inches(9)).heldAt(inches(9), degrees(40)),
             Tenon.between(section, section),
             Tenon.between(section, section)

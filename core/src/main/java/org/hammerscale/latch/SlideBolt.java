@@ -17,6 +17,7 @@ import org.hammerscale.stock.Plain;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
+import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
@@ -296,7 +297,20 @@ public final class SlideBolt {
   }
 
   /**
-   * The knob: a pin that goes through the bolt, its far end headed over.
+   * What the knob's hole is countersunk to below, at 90°, so that the head there lies flush and the
+   * bolt flat on the wood: half as much again as the knob, but no deeper than half the bolt.
+   *
+   * @return the diameter, exact
+   * @throws IllegalArgumentException if it has a tail
+   */
+  public Measure<Length> knobCountersink() {
+    requireKnob();
+    Measure<Length> half = knob.divide(2);
+    return knob.add(half.isGreaterThan(thickness()) ? thickness() : half);
+  }
+
+  /**
+   * The knob: a pin that goes through the bolt, its far end headed over flush.
    *
    * @return the piece
    * @throws IllegalArgumentException if the bolt has a tail
@@ -305,7 +319,10 @@ public final class SlideBolt {
     requireKnob();
     Section pin = Section.round(knob);
     Measure<Length> straight = handleHeight.add(thickness().divide(2));
-    return Piece.of(Bar.of(pin, bar.material()), Plain.of(pin, straight), Head.snap(pin));
+    return Piece.of(
+        Bar.of(pin, bar.material()),
+        Plain.of(pin, straight),
+        Head.countersunkOverGrip(pin, knobCountersink(), Measures.degrees(90)));
   }
 
   /** {@return all pieces to forge: the bolt, its knob if it has one, two staples, the keeper} */

@@ -230,7 +230,7 @@ public final class Bracket {
    */
   public Working working(int screw) {
     checked(screw);
-    return taken("pull on screw " + screw, n -> pull(n, screw));
+    return taken("pull on screw " + screw + turning(), n -> pull(n, screw));
   }
 
   /**
@@ -242,7 +242,11 @@ public final class Bracket {
    */
   public Working resultantWorking(int screw) {
     checked(screw);
-    return taken("pull and shear of screw " + screw, n -> resultant(n, screw));
+    return taken("pull and shear of screw " + screw + turning(), n -> resultant(n, screw));
+  }
+
+  private String turning() {
+    return onLowest ? ", the plate turning on its lowest" : "";
   }
 
   private Working taken(String title, Notes.Calculation calculation) {

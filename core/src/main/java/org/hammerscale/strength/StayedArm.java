@@ -26,6 +26,7 @@ import org.hammerscale.working.Working;
  * sign.stay()        // 746.7 N   along the stay
  * sign.thrust()      // 572 N     level, between arm and wall
  * sign.pinForce()    // -80 N     the arm's end is lifted off its pin
+ * sign.bendingLever()   // 100 mm    it is bent as a cantilever of that length
  * }</pre>
  *
  * <p>Exact as statics of a pinned arm; the arm is bent besides between wall, stay and load. Forces
@@ -125,6 +126,16 @@ public final class StayedArm {
     return load.withValue(pin(Notes.NONE));
   }
 
+  /**
+   * The cantilever that the load would bend at the wall as much as it bends this arm, for {@link
+   * BracketArm}: L − a for a load beyond the stay, L (a − L) / a for one before it.
+   *
+   * @return the lever, exact; zero if the load hangs at the stay
+   */
+  public Measure<Length> bendingLever() {
+    return distance.withValue(lever(Notes.NONE));
+  }
+
   /** {@return against lifting, buckling and wind, and that no design is certified} */
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
@@ -152,6 +163,11 @@ public final class StayedArm {
     return taken("force on the arm's pin", this::pin);
   }
 
+  /** {@return the working of {@link #bendingLever}} */
+  public Working leverWorking() {
+    return taken("lever that bends the arm", this::lever);
+  }
+
   private Working taken(String title, Notes.Calculation calculation) {
     return Notes.taken(title, distance.getUnit(), calculation)
         .withSource(STATICS)
@@ -176,6 +192,14 @@ public final class StayedArm {
     double s = stay(n);
     double up = s * Math.sin(alpha(Notes.NONE));
     return n.value("P", "upright, at the pin", "W − S sin(α)", load.getValue() - up, unit());
+  }
+
+  private double lever(Notes n) {
+    double l = n.given("L", "load from the wall", distance.getValue());
+    double a = n.given("a", "stay from the wall, along the arm", along.in(distance.getUnit()));
+    return l > a
+        ? n.length("b", "lever", "L − a", l - a)
+        : n.length("b", "lever", "L (a − L) / a", l * (a - l) / a);
   }
 
   private double alpha(Notes n) {

@@ -11,6 +11,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.hammerscale.drawing.Picture.Shape;
+import org.hammerscale.stock.Bar;
+import org.hammerscale.stock.Material;
+import org.hammerscale.stock.Section;
+import org.hammerscale.strength.AngleBracket;
 import org.hammerscale.strength.Bracket;
 import org.hammerscale.units.ShopUnits;
 import org.junit.jupiter.api.Test;
@@ -65,6 +69,71 @@ class BracketDrawingTest {
                 inches(1), inches(1), inches(2), inches(2), inches(3), inches(3), inches(4),
                 inches(4), inches(5), inches(5), inches(6), inches(6), inches(7));
     assertTrue(BracketDrawing.of(row).drawing().description().endsWith("the rest of 13 screws"));
+  }
+
+  @Test
+  void ironAndBraceStandOnTheWall() {
+    Bar flat = Bar.of(Section.flat(millimetres(25), millimetres(6)), Material.MILD_STEEL);
+    AngleBracket bare = AngleBracket.ofArmAndPlate(millimetres(220), millimetres(240), flat);
+    AngleBracket braced = bare.bracedOutAndDown(millimetres(126), millimetres(166));
+    for (AngleBracket iron : List.of(bare, braced, bare.bentTo(millimetres(0)))) {
+      BracketDrawing drawn = BracketDrawing.of(SHELF).madeOf(iron);
+      Picture picture = Picture.of(drawn.drawing());
+      Shape outline = picture.only("iron");
+      double wall = picture.all("wall").get(0).x();
+      double[] least = {1e9, 1e9};
+      double[] most = {-1e9, -1e9};
+      for (double[] point : outline.points()) {
+        for (int i = 0; i < 2; i++) {
+          least[i] = Math.min(least[i], point[i]);
+          most[i] = Math.max(most[i], point[i]);
+        }
+      }
+      assertEquals(wall, least[0], EXACT);
+      assertEquals(wall + 220, most[0], EXACT);
+      assertEquals(-240, least[1], EXACT);
+      assertEquals(0, most[1], EXACT);
+      picture.assertLegible();
+      Picture.of(drawn.reducedTo(5).drawing()).assertLegible();
+    }
+    Picture picture = Picture.of(BracketDrawing.of(SHELF).madeOf(braced).drawing());
+    double wall = picture.all("wall").get(0).x();
+    // Legs of 120 and 160 of the inner corner; its ends 6 / 0.6 and 6 / 0.8 long.
+    double[][] corners = {{6, -74}, {126, -234}, {118.5, -234}, {6, -84}};
+    List<double[]> points = picture.only("brace").points();
+    for (int i = 0; i < corners.length; i++) {
+      assertEquals(wall + corners[i][0], points.get(i)[0], EXACT);
+      assertEquals(corners[i][1], points.get(i)[1], EXACT);
+    }
+    assertTrue(picture.words().containsAll(List.of("126 mm brace", "220 mm", "240 mm", "150 mm")));
+    assertTrue(
+        BracketDrawing.of(SHELF)
+            .madeOf(braced)
+            .drawing()
+            .description()
+            .contains("lower edge 166 mm below the arm's top, bevelled 53.13° to the arm"));
+  }
+
+  @Test
+  void refusesIronTooShortForIt() {
+    Bar flat = Bar.of(Section.flat(millimetres(25), millimetres(6)), Material.MILD_STEEL);
+    BracketDrawing drawn = BracketDrawing.of(SHELF);
+    assertTrue(
+        assertThrows(
+                IllegalArgumentException.class,
+                () ->
+                    drawn.madeOf(
+                        AngleBracket.ofArmAndPlate(millimetres(149), millimetres(240), flat)))
+            .getMessage()
+            .startsWith("distance must be at most the arm of 149 mm, was 150 mm"));
+    assertTrue(
+        assertThrows(
+                IllegalArgumentException.class,
+                () ->
+                    drawn.madeOf(
+                        AngleBracket.ofArmAndPlate(millimetres(150), millimetres(199), flat)))
+            .getMessage()
+            .startsWith("height must be at most the plate of 199 mm, was 200 mm"));
   }
 
   @Test

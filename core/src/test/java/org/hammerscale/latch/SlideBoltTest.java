@@ -44,6 +44,13 @@ class SlideBoltTest {
     assertEquals(List.of(millimetres(13), millimetres(107), millimetres(-7)), bolt.places());
     // thrown, the knob of 6 mm touches the outer staple: 48 + 6 + 6/2
     assertEquals(millimetres(57), bolt.knobPlace());
+    // Its head fills a cone from 6 to 9 that is 1.5 deep: what lies outside the shank.
+    assertEquals(millimetres(9), bolt.knobCountersink());
+    double cone = Math.PI * (1.5 * (81 + 54 + 36) / 12 - 1.5 * 36 / 4);
+    assertEquals(
+        24 + 6 + cone / (9 * Math.PI),
+        bolt.knob().layout().cutLength().likely().in(ShopUnits.MILLIMETRE),
+        1e-9);
     // 48 to the outer side of the outer staple, 100 to that of the inner, 12 behind it
     assertEquals(millimetres(160), bolt.bolt().layout().cutLength().likely());
     assertEquals(millimetres(12.5), bolt.staple().insideWidth());
@@ -87,6 +94,7 @@ class SlideBoltTest {
     assertTrue(bolt.bolt().isTrimmedAt(PieceEnd.LAST));
     assertEquals(4, bolt.pieces().size());
     assertTrue(refusal(bolt::knob).contains("ask for a knob"));
+    assertTrue(refusal(bolt::knobCountersink).contains("ask for a knob"));
   }
 
   @Test

@@ -120,6 +120,18 @@ class BracketTest {
     Workings.check(sign.working(), sign.stay());
     Workings.check(sign.thrustWorking(), sign.thrust());
     Workings.check(sign.pinWorking(), sign.pinForce());
+    // Beyond the stay the load bends the arm over it; before it, as a beam on two supports.
+    assertEquals(millimetres(100), sign.bendingLever());
+    Workings.check(sign.leverWorking(), sign.bendingLever());
+    StayedArm inside =
+        StayedArm.carrying(newtons(400), millimetres(200)).heldAt(millimetres(500), degrees(40));
+    assertEquals(400 * 200 * 300 / 500d, 400 * inside.bendingLever().getValue(), 1e-9);
+    Workings.check(inside.leverWorking(), inside.bendingLever());
+    assertEquals(
+        millimetres(0),
+        StayedArm.carrying(newtons(4), millimetres(500))
+            .heldAt(millimetres(500), degrees(40))
+            .bendingLever());
     assertTrue(sign.cautions().get(0).text().contains("buckling"));
     assertEquals("arm under 400 N at 600 mm, held at 500 mm, 38.66°", sign.toString());
     StayedArm.Unheld loose = StayedArm.carrying(newtons(400), millimetres(600));

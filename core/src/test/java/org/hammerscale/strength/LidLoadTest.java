@@ -27,7 +27,7 @@ class LidLoadTest {
 
   @Test
   void staysLoadTheHingesBeyondTheWeight() {
-    LidOnStay held = LID.onStay(millimetres(250), degrees(30));
+    LidLoad.OnStay held = LID.onStay(millimetres(250), degrees(30));
     assertTrue(held.hinges().isGreaterThan(newtons(400)));
     assertTrue(held.cautions().get(0).text().contains("more than the lid's 200 N"));
     assertTrue(held.cautions().get(1).isDanger());
@@ -36,8 +36,8 @@ class LidLoadTest {
 
   @Test
   void uprightTheStayCarriesNothing() {
-    LidOnStay upright = LID.raisedTo(degrees(90)).onStay(millimetres(250), degrees(60));
-    LidOnStay past = LID.raisedTo(degrees(110)).onStay(millimetres(250), degrees(60));
+    LidLoad.OnStay upright = LID.raisedTo(degrees(90)).onStay(millimetres(250), degrees(60));
+    LidLoad.OnStay past = LID.raisedTo(degrees(110)).onStay(millimetres(250), degrees(60));
     assertEquals(0, upright.stay().in(ShopUnits.NEWTON), 1e-12);
     assertEquals(200, upright.hinges().in(ShopUnits.NEWTON), 1e-12);
     assertTrue(past.stay().getValue() < 0);
@@ -45,7 +45,7 @@ class LidLoadTest {
 
   @Test
   void aStayAtTheMiddleSquareToALevelLidTakesAllOfIt() {
-    LidOnStay level = LID.onStay(millimetres(300), degrees(90));
+    LidLoad.OnStay level = LID.onStay(millimetres(300), degrees(90));
     assertEquals(200, level.stay().in(ShopUnits.NEWTON), 1e-12);
     assertEquals(0, level.hinges().in(ShopUnits.NEWTON), 1e-12);
   }
@@ -55,7 +55,8 @@ class LidLoadTest {
     // The hinge's force, the stay's and the weight must add up to nothing, seen from outside.
     for (int raised = 0; raised < 180; raised += 7) {
       for (int slope = 5; slope < 180; slope += 13) {
-        LidOnStay held = LID.raisedTo(degrees(raised)).onStay(millimetres(180), degrees(slope));
+        LidLoad.OnStay held =
+            LID.raisedTo(degrees(raised)).onStay(millimetres(180), degrees(slope));
         double push = held.stay().in(ShopUnits.NEWTON);
         double aim = Math.toRadians(raised + slope);
         double across = push * Math.cos(aim);
@@ -70,7 +71,7 @@ class LidLoadTest {
   @Test
   void showsItsWorkings() {
     Workings.check(LID.shutWorking(), LID.shut());
-    LidOnStay held = LID.raisedTo(degrees(35)).onStay(inches(10), degrees(40));
+    LidLoad.OnStay held = LID.raisedTo(degrees(35)).onStay(inches(10), degrees(40));
     Workings.check(held.working(), held.hinges());
     assertEquals(
         "lid of 200 N, 600 mm deep, raised 35°, on a stay 10 in from the pin at 40°",

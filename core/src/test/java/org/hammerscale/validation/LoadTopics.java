@@ -8,7 +8,6 @@ import org.hammerscale.strength.DoorLoad;
 import org.hammerscale.strength.HingeCount;
 import org.hammerscale.strength.HingeGrade;
 import org.hammerscale.strength.LidLoad;
-import org.hammerscale.strength.LidOnStay;
 import org.hammerscale.strength.StrapRule;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
@@ -50,7 +49,7 @@ final class LoadTopics {
     if (c.question().equals("hinges, shut")) {
       return lid.shut().in(ShopUnits.NEWTON);
     }
-    LidOnStay held = lid.onStay(c.length("stay at"), c.angle("stay to lid"));
+    LidLoad.OnStay held = lid.onStay(c.length("stay at"), c.angle("stay to lid"));
     return switch (c.question()) {
       case "push of the stay" -> held.stay().in(ShopUnits.NEWTON);
       case "hinges" -> held.hinges().in(ShopUnits.NEWTON);

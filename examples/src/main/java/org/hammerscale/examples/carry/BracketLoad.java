@@ -11,6 +11,7 @@ import org.hammerscale.examples.order.SheetText;
 import org.hammerscale.holding.ScrewChoice;
 import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Material;
+import org.hammerscale.strength.AngleBracket;
 import org.hammerscale.strength.BracketArm;
 import org.hammerscale.strength.PermissibleStress;
 import org.hammerscale.strength.StayedArm;
@@ -20,21 +21,25 @@ import org.hammerscale.working.Working;
 
 /** What a bracket of a bar may carry: by its arm, its brace if there is one, and its screws. */
 record BracketLoad(
-    Bar bar, Measure<Force> load, Measure<Length> out, int safety, Optional<Brace> brace) {
+    Bar bar,
+    Measure<Force> load,
+    Measure<Length> out,
+    int safety,
+    Optional<AngleBracket.Brace> brace) {
   private PermissibleStress permissible() {
     return PermissibleStress.of(Material.MILD_STEEL, safety);
   }
 
   /** A cantilever that is bent as the arm is. */
   private Optional<BracketArm> arm() {
-    Measure<Length> lever = brace.map(it -> it.lever(out)).orElse(out);
+    Measure<Length> lever = stayed().map(StayedArm::bendingLever).orElse(out);
     return lever.getValue() > 0
         ? Optional.of(BracketArm.of(bar.section(), lever))
         : Optional.empty();
   }
 
   private Optional<StayedArm> stayed() {
-    return brace.map(it -> it.under(load, out));
+    return brace.map(it -> StayedArm.carrying(load, out).heldAt(it.out(), it.angleToArm()));
   }
 
   /** The load under which arm and brace begin to yield, by the safety. */
@@ -107,16 +112,17 @@ record BracketLoad(
 
   /** Tells how the stresses of a braced bracket come together, which no working does. */
   void more(SheetText sheet) {
-    brace.ifPresent(
-        it ->
-            sheet.entry(
-                "Stress",
-                "arm %.1f MPa of bending, as an arm of %s, and %.1f MPa of pull along it; brace %.1f"
-                    + " MPa of push",
-                bent(),
-                it.lever(out),
-                pulled(),
-                pushed()));
+    stayed()
+        .ifPresent(
+            it ->
+                sheet.entry(
+                    "Stress",
+                    "arm %.1f MPa of bending, as an arm of %s, and %.1f MPa of pull along it; brace %.1f"
+                        + " MPa of push",
+                    bent(),
+                    it.bendingLever(),
+                    pulled(),
+                    pushed()));
   }
 
   List<Working> workings(WallScrews screws) {
@@ -126,7 +132,8 @@ record BracketLoad(
     if (brace.isEmpty()) {
       all.add(BracketArm.of(bar.section(), out).sagWorking(load));
     }
-    stayed().ifPresent(it -> all.addAll(List.of(it.working(), it.thrustWorking())));
+    stayed()
+        .ifPresent(it -> all.addAll(List.of(it.leverWorking(), it.working(), it.thrustWorking())));
     all.add(screws.bracket().working(screws.highest()));
     all.add(screws.worst().working(screws.highest()));
     ScrewChoice top = screws.top();

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
-import org.hammerscale.bending.Bend;
 import org.hammerscale.drawing.BracketDrawing;
 import org.hammerscale.drawing.Drawing;
 import org.hammerscale.examples.order.Blame;
@@ -18,10 +18,10 @@ import org.hammerscale.examples.order.Screw;
 import org.hammerscale.examples.order.SetItem;
 import org.hammerscale.examples.order.SheetText;
 import org.hammerscale.fastening.Wood;
-import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
-import org.hammerscale.stock.Plain;
+import org.hammerscale.strength.AngleBracket;
 import org.hammerscale.strength.Bracket;
+import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.Measures;
 import org.hammerscale.working.Caution;
@@ -29,42 +29,39 @@ import org.hammerscale.working.Working;
 
 /** So many brackets, each a bar bent square: the plate on the wall below, the arm on top. */
 public final class BracketOrder extends PartsOrder {
+  private static final Graduation<Angle> WHOLE_DEGREE = Graduation.of(Measures.degrees(1));
   private static final Map<String, OrderItem> ITEMS =
-      Map.of(
-          "load", BracketItem.LOAD,
-          "outside", BracketItem.PLATE,
-          "number", BracketItem.SCREWS_AT,
-          "height", BracketItem.SCREWS_AT,
-          "screw", SetItem.SCREW,
-          "series", SetItem.SCREW,
-          "fromReference", SetItem.SCREW,
-          "angle", BracketItem.BRACE_DOWN,
-          "brace", BracketItem.BRACE_OUT);
+      Map.ofEntries(
+          Map.entry("load", BracketItem.LOAD),
+          Map.entry("distance", BracketItem.LOAD_OUT),
+          Map.entry("outside", BracketItem.PLATE),
+          Map.entry("number", BracketItem.SCREWS_AT),
+          Map.entry("height", BracketItem.SCREWS_AT),
+          Map.entry("screw", SetItem.SCREW),
+          Map.entry("series", SetItem.SCREW),
+          Map.entry("fromReference", SetItem.SCREW),
+          Map.entry("angle", BracketItem.BRACE_DOWN),
+          Map.entry("down", BracketItem.BRACE_DOWN),
+          Map.entry("out", BracketItem.BRACE_OUT),
+          Map.entry("upper", BracketItem.BRACE_OUT),
+          Map.entry("brace", BracketItem.BRACE_OUT));
 
   private final BracketLoad bearing;
   private final WallScrews screws;
-  private final Optional<Brace> brace;
-  private final Measure<Length> arm;
-  private final Measure<Length> plate;
-  private final Bend bend;
+  private final AngleBracket iron;
+  private final BracketDrawing picture;
   private final List<Part> parts = new ArrayList<>();
 
   private BracketOrder(OrderColumn job) {
     super(job, "bracket", "brackets");
     Bar bar = job.bar(SetItem.BAR);
-    this.arm = job.length(BracketItem.ARM);
-    this.plate = job.length(BracketItem.PLATE);
-    this.bend = Bend.of(Measures.degrees(90), job.length(BracketItem.BEND), bar.section());
-    Measure<Length> straight = bend.straightLeg(plate);
-    Plain below = Plain.of(bar.section(), straight);
-    Plain level = Plain.of(bar.section(), bend.straightLeg(arm));
-    parts.add(Part.of("bracket", Piece.of(bar, below, bend, level), count(), graduation()));
-    this.brace = Brace.of(job, bar);
-    brace.ifPresent(it -> parts.add(Part.of("brace", it.piece(), count(), graduation())));
+    this.iron = iron(job, bar);
+    parts.add(Part.of("bracket", iron.piece(), count(), graduation()));
+    iron.brace().ifPresent(it -> parts.add(Part.of("brace", it.piece(), count(), graduation())));
     Measure<Force> load = job.measure(BracketItem.LOAD, Force.class);
     Measure<Length> out = job.length(BracketItem.LOAD_OUT);
     int safety = job.count(BracketItem.SAFETY);
-    this.bearing = new BracketLoad(bar, load, out, safety, brace);
+    this.bearing = new BracketLoad(bar, load, out, safety, iron.brace());
     Measure<Length>[] heights = array(job.lengths(BracketItem.SCREWS_AT));
     Bracket bracket = Bracket.carrying(load, out).screwedAt(heights);
     this.screws =
@@ -72,12 +69,42 @@ public final class BracketOrder extends PartsOrder {
             job.as(Screw.class, SetItem.SCREW),
             bracket,
             bar,
-            straight,
+            iron.straightPlate(),
             job.as(Wood.class, SetItem.WOOD),
             job.length(BracketItem.WALL),
             safety);
+    this.picture = BracketDrawing.of(bracket).madeOf(iron);
     bearing.require(screws);
-    brace.ifPresent(it -> it.requireClear(screws, plate));
+    iron.brace().ifPresent(this::requireClear);
+  }
+
+  private static AngleBracket iron(OrderColumn job, Bar bar) {
+    Optional<Measure<Length>> out = job.lengthIfAny(BracketItem.BRACE_OUT);
+    Optional<Measure<Length>> down = job.lengthIfAny(BracketItem.BRACE_DOWN);
+    if (out.isPresent() != down.isPresent()) {
+      throw new IllegalArgumentException(
+          "brace must be told out and down, or none in both, was told once; tell the other too");
+    }
+    AngleBracket bent =
+        AngleBracket.ofArmAndPlate(job.length(BracketItem.ARM), job.length(BracketItem.PLATE), bar)
+            .bentTo(job.length(BracketItem.BEND));
+    return out.map(it -> bent.bracedOutAndDown(it, down.orElseThrow())).orElse(bent);
+  }
+
+  /**
+   * Refuses a screw whose head the brace would cover.
+   *
+   * @throws IllegalArgumentException if there is one
+   */
+  private void requireClear(AngleBracket.Brace brace) {
+    for (Measure<Length> height : screws.bracket().heights()) {
+      if (!brace.isClearOf(height, screws.screw().head().headDiameter())) {
+        throw new IllegalArgumentException(
+            "height of each screw must leave its head clear of the brace, was "
+                + height
+                + "; move it or the brace");
+      }
+    }
   }
 
   @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type
@@ -108,13 +135,14 @@ public final class BracketOrder extends PartsOrder {
   @Override
   protected void work(SheetText sheet) {
     marks(sheet, parts.get(0), "the plate's foot");
-    sheet.entry("Bend", "square between the marks, %s of radius inside", told(bend.insideRadius()));
+    sheet.entry(
+        "Bend", "square between the marks, %s of radius inside", told(iron.bend().insideRadius()));
     sheet.entry(
         "Check",
         "cold, outside: plate %s from the arm's top, arm %s from the wall",
-        told(plate),
-        told(arm));
-    brace.ifPresent(it -> it.write(sheet, this::told));
+        told(iron.plate()),
+        told(iron.arm()));
+    iron.brace().ifPresent(it -> brace(sheet, it));
     sheet.entry("Holes", "in the plate's middle, from its foot: %s", screws.places(this::told));
     sheet.entry("Screw", "%s", screws.screw());
     sheet.entry(
@@ -125,6 +153,18 @@ public final class BracketOrder extends PartsOrder {
         calliper(screws.countersink().diameter()));
     sheet.entry("Wood", "upright; drill %s", pilotHoles());
     bearing.write(sheet, screws, this::told);
+  }
+
+  private void brace(SheetText sheet, AngleBracket.Brace brace) {
+    Measure<Angle> toArm = WHOLE_DEGREE.nearest(brace.angleToArm());
+    sheet.entry(
+        "Brace",
+        "lower edge %s from the wall under the arm, %s below the arm's top; bevel it %s to the arm,"
+            + " %s to the plate",
+        told(brace.out()),
+        told(brace.down()),
+        toArm,
+        Measures.degrees(90).subtract(toArm));
   }
 
   private String pilotHoles() {
@@ -142,19 +182,22 @@ public final class BracketOrder extends PartsOrder {
 
   @Override
   protected List<Working> workings() {
-    return bearing.workings(screws);
+    List<Working> workings = new ArrayList<>(bearing.workings(screws));
+    iron.brace().ifPresent(it -> workings.add(it.working()));
+    return workings;
   }
 
   @Override
   protected List<Caution> warnings() {
     List<Caution> cautions = new ArrayList<>(screws.bracket().cautions());
     cautions.addAll(screws.top().cautions());
+    cautions.addAll(iron.cautions());
     return cautions;
   }
 
   @Override
   protected Drawing drawing(int reduction) {
-    return BracketDrawing.of(screws.bracket()).reducedTo(reduction).drawing();
+    return picture.reducedTo(reduction).drawing();
   }
 
   @Override

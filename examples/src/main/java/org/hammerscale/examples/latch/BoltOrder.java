@@ -104,9 +104,10 @@ public final class BoltOrder extends PartsOrder {
     } else {
       sheet.entry(
           "Drill",
-          "the knob's hole %s from the tip, %s, and countersink it below",
+          "the knob's hole %s from the tip, %s, and sink it below, 90° to %s",
           told(bolt.knobPlace()),
-          toolSteps().upTo(bolt.knob().bar().section().width()));
+          toolSteps().upTo(bolt.knob().bar().section().width()),
+          calliper(bolt.knobCountersink()));
       sheet.entry(
           "Knob",
           "to stand %s above the bolt's axis; head it over flush below",

@@ -49,7 +49,8 @@ final class HaspView implements LatchDrawing.Kind {
             + draft.text(hasp.slotFrom())
             + " to "
             + draft.text(hasp.slotTo()),
-        "staple: " + hasp.staple().toString());
+        "staple: " + hasp.staple(),
+        hasp.hanger().map(hanger -> "hung on a " + hanger).orElse("hung on a pin"));
   }
 
   /** The pin at the point, the strap to the right of it. */
@@ -72,6 +73,7 @@ final class HaspView implements LatchDrawing.Kind {
     d.pen.circle(Line.WIDE, "bore", x, y, bore);
     d.pen.cross("pin", x, y, bore + thick + 2);
     double base = y - low;
+    hasp.hanger().ifPresent(hanger -> hung(d, x, y, base, hanger));
     Staple staple = hasp.staple();
     double near = x + d.of(hasp.stapledAt());
     double far = near + d.of(hasp.stapleLength());
@@ -98,6 +100,18 @@ final class HaspView implements LatchDrawing.Kind {
         new Callout(x, y, "pin"),
         List.of(new Callout(near, base, d.text(hasp.stapledAt()) + " staple")),
         d.pen.box().bottom() + 5);
+  }
+
+  /** The crown that the eye turns on, cut across, and a leg behind it in the wood. */
+  private static void hung(Draft d, double x, double y, double base, Staple hanger) {
+    double half = d.of(hanger.rod().section().thickness()) / 2;
+    double deep = base + d.of(hanger.inWood());
+    double shank = deep - d.of(hanger.pointLength());
+    d.pen.circle(Line.WIDE, "crown", x, y, half);
+    d.pen.draw(
+        Line.HIDDEN,
+        "hanger",
+        Path.through(x - half, base, x - half, shank, x, deep, x + half, shank, x + half, base));
   }
 
   private static String text(Draft d, Staple staple) {
@@ -165,6 +179,9 @@ final class HaspView implements LatchDrawing.Kind {
     double middle = x + d.of(hasp.stapledAt().add(hasp.stapleLength().divide(2)));
     double turn = hasp.isInLine() ? 0 : Math.PI / 2;
     StapleView.above(d, new Turned(middle, y, turn, false), hasp.staple(), "crown");
+    hasp.hanger()
+        .ifPresent(
+            hanger -> StapleView.above(d, new Turned(x, y, Math.PI / 2, false), hanger, "hanger"));
     List<Callout> across = new ArrayList<>();
     across.add(new Callout(from, y + half, d.text(hasp.slotFrom())));
     across.add(new Callout(to, y + half, d.text(hasp.slotTo())));

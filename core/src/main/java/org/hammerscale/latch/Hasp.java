@@ -1,6 +1,8 @@
 package org.hammerscale.latch;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
@@ -18,6 +20,7 @@ import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A slotted strap that swings over a staple, and is held there by a padlock's shackle or a peg.
@@ -32,13 +35,15 @@ import org.hammerscale.working.Working;
  * hasp.slotTo()                    // 55.97 mm  since its tall end swings in a circle
  * hasp.play(millimetres(8))        // 2 mm       off its seat, with an 8 mm shackle in
  * hasp.slotWidth()                 // 28 mm      over both legs
+ * Staple hanger = Hasp.hanger(strap, rod, millimetres(0.5));   // to hang it on, 40.5 mm wide inside
  * }</pre>
  *
  * <p>As the hasp lifts off, each point of the staple describes a circle about the pin, seen from
  * the strap; the slot is what those circles cut out of its thickness. Exact as plane geometry: a
  * staple across the hasp counts as square on top, one in line with its round crown as round. Places
- * count from the pin, in the strap's unit. The strap's eye is turned centred on it; for a pin
- * elsewhere joggle it. Source: circles about the pin.
+ * count from the pin, in the strap's unit. The strap's eye is turned centred on a pin, and joggled
+ * for one elsewhere; it is rolled up, flush with the underside, round the crown of a staple that it
+ * hangs on. Source: circles about the pin.
  */
 public final class Hasp {
   private static final Source CIRCLES =
@@ -53,6 +58,7 @@ public final class Hasp {
   private final Measure<Length> clearance;
   private final Measure<Length> bore;
   private final Measure<Length> beyond;
+  private final @Nullable Staple hanger;
   private final Measure<Length> from;
   private final Measure<Length> to;
   private final Measure<Length> width;
@@ -67,6 +73,7 @@ public final class Hasp {
     this.clearance = asked.clearance;
     this.bore = asked.bore;
     this.beyond = asked.beyond;
+    this.hanger = asked.hanger;
     check();
     Measure<Length> across =
         inLine ? wire() : staple.insideWidth().to(unit).add(wire().multiply(2));
@@ -107,9 +114,32 @@ public final class Hasp {
         .add(Arguments.notNegative("clearance", clearance));
   }
 
+  /**
+   * A staple to hang a hasp on: as wide inside as the strap and the play, so high that the rolled
+   * eye lies on the wood, its crown square.
+   *
+   * @param strap what the hasp is forged from
+   * @param rod what the staple is bent from
+   * @param play of the eye on its crown and of the strap between its legs, zero or more
+   * @return the staple, to be driven or clenched
+   * @throws IllegalArgumentException if the play is negative
+   */
+  public static Staple hanger(Bar strap, Bar rod, Quantity<Length> play) {
+    Section section = Objects.requireNonNull(strap, "strap").section();
+    Measure<Length> free = Arguments.notNegative("play", play).to(section.width().getUnit());
+    return Staple.inside(section.width().add(free), rod)
+        .standing(section.thickness().add(free.divide(2)))
+        .withSquareCrown();
+  }
+
   /** {@return what it shuts over} */
   public Staple staple() {
     return staple;
+  }
+
+  /** {@return the staple that it hangs on; empty if that is a pin of the smith's} */
+  public Optional<Staple> hanger() {
+    return Optional.ofNullable(hanger);
   }
 
   /** {@return what it is forged from} */
@@ -228,9 +258,11 @@ public final class Hasp {
         .withReferenceAfter(1);
   }
 
-  /** {@return all pieces to forge: the hasp and its staple} */
+  /** {@return all pieces to forge: the hasp, its staple, and the one that it hangs on, if any} */
   public List<Piece> pieces() {
-    return List.of(hasp(), staple.piece());
+    return hanger == null
+        ? List.of(hasp(), staple.piece())
+        : List.of(hasp(), staple.piece(), hanger.piece());
   }
 
   /** {@return what a hasp does not keep out, and what its staple warns of} */
@@ -257,7 +289,12 @@ public final class Hasp {
         : Hole.mortise(along, width);
   }
 
+  /** The strap from where the eye ends: a rolled one does beneath the pin. */
   private Measure<Length> toSlot() {
+    return hanger == null ? clearOfEye() : from;
+  }
+
+  private Measure<Length> clearOfEye() {
     return from.subtract(bore.divide(2)).subtract(thickness());
   }
 
@@ -277,10 +314,28 @@ public final class Hasp {
         "the hasp's thickness",
         thickness(),
         "let the staple stand higher");
+    if (hanger != null) {
+      checkHanger(hanger);
+    }
+  }
+
+  private void checkHanger(Staple hanging) {
+    Arguments.atLeast(
+        "hanger",
+        hanging.insideHeight().to(unit),
+        "the hasp's thickness",
+        thickness(),
+        "let it stand higher");
+    Arguments.atLeast(
+        "straight crown of the hanger",
+        hanging.straightCrown().to(unit),
+        "the strap's width",
+        strap.section().width(),
+        "bend it wider, or square at its corners");
   }
 
   private void checkSlot() {
-    if (!(toSlot().getValue() > 0)) {
+    if (!(clearOfEye().getValue() > 0)) {
       throw new IllegalArgumentException(
           "fromPin must leave strap between eye and slot, was "
               + stapledAt

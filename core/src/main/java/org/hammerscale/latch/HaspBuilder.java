@@ -35,6 +35,8 @@ public final class HaspBuilder {
   Measure<Length> beyond;
   boolean inLine;
 
+  @Nullable Staple hanger;
+
   @Nullable Graduation<Length> rule;
 
   HaspBuilder(Bar strap, Staple staple) {
@@ -73,13 +75,14 @@ public final class HaspBuilder {
   }
 
   /**
-   * Where the pin lies, if not in the middle of the strap's thickness.
+   * Where a pin of the smith's lies, if not in the middle of the strap's thickness.
    *
    * @param above the pin's middle above the hasp's underside; negative below it
    * @return this builder
    */
   public HaspBuilder pinAbove(Quantity<Length> above) {
     this.pinAbove = Arguments.length("above", above).to(unit);
+    this.hanger = null;
     return this;
   }
 
@@ -96,7 +99,7 @@ public final class HaspBuilder {
   }
 
   /**
-   * The eye that the hasp turns on.
+   * The eye that the hasp turns on, about a pin of the smith's.
    *
    * @param bore its inside, more than zero
    * @return this builder
@@ -104,6 +107,25 @@ public final class HaspBuilder {
    */
   public HaspBuilder hungOn(Quantity<Length> bore) {
     this.bore = Arguments.positive("bore", bore).to(unit);
+    this.hanger = null;
+    return this;
+  }
+
+  /**
+   * Hung on a staple of its own, instead of a pin: the eye is rolled up round its crown, the pin is
+   * the middle of that crown, and the strap lies flat on the wood.
+   *
+   * @param hanger the staple, such as {@link Hasp#hanger} gives
+   * @param play of the eye on its crown, zero or more; with the coats of a finish in it
+   * @return this builder
+   * @throws IllegalArgumentException if the play is negative
+   */
+  public HaspBuilder hungOn(Staple hanger, Quantity<Length> play) {
+    Measure<Length> rod =
+        Objects.requireNonNull(hanger, "hanger").rod().section().thickness().to(unit);
+    this.bore = rod.add(Arguments.notNegative("play", play));
+    this.pinAbove = hanger.insideHeight().to(unit).add(rod.divide(2));
+    this.hanger = hanger;
     return this;
   }
 
@@ -133,9 +155,9 @@ public final class HaspBuilder {
   /**
    * The hasp that all of this describes.
    *
-   * @return the hasp and its staple, which fit each other
-   * @throws IllegalArgumentException if the staple is too close to the pin, too low for the strap,
-   *     or the slot too wide for it
+   * @return the hasp and its staples, which fit each other
+   * @throws IllegalArgumentException if a staple is too close to the pin, too low or too narrow for
+   *     the strap, or the slot too wide for it
    */
   public Hasp hasp() {
     return new Hasp(this);

@@ -179,6 +179,14 @@ public final class Staple {
     return !square && !height.isLessThan(width.divide(2));
   }
 
+  /** How much of the crown's inside is straight: a half round has nothing of it. */
+  Measure<Length> straightCrown() {
+    Measure<Length> corners = height.multiply(2);
+    return square
+        ? width
+        : corners.isLessThan(width) ? width.subtract(corners) : width.withValue(0);
+  }
+
   /** {@return whether its points are turned over behind the board} */
   public boolean isClenched() {
     return clenched;

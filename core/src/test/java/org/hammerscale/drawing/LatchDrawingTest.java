@@ -213,14 +213,32 @@ class LatchDrawingTest {
       assertEquals(mm(hasp.staple().heightOverAll()), base - top(staple), EXACT);
       double near = radius(picture.all("sweep").get(0), pin);
       double far = radius(picture.all("sweep").get(1), pin);
+      double face = base - mm(hasp.strap().section().thickness());
       for (double[] point : staple.points()) {
         double off = Math.hypot(point[0] - pin[0], point[1] - pin[1]);
-        assertTrue(off >= near - EXACT && off <= far + EXACT, near + " " + off + " " + far);
+        // What stands in the strap below a pin leaves it downwards, and draws nearer.
+        boolean leaves = point[1] > face + EXACT && point[1] > pin[1];
+        assertTrue(off >= near - EXACT && (leaves || off <= far + EXACT), near + " " + off);
       }
       for (Shape arc : picture.all("sweep")) {
         assertTrue(top(arc) < top(staple), "followed over the top");
       }
     }
+  }
+
+  @Test
+  void aHaspHangsOnTheCrownInItsEye() {
+    Hasp hung = Latches.hung();
+    Picture picture = Picture.of(LatchDrawing.of(hung).drawing());
+    double[] pin = centre(picture.all("eye").get(0));
+    Shape rod = picture.all("crown").stream().filter(shape -> shape.radius() > 0).findFirst().get();
+    assertEquals(25.4 * 5 / 32, rod.radius(), EXACT);
+    assertEquals(pin[0], centre(rod)[0], EXACT);
+    assertEquals(pin[1], centre(rod)[1], EXACT);
+    // From above its legs stand outside the strap.
+    Shape over = picture.all("hanger").stream().max((a, b) -> Double.compare(a.y(), b.y())).get();
+    Shape plan = picture.only("plan");
+    assertTrue(top(over) < top(plan) - 25.4 * 5 / 16);
   }
 
   private static double radius(Shape arc, double[] about) {

@@ -134,7 +134,20 @@ final class Latches {
         inLine(),
         Hasp.of(flat(12, 2), wire).stapledAt(millimetres(10)).hasp(),
         Hasp.of(flat(80, 10), tall).stapledAt(millimetres(100)).pinAbove(millimetres(-6)).hasp(),
-        Hasp.of(flat(80, 10), tall).stapledAt(millimetres(100)).pinAbove(millimetres(30)).hasp());
+        Hasp.of(flat(80, 10), tall).stapledAt(millimetres(100)).pinAbove(millimetres(30)).hasp(),
+        hung());
+  }
+
+  static Hasp hung() {
+    Bar strap = flat("1 1/2", "3/16");
+    Staple hanger =
+        Hasp.hanger(strap, rod("5/16"), inches("1/32")).driven(inches(2)).on(Graduation.SIXTEENTH);
+    return Hasp.of(strap, Staple.inside(inches("1/2"), rod("5/16")).standing(inches("11/16")))
+        .stapledAt(inches(3))
+        .hungOn(hanger, inches("1/32"))
+        .inLine()
+        .on(Graduation.SIXTEENTH)
+        .hasp();
   }
 
   static CabinHook gate() {

@@ -75,6 +75,57 @@ class HaspTest {
   }
 
   @Test
+  void hangsOnAStapleThroughItsEye() {
+    Staple hanger = Hasp.hanger(STRAP, ROD, millimetres(1));
+    assertEquals(millimetres(41), hanger.insideWidth());
+    assertEquals(millimetres(4.5), hanger.insideHeight());
+    Hasp hasp = asked().hungOn(hanger, millimetres(1)).clearing(millimetres(1)).hasp();
+    assertEquals(hanger, hasp.hanger().orElseThrow());
+    assertEquals(millimetres(9), hasp.bore());
+    // The eye, 9 / 2 + 4 in radius outside, lies on the wood.
+    assertEquals(millimetres(8.5), hasp.pinAbove());
+    // √(60² − 8.5²) − 1 = 58.39; above the pin by 22 − 8.5, the strap's face 4.5 below it:
+    // √(68² + 13.5² − 4.5²) + 1 = 70.18
+    assertEquals(Math.sqrt(3600 - 72.25) - 1, hasp.slotFrom().getValue(), 1e-9);
+    assertEquals(Math.sqrt(68 * 68 + 13.5 * 13.5 - 20.25) + 1, hasp.slotTo().getValue(), 1e-9);
+    // Rolled from its underside the eye ends beneath the pin: a full turn of 13, all to the slot,
+    // the slot, and 40 beyond.
+    assertEquals(
+        Math.PI * 13 + hasp.slotTo().getValue() + 40,
+        hasp.hasp().layout().cutLength().likely().in(ShopUnits.MILLIMETRE),
+        1e-9);
+    assertEquals(3, hasp.pieces().size());
+    assertTrue(asked().hasp().hanger().isEmpty());
+    assertTrue(asked().hungOn(hanger, millimetres(1)).hungOn(inches(1)).hasp().hanger().isEmpty());
+    assertTrue(
+        asked().hungOn(hanger, millimetres(1)).pinAbove(millimetres(2)).hasp().hanger().isEmpty());
+  }
+
+  @Test
+  void refusesAHangerThatDoesNotLetItSwing() {
+    Staple low = Staple.inside(millimetres(41), ROD).standing(millimetres(3)).withSquareCrown();
+    assertTrue(
+        refusal(() -> asked().hungOn(low, millimetres(1)).hasp())
+            .startsWith("hanger must be at least the hasp's thickness of 4 mm, was 3 mm"));
+    Staple round = Staple.inside(millimetres(47), ROD).standing(millimetres(4));
+    assertTrue(
+        refusal(() -> asked().hungOn(round, millimetres(1)).hasp())
+            .startsWith(
+                "straight crown of the hanger must be at least the strap's width of 40 mm"));
+    assertEquals(
+        millimetres(8),
+        asked()
+            .hungOn(Staple.inside(millimetres(48), ROD).standing(millimetres(4)), millimetres(0))
+            .hasp()
+            .pinAbove());
+    Staple half = Staple.inside(millimetres(60), ROD);
+    assertTrue(
+        refusal(() -> asked().hungOn(half, millimetres(1)).hasp()).contains("was 0 mm; bend it"));
+    assertTrue(
+        refusal(() -> Hasp.hanger(STRAP, ROD, millimetres(-1))).startsWith("play must not be"));
+  }
+
+  @Test
   void workingsAreTheAnswersWhereverThePinLies() {
     for (double u : new double[] {-5, 0, 2, 4, 9, 15, 21, 40}) {
       Hasp across = asked().pinAbove(millimetres(u)).hasp();

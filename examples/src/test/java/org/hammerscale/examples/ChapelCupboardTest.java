@@ -201,15 +201,22 @@ class ChapelCupboardTest {
     String sheet = front(HaspOrder.class);
     // 5 + 6 + 1.8 + 4 × 0.05 = 13; a shackle of 6 leaves 13 − 5 − 6 = 2
     says(sheet, "10 mm wide and 13 mm high inside", "it lets the hasp lift by 2 mm");
-    // √(50² − 2.5²) − 0.4 = 49.54, down; the crown's top goes round in √(60² + 5.5²) + 10 + 0.4 =
-    // 70.65, up; 5 + 2 × 0.4 = 5.8, up
-    says(sheet, "from 49 mm to 71 mm from the pin's centre, 6 mm wide");
-    // A staple of 10 + 2 × 5 in a slot of 22
-    says(sheet, "the slot 2 mm longer than it is");
-    assertEquals(millimetres(22), hasp.slotLength());
-    // Eye 13.5 π = 42.4, strap 49 − 4.25 − 5 = 39.75, slot 22, 20 beyond: 42 + 82
-    says(sheet, "CUT strap 124 mm long × 1", "from R, where the eye ends, 42 mm of bar before it");
-    says(sheet, "Punch 40 mm (plain stretch | punched hole), 62 mm (punched hole | plain");
+    // It hangs on a crown of 8 in a bore of 8 + 0.5: 5 + 0.25 inside, up to 6, its middle 10 over
+    // the wood and the eye, 4.25 + 5 about it, at most 1 off it.
+    says(sheet, "Hanger 21 mm wide and 6 mm high inside, corners square", "mandrel of 8.5 mm");
+    assertEquals(millimetres(10), hasp.pinAbove());
+    // The crown's end comes up in √(60² + 2²) − 10 = 50.03, so √(50.03² − 10²) − 0.4 = 48.62, down;
+    // its legs leave the strap downwards: 70 + 0.4, up; 5 + 2 × 0.4 = 5.8, up
+    says(sheet, "from 48 mm to 71 mm from the eye's centre, 6 mm wide");
+    // A staple of 10 + 2 × 5 in a slot of 23
+    says(sheet, "the slot 3 mm longer than it is");
+    assertEquals(millimetres(23), hasp.slotLength());
+    // Eye 13.5 π = 42.4, to the slot 48, slot 23, 20 beyond: 42 + 91
+    says(sheet, "CUT strap 133 mm long × 1", "from R, where the eye ends, 42 mm of bar before it");
+    says(sheet, "Punch 48 mm (plain stretch | punched hole), 71 mm (punched hole | plain");
+    // Outside 21 + 2 × 8 across, 6 + 8 + 20 − 16 down, corners counted once: 37 + 2 × 10; points
+    // 16/3: 5.3 and 62.3, both up
+    says(sheet, "CUT hanger 69 mm long × 1 of 8 mm round", "29 mm apart in the middle, 20 mm deep");
     // Crown 7.5 π, legs 8 + 10, points 10/3: 66.2; 3.3 and 62.9, both up
     says(sheet, "CUT staple 67 mm long × 1 of 5 mm round", "15 mm apart in the middle, 20 mm deep");
   }
@@ -224,10 +231,10 @@ class ChapelCupboardTest {
             .toList();
     assertEquals(List.of("20 mm × 5 mm flat", "8 mm round", "5 mm round", "4 mm round"), bars);
     String list = cutList();
-    // 4 × 243 + 160 + 63 + 287 + 36 + 124 = 1642, and nine cuts of 1
-    says(list, "The pieces are 1642 mm long together", (6000 - 1642 - 9) + " mm left over");
-    // 98 + 2 × 40 = 178, three cuts
-    says(list, "The pieces are 178 mm long together", (6000 - 178 - 3) + " mm left over");
+    // 4 × 243 + 160 + 63 + 287 + 36 + 133 = 1651, and nine cuts of 1
+    says(list, "The pieces are 1651 mm long together", (6000 - 1651 - 9) + " mm left over");
+    // 98 + 2 × 40 + 69 = 247, four cuts
+    says(list, "The pieces are 247 mm long together", (6000 - 247 - 4) + " mm left over");
     // 129 + 2 × 59 + 63 + 467 + 2 × 55 + 67 = 954, eight cuts
     says(list, "The pieces are 954 mm long together", (6000 - 954 - 8) + " mm left over");
   }

@@ -10,7 +10,7 @@ import org.hammerscale.examples.order.SetItem;
 /** What an order file says of a hasp and its staple alone. */
 @SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
 public enum HaspItem implements OrderItem {
-  PIN(Reading.LENGTH),
+  HUNG_ON(Reading.ROUND),
   STAPLE_AT(Reading.LENGTH),
   LEGS(Reading.oneOf(Texts.legs())),
   STAPLE_WIDTH(Reading.LENGTH),
@@ -36,7 +36,7 @@ public enum HaspItem implements OrderItem {
           SetItem.COUNT,
           SetItem.BAR,
           SetItem.WIRE,
-          PIN,
+          HUNG_ON,
           STAPLE_AT,
           LEGS,
           STAPLE_WIDTH,

@@ -27,23 +27,24 @@ public final class HaspOrder extends PartsOrder {
           "fromPin", HaspItem.STAPLE_AT,
           "staple", HaspItem.SHACKLE_ROOM,
           "strap", SetItem.BAR,
-          "depth", HaspItem.STAPLE_DEPTH);
+          "depth", HaspItem.STAPLE_DEPTH,
+          "hanger", HaspItem.HUNG_ON);
 
   private final Hasp hasp;
   private final Measure<Length> coat;
-  private final Measure<Length> pin;
   private final Measure<Length> shackle;
   private final Part strap;
   private final Part staple;
+  private final Part hanger;
 
   private HaspOrder(OrderColumn job, Hasp hasp) {
     super(job, "hasp", "hasps");
     this.hasp = hasp;
     this.coat = job.length(SetItem.COAT);
-    this.pin = job.length(HaspItem.PIN);
     this.shackle = job.length(HaspItem.SHACKLE);
     this.strap = Part.of("strap", hasp.hasp(), count(), graduation());
     this.staple = Part.of("staple", hasp.staple().piece(), count(), graduation());
+    this.hanger = Part.of("hanger", hasp.hanger().orElseThrow().piece(), count(), graduation());
   }
 
   /**
@@ -86,21 +87,24 @@ public final class HaspOrder extends PartsOrder {
             .standing(high)
             .driven(job.length(HaspItem.STAPLE_DEPTH))
             .on(job.graduation());
+    Measure<Length> play = play(job);
+    Staple hanger =
+        Hasp.hanger(strap, job.bar(HaspItem.HUNG_ON), play)
+            .driven(job.length(HaspItem.STAPLE_DEPTH))
+            .on(job.graduation());
     HaspBuilder asked =
         Hasp.of(strap, staple)
             .stapledAt(job.length(HaspItem.STAPLE_AT))
-            .hungOn(bore(job))
+            .hungOn(hanger, play)
             .clearing(job.length(SetItem.CLEARANCE).add(coat.multiply(2)))
             .reachingBeyond(job.length(HaspItem.BEYOND))
             .on(job.graduation());
     return (job.as(Boolean.class, HaspItem.LEGS) ? asked.inLine() : asked).hasp();
   }
 
-  /** A coat lies on both sides of the pin and of the bore. */
-  private static Measure<Length> bore(OrderColumn job) {
-    return job.length(HaspItem.PIN)
-        .add(job.length(SetItem.CLEARANCE))
-        .add(job.length(SetItem.COAT).multiply(4));
+  /** A coat lies on both sides of the crown and of the bore, of the legs and of the strap. */
+  private static Measure<Length> play(OrderColumn job) {
+    return job.length(SetItem.CLEARANCE).add(job.length(SetItem.COAT).multiply(4));
   }
 
   /** What is forged. */
@@ -110,7 +114,7 @@ public final class HaspOrder extends PartsOrder {
 
   @Override
   protected List<Part> parts() {
-    return List.of(strap, staple);
+    return List.of(strap, staple, hanger);
   }
 
   @Override
@@ -123,19 +127,20 @@ public final class HaspOrder extends PartsOrder {
     marks(sheet, strap, "where the eye ends");
     sheet.entry(
         "Eye",
-        "close it over a mandrel of %s, centred on the strap, for a pin of %s (not cut here)",
-        toolSteps().upTo(hasp.bore()),
-        pin);
+        "roll it up over a mandrel of %s, flush with the underside; file its end to meet the strap",
+        toolSteps().upTo(hasp.bore()));
     sheet.entry(
         "Slot",
-        "from %s to %s from the pin's centre, %s wide; drift and file to these lines",
+        "from %s to %s from the eye's centre, %s wide; drift and file to these lines",
         told(hasp.slotFrom()),
         told(hasp.slotTo()),
         told(hasp.slotWidth()));
     StapleText.driven(sheet, staple, hasp.staple(), false, graduation());
+    StapleText.driven(sheet, hanger, hasp.hanger().orElseThrow(), true, graduation());
+    sheet.entry("", "bend its second corner when it is through the eye");
     sheet.entry(
         "Places",
-        "near side of the staple %s from the pin's centre, legs %s the hasp",
+        "near side of the staple %s from the middle of the hanger, legs %s the hasp",
         told(hasp.stapledAt()),
         hasp.isInLine() ? "in line along" : "across");
     sheet.entry(
@@ -151,7 +156,11 @@ public final class HaspOrder extends PartsOrder {
 
   @Override
   protected List<Working> workings() {
-    return List.of(hasp.slotFromWorking(), hasp.slotToWorking(), hasp.staple().working());
+    return List.of(
+        hasp.slotFromWorking(),
+        hasp.slotToWorking(),
+        hasp.staple().working(),
+        hasp.hanger().orElseThrow().working());
   }
 
   @Override

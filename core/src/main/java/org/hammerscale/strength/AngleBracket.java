@@ -58,9 +58,6 @@ public final class AngleBracket {
     this.plate = plate;
     this.bend = bend;
     this.brace = brace;
-    bend.straightLeg(arm);
-    bend.straightLeg(plate);
-    brace.ifPresent(it -> it.requireOnStraights(bend.setback()));
   }
 
   /**
@@ -77,7 +74,11 @@ public final class AngleBracket {
     Measure<Length> out = Arguments.positive("arm", arm);
     Measure<Length> down = Arguments.positive("plate", plate).to(out.getUnit());
     Measure<Length> thick = bar.section().thickness().to(out.getUnit());
-    return new AngleBracket(bar, out, down, square(thick, bar), Optional.empty());
+    Bend bend = square(thick, bar);
+    String longer = "make it longer, or of thinner bar";
+    Arguments.atLeast("arm", out, "the bend", bend.setback(), longer);
+    Arguments.atLeast("plate", down, "the bend", bend.setback(), longer);
+    return new AngleBracket(bar, out, down, bend, Optional.empty());
   }
 
   private static Bend square(Measure<Length> insideRadius, Bar bar) {
@@ -94,6 +95,11 @@ public final class AngleBracket {
    */
   public AngleBracket bentTo(Quantity<Length> insideRadius) {
     Measure<Length> radius = Arguments.notNegative("insideRadius", insideRadius).to(arm.getUnit());
+    Measure<Length> least = arm.isLessThan(plate) ? arm : plate;
+    Measure<Length> straight = brace.map(it -> it.nearest()).orElse(least);
+    Measure<Length> most = straight.subtract(thickness());
+    String advice = "bend it tighter, or make arm and plate longer and set a brace farther off";
+    Arguments.atMost("insideRadius", radius, "what arm, plate and brace leave", most, advice);
     return new AngleBracket(bar, arm, plate, square(radius, bar), brace);
   }
 
@@ -112,7 +118,9 @@ public final class AngleBracket {
     String near = "set it nearer to the corner";
     Arguments.atMost("out", along, "the arm", arm, near);
     Arguments.atMost("down", below, "the plate", plate, near);
-    return new AngleBracket(bar, arm, plate, bend, Optional.of(new Brace(this, along, below)));
+    Brace told = new Brace(this, along, below);
+    told.requireBeyond(bend.setback());
+    return new AngleBracket(bar, arm, plate, bend, Optional.of(told));
   }
 
   /** {@return what it is bent from} */
@@ -260,20 +268,31 @@ public final class AngleBracket {
       Measure<Length> middle = Arguments.length("height", height);
       Measure<Length> half = Arguments.notNegative("head", head).divide(2);
       Measure<Length> low = plate.subtract(down);
-      double high = Math.cos(angleToArm().in(ShopUnits.RADIAN));
-      Measure<Length> top = low.add(bar.section().thickness().divide(high));
+      Measure<Length> top = plate.subtract(onPlate());
       return !middle.add(half).isGreaterThan(low) || !middle.subtract(half).isLessThan(top);
     }
 
-    private void requireOnStraights(Measure<Length> bent) {
+    private void requireBeyond(Measure<Length> bent) {
       Arguments.atLeast("out", out, "the bend", bent, FARTHER);
       Arguments.atLeast("down", down, "the bend", bent, FARTHER);
-      double angle = angleToArm().in(ShopUnits.RADIAN);
-      Measure<Length> thick = bar.section().thickness();
-      Measure<Length> onArm = out.subtract(thick.divide(Math.sin(angle)));
-      Measure<Length> onPlate = down.subtract(thick.divide(Math.cos(angle)));
-      Arguments.atLeast("upper edge of the brace, out,", onArm, "the bend", bent, FARTHER);
-      Arguments.atLeast("upper edge of the brace, down,", onPlate, "the bend", bent, FARTHER);
+      Arguments.atLeast("upper edge of the brace, out,", onArm(), "the bend", bent, FARTHER);
+      Arguments.atLeast("upper edge of the brace, down,", onPlate(), "the bend", bent, FARTHER);
+    }
+
+    /** Where its upper edge meets the arm, from the wall. */
+    private Measure<Length> onArm() {
+      double sine = Math.sin(angleToArm().in(ShopUnits.RADIAN));
+      return out.subtract(bar.section().thickness().divide(sine));
+    }
+
+    /** Where its upper edge meets the plate, from the arm's top. */
+    private Measure<Length> onPlate() {
+      double cosine = Math.cos(angleToArm().in(ShopUnits.RADIAN));
+      return down.subtract(bar.section().thickness().divide(cosine));
+    }
+
+    private Measure<Length> nearest() {
+      return onArm().isLessThan(onPlate()) ? onArm() : onPlate();
     }
 
     private double edge(Notes n) {

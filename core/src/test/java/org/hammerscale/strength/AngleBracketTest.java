@@ -129,9 +129,14 @@ class AngleBracketTest {
         "arm must be more than zero",
         () -> AngleBracket.ofArmAndPlate(millimetres(0), millimetres(1), FLAT));
     assertRefused(
-        "outside dimension must be at least the setback of 16 mm, was 15 mm",
+        "arm must be at least the bend of 16 mm, was 15 mm; make it longer",
         () -> AngleBracket.ofArmAndPlate(millimetres(15), millimetres(90), FLAT));
-    assertRefused("at least the setback of 258 mm", () -> LAMP.bentTo(millimetres(250)));
+    assertRefused(
+        "plate must be at least the bend of 16 mm, was 15 mm",
+        () -> AngleBracket.ofArmAndPlate(millimetres(90), millimetres(15), FLAT));
+    assertRefused(
+        "insideRadius must be at most what arm, plate and brace leave of 242 mm, was 250 mm",
+        () -> LAMP.bentTo(millimetres(250)));
     assertRefused(
         "out must be at most the arm of 300 mm, was 301 mm; set it nearer to the corner",
         () -> LAMP.bracedOutAndDown(millimetres(301), millimetres(90)));
@@ -148,7 +153,9 @@ class AngleBracketTest {
         "upper edge of the brace, down, must be at least the bend of 18 mm",
         () -> LAMP.bracedOutAndDown(millimetres(90), millimetres(26)));
     AngleBracket braced = LAMP.bracedOutAndDown(millimetres(90), millimetres(90));
-    assertRefused("set the brace farther from the corner", () -> braced.bentTo(millimetres(80)));
+    // At 45° its upper edge meets both legs at 90 − 8 √2, and the bar takes 8 more.
+    assertRefused("brace leave of 70.69 mm, was 71 mm", () -> braced.bentTo(millimetres(71)));
+    assertEquals(millimetres(70.5), braced.bentTo(millimetres(70.5)).bend().insideRadius());
     AngleBracket.Brace brace = braced.brace().orElseThrow();
     assertRefused(
         "head must not be negative", () -> brace.isClearOf(millimetres(9), millimetres(-1)));

@@ -34,7 +34,9 @@ public final class BracketOrder extends PartsOrder {
       Map.ofEntries(
           Map.entry("load", BracketItem.LOAD),
           Map.entry("distance", BracketItem.LOAD_OUT),
-          Map.entry("outside", BracketItem.PLATE),
+          Map.entry("arm", BracketItem.ARM),
+          Map.entry("plate", BracketItem.PLATE),
+          Map.entry("insideRadius", BracketItem.BEND),
           Map.entry("number", BracketItem.SCREWS_AT),
           Map.entry("height", BracketItem.SCREWS_AT),
           Map.entry("screw", SetItem.SCREW),

@@ -31,11 +31,10 @@ import org.jspecify.annotations.Nullable;
  * Bar rod = Bar.of(Section.round(millimetres(8)), Material.MILD_STEEL);
  * Staple staple = Staple.inside(millimetres(12), rod).standing(Hasp.leastInside(millimetres(4), millimetres(8), millimetres(2)));
  * Hasp hasp = Hasp.of(strap, staple).stapledAt(millimetres(45)).pinAbove(millimetres(4)).hasp();
- * hasp.slotFrom()                  // 44.82 mm  from the pin, for the staple to come through
- * hasp.slotTo()                    // 55.97 mm  since its tall end swings in a circle
+ * hasp.slotLength()                // 11.15 mm   for an 8 mm staple, since its tall end swings
  * hasp.play(millimetres(8))        // 2 mm       off its seat, with an 8 mm shackle in
  * hasp.slotWidth()                 // 28 mm      over both legs
- * Staple hanger = Hasp.hanger(strap, rod, millimetres(0.5));   // to hang it on, 40.5 mm wide inside
+ * Hasp.hanger(strap, rod, millimetres(0.5)).insideWidth()   // 40.5 mm  of a staple to hang it on
  * }</pre>
  *
  * <p>As the hasp lifts off, each point of the staple describes a circle about the pin, seen from

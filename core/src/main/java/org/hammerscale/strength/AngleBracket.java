@@ -33,7 +33,7 @@ import org.hammerscale.working.Working;
  * shelf.piece().layout().cutLength()            // 18.589 in  of bar
  * shelf.straightPlate()                         // 9 1/2 in   from the foot, room for screws
  * AngleBracket.Brace brace = shelf.bracedOutAndDown(inches(7), inches(8)).brace().orElseThrow();
- * brace.piece().layout().cutLength()            // 10.2774 in along its lower edge
+ * brace.piece().layout().cutLength()            // 10.2774 in  along its lower edge
  * brace.angleToArm()                            // 48.95°
  * }</pre>
  *

@@ -8,9 +8,8 @@ import java.util.stream.Stream;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
-import javax.measure.quantity.Time;
 import org.hammerscale.examples.order.BarPicture;
-import org.hammerscale.examples.order.ColourPhrase;
+import org.hammerscale.examples.order.HeatText;
 import org.hammerscale.examples.order.SheetText;
 import org.hammerscale.fastening.Countersink;
 import org.hammerscale.heat.Contraction;
@@ -32,7 +31,6 @@ import org.hammerscale.working.Caution;
 /** The front of a job sheet, for the anvil, in the order of the work: decisions, no reasons. */
 final class FrontSheet {
   private static final int MOST_CAUTIONS = 3;
-  private static final Graduation<Time> WHOLE_SECOND = Graduation.of(Measures.seconds(1));
   private static final Graduation<Angle> WHOLE_DEGREE = Graduation.of(Measures.degrees(1));
 
   private final SheetText sheet;
@@ -120,17 +118,8 @@ final class FrontSheet {
 
   private void marks(Leaf leaf) {
     MarkedBar bar = order.leaf(leaf).bar();
-    List<Double> positions = new ArrayList<>();
-    List<String> labels = new ArrayList<>();
-    List<String> names = bar.layout().piece().features().stream().map(f -> f.name()).toList();
-    for (BenchMark mark : bar.marks()) {
-      positions.add(mark.fromFirstEnd().getValue());
-      labels.add(mark.isReference() ? "R" : rule.format(mark.fromReference()));
-    }
-    positions.add(bar.cutLength().getValue());
-    labels.add(rule.format(bar.cutLength().subtract(bar.reference())));
     sheet.heading(HingeOrder.called(leaf), "cold, from R");
-    sheet.block(BarPicture.of(positions, rule.format(bar.reference()), labels, names));
+    sheet.block(BarPicture.of(bar, rule));
     for (BenchMark mark : bar.marks()) {
       if (!mark.isReference()) {
         String holds =
@@ -229,7 +218,7 @@ final class FrontSheet {
 
   private void heats() {
     Measure<Temperature> heat = order.contraction().heat();
-    sheet.entry("Heat", "%s, %s; at the anvil:", heat, ColourPhrase.of(heat));
+    sheet.entry("Heat", "%s, %s; at the anvil:", heat, HeatText.colour(heat));
     heats("barrel of each leaf", order.barrelHeats());
     for (Leaf leaf : HingeOrder.LEAVES) {
       String stretches =
@@ -246,11 +235,10 @@ final class FrontSheet {
   private void heats(String stretch, Heats heats) {
     sheet.entry(
         "",
-        "%s: about %s, %s to %s each",
+        "%s: about %s, %s each",
         stretch,
         heats.count().likely(),
-        WHOLE_SECOND.downTo(heats.cooling().window().low()).getValue().intValue(),
-        WHOLE_SECOND.downTo(heats.cooling().window().high()));
+        HeatText.window(heats.cooling()));
   }
 
   private void holes(Leaf leaf) {

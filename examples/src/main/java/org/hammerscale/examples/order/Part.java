@@ -51,9 +51,4 @@ public record Part(String name, MarkedBar marked, int count) {
     marked.marks().stream().map(BenchMark::fromFirstEnd).forEach(marks::add);
     return marks;
   }
-
-  /** The names of its stretches. */
-  public List<String> stretches() {
-    return piece().features().stream().map(feature -> feature.name()).toList();
-  }
 }

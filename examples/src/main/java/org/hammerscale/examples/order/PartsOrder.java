@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
-import javax.measure.quantity.Time;
 import org.hammerscale.drawing.Drawing;
 import org.hammerscale.heat.Cooling;
 import org.hammerscale.piece.BenchMark;
@@ -18,14 +17,12 @@ import org.hammerscale.stock.Bar;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.LengthFormat;
 import org.hammerscale.units.Measure;
-import org.hammerscale.units.Measures;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Caution;
 import org.hammerscale.working.Working;
 
 /** A job of a few parts, each cut and forged by itself: what the sheets of all such have alike. */
 public abstract class PartsOrder implements Order {
-  private static final Graduation<Time> WHOLE_SECOND = Graduation.of(Measures.seconds(1));
   private static final int MOST_CAUTIONS = 3;
   private static final int MOST_SHEETS = 3;
 
@@ -141,7 +138,7 @@ public abstract class PartsOrder implements Order {
       sheet.line("    bends and points are by geometry, without a hand's allowance");
     }
     work(sheet);
-    heat.ifPresent(hot -> sheet.entry("Heat", "%s, %s; at the anvil:", hot, ColourPhrase.of(hot)));
+    heat.ifPresent(hot -> sheet.entry("Heat", "%s, %s; at the anvil:", hot, HeatText.colour(hot)));
     coolings().forEach((bar, cooling) -> heat(sheet, bar, cooling));
     cautions().forEach(sheet::caution);
   }
@@ -163,37 +160,25 @@ public abstract class PartsOrder implements Order {
   }
 
   private static void heat(SheetText sheet, Bar bar, Cooling cooling) {
-    sheet.entry(
-        "",
-        "%s keeps it for %s to %s",
-        bar.section(),
-        WHOLE_SECOND.downTo(cooling.window().low()).getValue().intValue(),
-        WHOLE_SECOND.downTo(cooling.window().high()));
+    sheet.entry("", "%s keeps it for %s", bar.section(), HeatText.window(cooling));
   }
 
   /** Writes the marks of a cold bar from its reference mark R, with a picture of it. */
   protected final void marks(SheetText sheet, Part part, String where) {
     MarkedBar bar = part.marked();
     boolean atEnd = bar.reference().getValue() == 0;
-    List<Double> positions = new ArrayList<>();
-    List<String> labels = new ArrayList<>();
     List<String> punched = new ArrayList<>();
     for (BenchMark mark : bar.marks()) {
-      positions.add(mark.fromFirstEnd().getValue());
-      labels.add(mark.isReference() ? "R" : told(mark.fromReference()));
       if (!mark.isReference()) {
         punched.add(told(mark.fromReference()) + " (" + mark.label() + ")");
       }
     }
-    positions.add(part.length().getValue());
-    labels.add(told(part.length().subtract(bar.reference())));
     sheet.heading(
         part.name(),
         "cold, from R, "
             + where
             + (atEnd ? "" : ", " + told(bar.reference()) + " of bar before it"));
-    String start = atEnd ? "R" : told(bar.reference());
-    sheet.block(BarPicture.of(positions, start, labels, part.stretches()));
+    sheet.block(BarPicture.of(bar, rule));
     // A page shows no picture of characters; what stands under it is said as well.
     sheet.entry("Punch", "%s", String.join(", ", punched));
   }

@@ -1,6 +1,7 @@
 package org.hammerscale.examples.order;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -34,5 +35,20 @@ class BarPictureTest {
         BarPicture.of(
             List.of(1.0, 2.0, 64.0), "0", List.of("1 in", "2 in", "64 in"), List.of("a", "b", "c"));
     assertEquals(5, picture.lines().count(), picture);
+  }
+
+  @Test
+  void keepsToThePage() {
+    String picture =
+        BarPicture.of(
+            List.of(1.0, 62.0, 63.0, 64.0),
+            "0",
+            List.of("1 in", "62 in", "63 in", "5280 ft 11 63/64 in"),
+            List.of("turned eye", "plain stretch", "riveted tenon", "punched hole"));
+    assertTrue(picture.lines().allMatch(line -> line.length() <= 80), picture);
+    for (String name : List.of("turned eye", "plain stretch", "riveted tenon", "punched hole")) {
+      assertTrue(picture.contains(name), picture);
+    }
+    assertTrue(picture.contains("5280 ft 11 63/64 in"), picture);
   }
 }

@@ -3,17 +3,32 @@ package org.hammerscale.examples.order;
 import java.util.List;
 import java.util.Locale;
 import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import org.hammerscale.heat.Cooling;
 import org.hammerscale.heat.HeatColour;
+import org.hammerscale.units.Estimate;
+import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
+import org.hammerscale.units.Measures;
 
-/** What the published tables call a heat, in one phrase: {@code orange to yellow}. */
-public final class ColourPhrase {
+/** What a front says of a heat: its colour, and how long the iron keeps it. */
+public final class HeatText {
+  private static final Graduation<Time> WHOLE_SECOND = Graduation.of(Measures.seconds(1));
   private static final List<String> COLOURS =
       List.of("black", "red", "cherry", "salmon", "orange", "yellow", "white");
 
-  private ColourPhrase() {}
+  private HeatText() {}
 
-  public static String of(Measure<Temperature> heat) {
+  /** How long there is to work, in whole seconds: {@code 14 to 38 s}. */
+  public static String window(Cooling cooling) {
+    Estimate<Time> window = cooling.window();
+    return WHOLE_SECOND.downTo(window.low()).getValue().intValue()
+        + " to "
+        + WHOLE_SECOND.downTo(window.high());
+  }
+
+  /** What the published tables call it, in one phrase: {@code orange to yellow}. */
+  public static String colour(Measure<Temperature> heat) {
     int first = COLOURS.size();
     int last = -1;
     for (HeatColour colour : HeatColour.at(heat)) {

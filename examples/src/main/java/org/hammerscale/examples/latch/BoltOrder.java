@@ -33,7 +33,6 @@ public final class BoltOrder extends PartsOrder {
           "depth", BoltItem.STAPLE_DEPTH);
 
   private final SlideBolt bolt;
-  private final Measure<Length> coat;
   private final Measure<Length> drop;
   private final Measure<Length> shrinkage;
   private final List<Part> parts = new ArrayList<>();
@@ -41,7 +40,6 @@ public final class BoltOrder extends PartsOrder {
   private BoltOrder(OrderColumn job, SlideBolt bolt) {
     super(job, "slide bolt", "slide bolts");
     this.bolt = bolt;
-    this.coat = job.length(SetItem.COAT);
     this.drop = job.length(BoltItem.DROP);
     this.shrinkage = job.length(BoltItem.SHRINKAGE);
     parts.add(Part.of("bolt", bolt.bolt(), count(), graduation()));
@@ -138,7 +136,7 @@ public final class BoltOrder extends PartsOrder {
         "",
         "runs in its staples with %s of room%s",
         calliper(bolt.clearance()),
-        coat.getValue() > 0 ? " over the finish" : "");
+        coat().getValue() > 0 ? " over the finish" : "");
     sheet.entry("", "the keeper still takes it with the door's edge %s up or down", told(drop));
   }
 
@@ -162,10 +160,5 @@ public final class BoltOrder extends PartsOrder {
     boolean onMarks = graduation().isOnMark(bolt.places().get(0));
     Graduation<Length> rule = onMarks ? graduation() : toolSteps();
     return LatchDrawing.of(bolt).on(rule).reducedTo(reduction).drawing();
-  }
-
-  @Override
-  public Measure<Length> coat() {
-    return coat;
   }
 }

@@ -31,7 +31,6 @@ public final class HaspOrder extends PartsOrder {
           "hanger", HaspItem.HUNG_ON);
 
   private final Hasp hasp;
-  private final Measure<Length> coat;
   private final Measure<Length> shackle;
   private final Part strap;
   private final Part staple;
@@ -40,7 +39,6 @@ public final class HaspOrder extends PartsOrder {
   private HaspOrder(OrderColumn job, Hasp hasp) {
     super(job, "hasp", "hasps");
     this.hasp = hasp;
-    this.coat = job.length(SetItem.COAT);
     this.shackle = job.length(HaspItem.SHACKLE);
     this.strap = Part.of("strap", hasp.hasp(), count(), graduation());
     this.staple = Part.of("staple", hasp.staple().piece(), count(), graduation());
@@ -171,10 +169,5 @@ public final class HaspOrder extends PartsOrder {
   @Override
   protected Drawing drawing(int reduction) {
     return LatchDrawing.of(hasp).on(graduation()).reducedTo(reduction).drawing();
-  }
-
-  @Override
-  public Measure<Length> coat() {
-    return coat;
   }
 }

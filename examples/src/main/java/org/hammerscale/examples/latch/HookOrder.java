@@ -35,7 +35,6 @@ public final class HookOrder extends PartsOrder {
   private static final Graduation<Angle> WHOLE_DEGREE = Graduation.of(Measures.degrees(1));
 
   private final CabinHook hook;
-  private final Measure<Length> coat;
   private final Measure<Length> depth;
   private final Part bar;
   private final Part eye;
@@ -43,7 +42,6 @@ public final class HookOrder extends PartsOrder {
   private HookOrder(OrderColumn job, CabinHook hook) {
     super(job, "cabin hook", "cabin hooks");
     this.hook = hook;
-    this.coat = job.length(SetItem.COAT);
     this.depth = job.length(HookItem.EYE_DEPTH);
     this.bar = Part.of("hook", hook.hook(), count(), graduation());
     this.eye = Part.of(hook.hasStaples() ? "staple" : "eye", hook.eye(), 2 * count(), graduation());
@@ -141,7 +139,7 @@ public final class HookOrder extends PartsOrder {
   }
 
   private Measure<Length> coats() {
-    return coat.multiply(4);
+    return coat().multiply(4);
   }
 
   private void places(SheetText sheet) {
@@ -176,10 +174,5 @@ public final class HookOrder extends PartsOrder {
   @Override
   protected Drawing drawing(int reduction) {
     return LatchDrawing.of(hook).on(graduation()).reducedTo(reduction).drawing();
-  }
-
-  @Override
-  public Measure<Length> coat() {
-    return coat;
   }
 }

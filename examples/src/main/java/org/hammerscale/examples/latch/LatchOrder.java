@@ -40,7 +40,6 @@ public final class LatchOrder extends PartsOrder {
 
   private final ThumbLatch latch;
   private final FootScrews screws;
-  private final Measure<Length> coat;
   private final Measure<Length> room;
   private final Measure<Length> gap;
   private final Measure<Length> drop;
@@ -51,7 +50,6 @@ public final class LatchOrder extends PartsOrder {
     super(job, "thumb latch", "thumb latches");
     this.latch = latch;
     this.screws = screws;
-    this.coat = job.length(SetItem.COAT);
     this.room = room(job);
     this.gap = job.length(LatchItem.GAP);
     this.drop = job.length(LatchItem.DROP);
@@ -222,7 +220,7 @@ public final class LatchOrder extends PartsOrder {
     sheet.entry(
         "",
         "the bar has %s in its guide over, under and behind it, the finish counted",
-        calliper(room.subtract(coat.multiply(2))));
+        calliper(room.subtract(coat().multiply(2))));
   }
 
   private void screws(SheetText sheet) {
@@ -270,11 +268,6 @@ public final class LatchOrder extends PartsOrder {
   @Override
   protected Drawing drawing(int reduction) {
     return LatchDrawing.of(latch).on(graduation()).reducedTo(reduction).drawing();
-  }
-
-  @Override
-  public Measure<Length> coat() {
-    return coat;
   }
 
   @Override

@@ -33,6 +33,7 @@ public abstract class PartsOrder implements Order {
   private final Graduation<Length> graduation;
   private final LengthFormat rule;
   private final Measure<Length> kerf;
+  private final Measure<Length> coat;
   private final Optional<Measure<Temperature>> heat;
 
   /**
@@ -50,6 +51,8 @@ public abstract class PartsOrder implements Order {
     this.graduation = job.graduation();
     this.rule = LengthFormat.to(graduation);
     this.kerf = job.length(SetItem.KERF);
+    this.coat =
+        job.said(SetItem.COAT).map(text -> job.length(SetItem.COAT)).orElse(kerf.withValue(0));
     this.heat = job.said(SetItem.HEAT).map(text -> job.measure(SetItem.HEAT, Temperature.class));
   }
 
@@ -274,8 +277,8 @@ public abstract class PartsOrder implements Order {
   }
 
   @Override
-  public Measure<Length> coat() {
-    return Measure.of(0, kerf.getUnit());
+  public final Measure<Length> coat() {
+    return coat;
   }
 
   @Override

@@ -49,13 +49,13 @@ public final class Chain {
     this.links = Arguments.count("links", links, 1, MOST, "count the links");
     Section bar = link.section();
     Arguments.atLeast(
-        "inside width of the link",
+        "width inside the link",
         link.insideWidth(),
         "the bar",
         bar.width(),
         "the next link passes through it; make it wider");
     Arguments.atLeast(
-        "inside length of the link",
+        "length inside the link",
         link.insideLength(),
         "twice the thickness of the bar,",
         bar.thickness().multiply(2),

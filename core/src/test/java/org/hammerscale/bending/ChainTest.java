@@ -100,11 +100,11 @@ class ChainTest {
         millimetres(0), Chain.of(Link.inside(millimetres(12), millimetres(6), rod), 3).clearance());
     assertTrue(
         refusal(() -> Chain.of(Link.inside(millimetres(12), millimetres(5.99), rod), 3))
-            .startsWith("inside width of the link must be at least the bar of 6 mm, was 5.99 mm"));
+            .startsWith("width inside the link must be at least the bar of 6 mm, was 5.99 mm"));
     assertTrue(
         refusal(() -> Chain.of(Link.inside(millimetres(11.99), millimetres(6), rod), 3))
             .startsWith(
-                "inside length of the link must be at least twice the thickness of the bar, of 12"
+                "length inside the link must be at least twice the thickness of the bar, of 12"
                     + " mm, was 11.99 mm"));
     Section flat = Section.flat(millimetres(10), millimetres(3));
     assertEquals(
@@ -112,7 +112,7 @@ class ChainTest {
         Chain.of(Link.inside(millimetres(30), millimetres(11), flat), 3).clearance());
     assertTrue(
         refusal(() -> Chain.of(Link.inside(millimetres(30), millimetres(9), flat), 3))
-            .startsWith("inside width of the link must be at least the bar of 10 mm"));
+            .startsWith("width inside the link must be at least the bar of 10 mm"));
   }
 
   @Test

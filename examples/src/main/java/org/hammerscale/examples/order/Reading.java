@@ -11,6 +11,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.hammerscale.fastening.Wood;
@@ -90,6 +91,17 @@ public record Reading<T>(String accepted, Function<String, ? extends T> reader, 
                           ? Measures.pounds(number(text, "lb", 9999))
                           : Measures.kilograms(number(text, "kg", 9999)))),
           Measures.newtons(1));
+
+  /** What a metal may bear. */
+  public static final Reading<Measure<Pressure>> STRESS =
+      new Reading<>(
+          "a stress such as 400 MPa or 60 ksi",
+          text ->
+              positive(
+                  text.endsWith("ksi")
+                      ? Measure.of(number(text, "ksi", 9999), ShopUnits.KSI)
+                      : Measures.megapascals(number(text, "MPa", 9999))),
+          Measures.megapascals(100));
 
   public static final Reading<Measure<Time>> MINUTES =
       new Reading<>(

@@ -26,7 +26,7 @@ import org.hammerscale.working.Source;
  * FittedSpring spring = FittedSpring.on(millimetres(30), leaf).set(millimetres(4)).travelling(millimetres(10));
  * spring.forceAtRest()                    // 6.742 N   what keeps the latch shut
  * spring.forceAtTravel()                  // 23.6 N    what the thumb lifts beside the latch
- * spring.use(megapascals(600))            // 0.553     of what the tempered metal may bear
+ * spring.stressAtTravel()                // 331.8 MPa  at its root; use(limit) tells the share of a limit
  * spring.mostTravel(megapascals(600))     // 21.32 mm  from that set
  * spring.piece(strip).layout().cutLength()   // 180 mm  foot and spring, cut to shape
  * }</pre>
@@ -232,9 +232,7 @@ public final class FittedSpring {
         strip, Plain.of(strip.section(), foot), Plain.of(strip.section(), spring.length()));
   }
 
-  /**
-   * {@return how a spring fails, that a foot slips, and where the theory ends if it is pressed so}
-   */
+  /** {@return how a spring fails, and what of it is not reckoned} */
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>(spring.cautions(deflection()));
     cautions.add(
@@ -242,6 +240,11 @@ public final class FittedSpring {
             "its foot is taken to hold fast: a clamped strip that was measured gave 1.6 times as"
                 + " much as reckoned, so it may press less; try it with a spring balance",
             CLAMPED));
+    cautions.add(
+        Caution.limit(
+            "rust, nicks and being pressed thousands of times are not counted: the limit of stress"
+                + " must leave room for them",
+            Source.commonPractice("springs break where they are nicked, and after many presses")));
     return List.copyOf(cautions);
   }
 

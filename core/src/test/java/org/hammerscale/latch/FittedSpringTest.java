@@ -73,7 +73,8 @@ class FittedSpringTest {
 
   @Test
   void tellsHowItFailsAndWhatIsNotReckoned() {
-    assertEquals(2, FITTED.cautions().size());
+    assertEquals(3, FITTED.cautions().size());
+    assertTrue(FITTED.cautions().get(2).text().contains("thousands of times are not counted"));
     assertTrue(FITTED.cautions().get(0).text().contains("eye protection"));
     assertTrue(FITTED.cautions().get(1).text().contains("1.6 times")); // 0.915/0.574 mm
     FittedSpring far = FITTED.travelling(millimetres(26.1));

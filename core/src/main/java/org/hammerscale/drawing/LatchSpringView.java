@@ -79,9 +79,9 @@ final class LatchSpringView implements LatchDrawing.Kind {
       double radius = d.of(fitted.hole()) / 2;
       d.pen.circle(Line.WIDE, "hole", at, y, radius);
       d.pen.cross("hole", at, y, radius + 1.5);
-      places.add(new Callout(at, y + half, d.text(place) + " hole"));
+      places.add(new Callout(at, y + half, "Ø " + fitted.hole() + " at " + d.text(place)));
     }
-    places.add(new Callout(x, y + half, d.text(fitted.foot()) + " foot"));
+    places.add(new Callout(x, y + half, "foot " + d.text(fitted.foot())));
     places.add(new Callout(tip, y + half, d.text(fitted.foot().add(spring.length()))));
     Box over = d.pen.box();
     String wide = d.text(spring.width());

@@ -112,7 +112,7 @@ class LatchSpringDrawingTest {
         Picture.of(drawing)
             .words()
             .containsAll(
-                List.of("150 mm", "16 mm", "8 mm", "30 mm foot", "180 mm", "7.5 mm hole")));
+                List.of("150 mm", "16 mm", "8 mm", "foot 30 mm", "180 mm", "Ø 4.5 mm at 7.5 mm")));
     Picture ruled = Picture.of(LatchDrawing.of(INCH).on(Graduation.SIXTEENTH).drawing());
     assertTrue(
         ruled

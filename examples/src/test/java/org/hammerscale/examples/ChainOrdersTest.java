@@ -82,12 +82,12 @@ class ChainOrdersTest {
   void aChainInInches() throws IOException {
     String front = front(order(0));
     assertSays(front, "CUT link 4 11/16 in long × 21 (enough 19 times in 20)");
-    assertSays(front, "21: 24 3/8 in pulled straight, 3/8 in more than asked; one link fewer is");
-    assertSays(front, "fewer is 23 1/4 in");
-    assertSays(front, "4 1/2 in of rod is likely enough");
+    assertSays(front, "Links 21, 3/8 in longer than asked; with one fewer it is 23 1/4 in");
+    // 4.6875 − 4.4452 = 0.242 in of rod, half of which a link is longer inside.
+    assertSays(front, "is cut off the other rods, likely about 1/4 in");
     assertSays(front, "round a mandrel of 9/16 in");
     assertSays(front, "each 1 1/8 in × 9/16 in inside, 1 7/8 in × 1 5/16 in outside");
-    assertSays(front, "the next plays 0.188 in in it"); // 3/16
+    assertSays(front, "the next has 0.188 in to spare in it"); // 3/16
     assertSays(front, "weld 11 links each by itself");
     assertSays(front, "weld it: 5 such threes; hang these and the one left together with 5 more");
     assertSays(front, "24 3/8 in over all, 1 1/8 in from link to link; its end links lie alike");
@@ -103,11 +103,12 @@ class ChainOrdersTest {
     Order lantern = order(1);
     String front = front(lantern);
     assertSays(front, "CUT link 134 mm long × 36");
-    assertSays(front, "18 in each chain: 822 mm pulled straight, 22 mm more than asked");
-    assertSays(front, "one link fewer is 777 mm");
-    assertSays(front, "130 mm of rod is likely enough");
+    assertSays(front, "18 in each chain, 22 mm longer than asked; with one fewer it is 777 mm");
+    assertSays(front, "likely about 4 mm"); // 134 − 129.51
+    assertSays(front, "pulled straight 822 mm over all");
     assertSays(
-        front, "each 45 mm × 14 mm inside, 57 mm × 26 mm outside; the next plays 8 mm in it");
+        front,
+        "each 45 mm × 14 mm inside, 57 mm × 26 mm outside; the next has 8 mm to spare in it");
     assertSays(front, "its end links lie square to each other");
     List<Cut> cuts = lantern.cuts();
     assertEquals(1, cuts.size());
@@ -177,8 +178,7 @@ class ChainOrdersTest {
       String line = "length, " + each[0] + " links, 800 mm";
       String front = front(order(0, line));
       assertSays(front, each[1]);
-      assertSays(front, "Links " + each[0] + ": ");
-      assertSays(front, "pulled straight, as many as asked");
+      assertSays(front, "Links " + each[0] + ", as asked");
     }
   }
 

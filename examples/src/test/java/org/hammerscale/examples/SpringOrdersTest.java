@@ -71,7 +71,7 @@ class SpringOrdersTest {
     assertSays(front, "scribe it 1 1/4 in from the end that is the foot");
     assertSays(front, "from 5/8 in at the root to 5/16 in at the tip, 5 in beyond it");
     // 1 1/4 in in two parts of 5/8 in.
-    assertSays(front, "2 of 3/16 in, 5/16 in, 15/16 in from its end");
+    assertSays(front, "2 of 3/16 in, at 5/16 in, 15/16 in from its end");
     assertSays(front, "the tip stands 1/8 in beyond where the resting latch holds it");
     assertSays(front, "room for 3/8 in of travel from there, 1/2 in in all");
     assertSays(front, "about 0.98 lb at rest, 0.75 lb asked; about 4 lb at full travel");
@@ -91,7 +91,7 @@ class SpringOrdersTest {
   void twoSpringsInMillimetres() throws IOException {
     String front = front(1);
     assertSays(front, "CUT spring 180 mm long × 2");
-    assertSays(front, "2 of 4.5 mm, 8 mm, 23 mm from its end"); // 7.5 and 22.5
+    assertSays(front, "2 of 4.5 mm, at 8 mm, 23 mm from its end"); // 7.5 and 22.5
     assertSays(front, "about 0.68 kg at rest, 0.5 kg asked; about 3 kg at full travel");
     assertSays(front, "332 MPa at its root, 83 % of the 400 MPa allowed; travel at most 12 mm");
     assertSays(front, "press the tip 16 mm from where it stands free");

@@ -101,8 +101,9 @@ public final class ChainOrder extends PartsOrder {
     sheet.entry("Links", "%s", chain.links() + (count() == 1 ? "" : " in each chain") + overAll());
     sheet.entry(
         "Trial",
-        "weld one first; %s of rod is likely enough: cut the others by what was left over",
-        up(chain.link().cutLength().likely()));
+        "weld one first; twice what it comes out too long inside is cut off the other rods, likely"
+            + " about %s",
+        told(link.length().subtract(chain.link().cutLength().likely())));
     sheet.entry(
         "Bend",
         "the middle of each rod half round a mandrel of %s, both legs alike",
@@ -113,7 +114,7 @@ public final class ChainOrder extends PartsOrder {
             + " white heat that is even all through; dress it to the rod's own thickness");
     sheet.entry(
         "Check",
-        "each %s × %s inside, %s × %s outside; the next plays %s in it",
+        "each %s × %s inside, %s × %s outside; the next has %s to spare in it",
         told(chain.pitch()),
         told(wide),
         told(chain.link().reach()),
@@ -128,19 +129,17 @@ public final class ChainOrder extends PartsOrder {
         chain.links() % 2 == 1 ? "alike" : "square to each other");
   }
 
-  /** What the links reach, and what one fewer would. */
+  /** How much more than asked the links reach, and what one fewer would. */
   private String overAll() {
-    String reached = ": " + told(chain.length()) + " pulled straight";
-    Measure<Length> fewer = chain.length().subtract(chain.pitch());
+    Measure<Length> all = chain.length();
     return wanted
         .map(
             length ->
-                reached
-                    + ", "
-                    + told(chain.length().subtract(length.to(fewer.getUnit())))
-                    + " more than asked; one link fewer is "
-                    + told(fewer))
-        .orElse(reached + ", as many as asked");
+                ", "
+                    + told(all.subtract(length.to(all.getUnit())))
+                    + " longer than asked; with one fewer it is "
+                    + told(all.subtract(chain.pitch())))
+        .orElse(", as asked");
   }
 
   /** In what order they are welded: every second link alone, the others once they are hung. */
@@ -203,7 +202,7 @@ public final class ChainOrder extends PartsOrder {
   @Override
   public List<String> blanks() {
     List<String> blanks = new ArrayList<>();
-    blanks.add("first link: cut ________ left over ________ inside ________");
+    blanks.add("first link: cut ________ inside ________ so cut the others ________");
     for (int number = 1; number <= count(); number++) {
       blanks.add("chain" + (count() == 1 ? "" : " " + number) + ": pulled straight ________");
     }

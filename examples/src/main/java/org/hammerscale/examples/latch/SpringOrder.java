@@ -160,7 +160,7 @@ public final class SpringOrder extends PartsOrder {
     String places = spring.holes().stream().map(this::told).collect(Collectors.joining(", "));
     sheet.entry(
         "Holes",
-        "before it is hard, along the middle of the foot: %d of %s, %s from its end",
+        "before it is hard, along the middle of the foot: %d of %s, at %s from its end",
         spring.holes().size(),
         spring.hole(),
         places);
@@ -191,7 +191,8 @@ public final class SpringOrder extends PartsOrder {
         down(spring.mostTravel(limit)));
     sheet.entry(
         "Try",
-        "behind a guard press the tip %s from where it stands free, ten times: it must come back",
+        "behind a guard press the tip %s from where it stands free, ten times: it must come back to"
+            + " there",
         down(spring.spring().mostTravel(limit)));
   }
 

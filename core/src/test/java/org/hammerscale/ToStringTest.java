@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hammerscale.bending.Basket;
 import org.hammerscale.bending.Bend;
+import org.hammerscale.bending.Chain;
 import org.hammerscale.bending.ChainPattern;
 import org.hammerscale.bending.Coil;
 import org.hammerscale.bending.Collar;
@@ -326,6 +327,7 @@ class ToStringTest {
             Collar.around(section, inches("1/8")),
             Basket.ofFour(Section.round(inches("1/4")), inches(4), 1),
             ChainPattern.SHORT_LINK,
+            Chain.of(ChainPattern.SHORT_LINK.link(inches(1)), 9),
             HookProportions.forCapacity(pounds(500)),
             HookProportions.Size.B,
             HookSection.of(section),

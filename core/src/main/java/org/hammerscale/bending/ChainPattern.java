@@ -74,7 +74,7 @@ public enum ChainPattern {
   }
 
   /**
-   * The length of several links pulled straight: their insides, and both bars at the ends.
+   * The length of several links pulled straight: that of a {@link Chain} of them.
    *
    * @param links how many, 1 to 100 000
    * @param bar d, the diameter of the bar, more than zero
@@ -82,8 +82,7 @@ public enum ChainPattern {
    * @throws IllegalArgumentException if an argument lies outside its range
    */
   public Measure<Length> lengthOf(int links, Quantity<Length> bar) {
-    Arguments.count("links", links, 1, 100_000, "count the links");
-    return checked(bar).multiply(links * (length - 2) + 2);
+    return Chain.of(link(bar), links).length();
   }
 
   /**

@@ -6,8 +6,7 @@
  * <ul>
  *   <li>{@link org.hammerscale.bending.Bend}: one bend of any angle; {@link
  *       org.hammerscale.bending.SquareCorner}: one forged sharp.
- *   <li>{@link org.hammerscale.bending.Ring}: a hoop; {@link org.hammerscale.bending.Link} and
- *       {@link org.hammerscale.bending.Oval}: a link of chain, an ellipse.
+ *   <li>{@link org.hammerscale.bending.Ring}: a hoop; {@link org.hammerscale.bending.Link} and XX *
  *   <li>{@link org.hammerscale.bending.Eye} and {@link org.hammerscale.bending.Hook}: what ends a
  *       bar; {@link org.hammerscale.bending.UBend}: a staple.
  *   <li>{@link org.hammerscale.bending.Scroll} and {@link org.hammerscale.bending.Coil}: what is

@@ -6,6 +6,7 @@ import javax.measure.quantity.Length;
 import org.hammerscale.internal.pen.Scale;
 import org.hammerscale.internal.pen.Words;
 import org.hammerscale.latch.CabinHook;
+import org.hammerscale.latch.FittedSpring;
 import org.hammerscale.latch.Hasp;
 import org.hammerscale.latch.SlideBolt;
 import org.hammerscale.latch.Staple;
@@ -15,8 +16,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What closes a door, with the places that are marked on the wood: a slide bolt in its staples, a
- * thumb latch, a hasp that swings over its staple, a cabin hook between its eyes, a staple alone.
- * Other name: {@index "marking-out drawing"}.
+ * thumb latch, a hasp that swings over its staple, a cabin hook between its eyes, a staple alone, a
+ * latch's spring. Other name: {@index "marking-out drawing"}.
  *
  * <pre>{@code
  * Bar rod = Bar.of(Section.round(millimetres(12)), Material.MILD_STEEL);
@@ -111,6 +112,16 @@ public final class LatchDrawing {
    */
   public static LatchDrawing of(Staple staple) {
     return of(Objects.requireNonNull(staple, "staple"), new StapleView(staple));
+  }
+
+  /**
+   * A latch's spring as it is cut, with its foot; and from the side, free, at rest and pressed.
+   *
+   * @param spring the spring
+   * @return what can be drawn
+   */
+  public static LatchDrawing of(FittedSpring spring) {
+    return of(Objects.requireNonNull(spring, "spring"), new LatchSpringView(spring));
   }
 
   /**

@@ -8,11 +8,12 @@
  *   <li>{@link org.hammerscale.drawing.LeafDrawing}: what does the finished piece look like?
  *   <li>{@link org.hammerscale.drawing.HingeDrawing}: how does it hang, and what stops it?
  *   <li>{@link org.hammerscale.drawing.LatchDrawing}: where do bolt, latch, hasp or hook go on the
- *       door?
+ *       door; how is its spring cut?
  *   <li>{@link org.hammerscale.drawing.PicketDrawing}: where along the rail does each picket stand?
  *   <li>{@link org.hammerscale.drawing.HoleTemplate}: where do I drill?
  *   <li>{@link org.hammerscale.drawing.BentDrawing}: what do I lay the hot hook or scroll on?
  *   <li>{@link org.hammerscale.drawing.HookDrawing}: what section is a hook that carries drawn to?
+ *   <li>{@link org.hammerscale.drawing.ChainDrawing}: what do the links of a chain look like?
  *   <li>{@link org.hammerscale.drawing.BracketDrawing}: where do its screws go on the wall?
  *   <li>{@link org.hammerscale.drawing.BasketDrawing}: how does the basket look when it is open?
  *   <li>{@link org.hammerscale.drawing.CurveDrawing}: how does it change with time or number?

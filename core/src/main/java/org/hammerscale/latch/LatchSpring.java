@@ -24,7 +24,7 @@ import org.hammerscale.working.Working;
  * LatchSpring leaf = LatchSpring.of(millimetres(150), millimetres(16), millimetres(2));
  * leaf.deflection(newtons(25))                      // 12.8 mm    a plain strip
  * leaf.stress(newtons(25))                          // 351.6 MPa  at its root
- * leaf.taperedTo(0).deflection(newtons(25))         // 19.2 mm    drawn to a point it gives half as much again
+ * leaf.taperedTo(0).deflection(newtons(25))         // 19.2 mm    cut to a point it gives half as much again
  * leaf.mostTravel(megapascals(600))                 // 21.84 mm   what the metal may be asked for
  * leaf.forceAt(millimetres(10), millimetres(4))     // 27.34 N    on a latch that travels 10 from a set of 4
  * }</pre>
@@ -98,6 +98,20 @@ public final class LatchSpring {
   }
 
   /**
+   * The same tapering in width.
+   *
+   * @param tipWidth the width at the tip, more than zero, at most that at the root
+   * @return the spring
+   * @throws IllegalArgumentException if the width is out of range
+   */
+  public LatchSpring taperedTo(Quantity<Length> tipWidth) {
+    Measure<Length> narrow = Arguments.positive("tipWidth", tipWidth);
+    Arguments.atMost(
+        "tipWidth", narrow, "the width at the root", width, "measure root and tip the right way");
+    return taperedTo(narrow.ratio(width));
+  }
+
+  /**
    * The same of another metal than steel, 206 GPa.
    *
    * @param modulus Young's modulus, more than zero
@@ -109,13 +123,33 @@ public final class LatchSpring {
     return new LatchSpring(length, width, thickness, tip, stiff);
   }
 
+  /** {@return from its root to where it is pressed} */
+  public Measure<Length> length() {
+    return length;
+  }
+
+  /** {@return the width at the root} */
+  public Measure<Length> width() {
+    return width;
+  }
+
+  /** {@return the width at the tip, in the unit of that at the root} */
+  public Measure<Length> tipWidth() {
+    return width.multiply(tip);
+  }
+
+  /** {@return the thickness, the same throughout} */
+  public Measure<Length> thickness() {
+    return thickness;
+  }
+
   /**
    * How much more its taper lets it give: K of f = K P L³/(Y b t³).
    *
    * @return from 4 for a strip to 6 for a triangle, exact
    */
   public double factor() {
-    return factor(tip);
+    return SpringTaper.factor(1, 1 - tip);
   }
 
   /**
@@ -130,17 +164,7 @@ public final class LatchSpring {
       throw new IllegalArgumentException(
           "factor must be from 4 to 6, was " + factor + "; 4 is a strip, 6 a triangle");
     }
-    double wide = 1;
-    double narrow = 0;
-    while (wide - narrow > 1e-13) {
-      double middle = (wide + narrow) / 2;
-      if (factor(middle) > factor) {
-        narrow = middle;
-      } else {
-        wide = middle;
-      }
-    }
-    return (wide + narrow) / 2;
+    return SpringTaper.of(factor);
   }
 
   /**
@@ -153,6 +177,22 @@ public final class LatchSpring {
   public Measure<Length> deflection(Quantity<Force> force) {
     Measure<Force> press = Arguments.notNegativeForce("force", force);
     return Measure.of(deflection(Notes.NONE, press), unit);
+  }
+
+  /**
+   * How far it gives at a place along it under a force at its tip: the line that it bends to.
+   *
+   * @param fromRoot the place, from zero at the root to the length
+   * @param force at the tip, zero or more
+   * @return the deflection there, exact for small ones, in the length's unit
+   * @throws IllegalArgumentException if the place does not lie on the spring, or the force is
+   *     negative
+   */
+  public Measure<Length> deflectionAt(Quantity<Length> fromRoot, Quantity<Force> force) {
+    Measure<Length> place = Arguments.notNegative("fromRoot", fromRoot);
+    Arguments.atMost("fromRoot", place, "the length", length, "measure from the root to the tip");
+    double share = SpringTaper.factor(Math.min(place.ratio(length), 1), 1 - tip) / factor();
+    return deflection(force).multiply(share);
   }
 
   /**
@@ -177,9 +217,22 @@ public final class LatchSpring {
    * @throws IllegalArgumentException if the deflection is negative
    */
   public Measure<Force> force(Quantity<Length> deflection) {
-    double f = Arguments.notNegative("deflection", deflection).in(unit);
-    double perNewton = deflection(Notes.NONE, Measure.of(1, ShopUnits.NEWTON));
-    return Measure.of(f / perNewton, ShopUnits.NEWTON);
+    Measure<Length> given = Arguments.notNegative("deflection", deflection);
+    return Measure.of(force(Notes.NONE, given), ShopUnits.NEWTON);
+  }
+
+  /**
+   * How the force was found.
+   *
+   * @param deflection zero or more
+   * @return the working of {@link #force}
+   * @throws IllegalArgumentException if the deflection is negative
+   */
+  public Working forceWorking(Quantity<Length> deflection) {
+    Measure<Length> given = Arguments.notNegative("deflection", deflection);
+    return Notes.taken("force of a flat spring", unit, n -> force(n, given))
+        .withSource(BEAM)
+        .withCautions(cautions(given));
   }
 
   /**
@@ -270,25 +323,8 @@ public final class LatchSpring {
     return List.copyOf(cautions);
   }
 
-  private static double factor(double tip) {
-    double lost = 1 - tip;
-    if (lost <= 0.5) {
-      // 12 ∫ u²/(1 − lost (1 − u)) du as a series: the closed form would lose digits.
-      double term = 4;
-      double sum = 0;
-      for (int k = 0; sum + term != sum; k++) {
-        sum += term;
-        term *= lost * (k + 1) / (k + 4);
-      }
-      return sum;
-    }
-    double c = tip / lost;
-    double bent = tip == 0 ? 0 : c * c * Math.log1p(1 / c);
-    return 12 / lost * (0.5 - c + bent);
-  }
-
   private double deflection(Notes n, Measure<Force> force) {
-    double k = n.number("K", "factor of the taper", "", factor(tip));
+    double k = n.number("K", "factor of the taper", "", factor());
     double p = n.value("P", "force", "", force.in(ShopUnits.NEWTON), ShopUnits.NEWTON);
     double l = n.given("L", "length", length.in(unit));
     double e = modulus(n);
@@ -296,6 +332,17 @@ public final class LatchSpring {
     double t = n.given("t", "thickness", thickness.in(unit));
     double bent = k * p * (l * l * l) / (e * b * (t * t * t));
     return n.length("f", "deflection", "K P L³ / (Y b t³)", bent);
+  }
+
+  private double force(Notes n, Measure<Length> deflection) {
+    double k = n.number("K", "factor of the taper", "", factor());
+    double f = n.given("f", "deflection", deflection.in(unit));
+    double l = n.given("L", "length", length.in(unit));
+    double e = modulus(n);
+    double b = n.given("b", "width at the root", width.in(unit));
+    double t = n.given("t", "thickness", thickness.in(unit));
+    double force = f * e * (b * (t * t * t)) / (k * (l * l * l));
+    return n.value("P", "force", "f Y b t³ / (K L³)", force, ShopUnits.NEWTON);
   }
 
   private double stress(Notes n, Measure<Force> force) {
@@ -309,7 +356,7 @@ public final class LatchSpring {
   }
 
   private double travel(Notes n, Measure<Pressure> limit) {
-    double k = n.number("K", "factor of the taper", "", factor(tip));
+    double k = n.number("K", "factor of the taper", "", factor());
     double s = n.value("S", "stress", "", limit.in(ShopUnits.MEGAPASCAL), ShopUnits.MEGAPASCAL);
     double l = n.given("L", "length", length.in(unit));
     double e =

@@ -11,7 +11,7 @@
  *   <li>{@link org.hammerscale.latch.Hasp}: how long is its slot, how high the staple for a
  *       padlock?
  *   <li>{@link org.hammerscale.latch.LatchSpring}: how far does the spring give, and does it bear
- *       it?
+ *       it? {@link org.hammerscale.latch.FittedSpring}: what does it press at rest and at travel?
  * </ul>
  *
  * <p>A {@link org.hammerscale.latch.Staple} is what many of them shut into; a {@link

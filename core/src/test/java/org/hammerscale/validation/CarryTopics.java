@@ -10,6 +10,7 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
+import org.hammerscale.bending.Chain;
 import org.hammerscale.bending.ChainPattern;
 import org.hammerscale.bending.HookProportions;
 import org.hammerscale.holding.FastenerGroup;
@@ -140,6 +141,9 @@ final class CarryTopics {
     if (c.value().has("pattern")) {
       ChainPattern pattern =
           c.text("pattern").equals("short link") ? ChainPattern.SHORT_LINK : ChainPattern.STUD_LINK;
+      if (c.question().equals("links that reach it")) {
+        return Chain.reaching(c.length("length"), pattern.link(d)).links();
+      }
       Measure<Length> size =
           switch (c.question()) {
             case "outside length" -> pattern.outsideLength(d);

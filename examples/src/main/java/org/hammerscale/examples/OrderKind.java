@@ -11,6 +11,8 @@ import org.hammerscale.examples.carry.BracketItem;
 import org.hammerscale.examples.carry.BracketOrder;
 import org.hammerscale.examples.carry.CarryingHookItem;
 import org.hammerscale.examples.carry.CarryingHookOrder;
+import org.hammerscale.examples.carry.ChainItem;
+import org.hammerscale.examples.carry.ChainOrder;
 import org.hammerscale.examples.latch.BoltItem;
 import org.hammerscale.examples.latch.BoltOrder;
 import org.hammerscale.examples.latch.HaspItem;
@@ -19,6 +21,8 @@ import org.hammerscale.examples.latch.HookItem;
 import org.hammerscale.examples.latch.HookOrder;
 import org.hammerscale.examples.latch.LatchItem;
 import org.hammerscale.examples.latch.LatchOrder;
+import org.hammerscale.examples.latch.SpringItem;
+import org.hammerscale.examples.latch.SpringOrder;
 import org.hammerscale.examples.order.Order;
 import org.hammerscale.examples.order.OrderColumn;
 import org.hammerscale.examples.order.OrderItem;
@@ -39,9 +43,11 @@ enum OrderKind {
   SLIDE_BOLT(BoltItem.ALL, (job, trials) -> BoltOrder.from(job)),
   CABIN_HOOK(HookItem.ALL, (job, trials) -> HookOrder.from(job)),
   HASP(HaspItem.ALL, (job, trials) -> HaspOrder.from(job)),
+  LATCH_SPRING(SpringItem.ALL, (job, trials) -> SpringOrder.from(job)),
   PICKETS(PicketItem.ALL, (job, trials) -> PicketOrder.from(job)),
   BRACKET(BracketItem.ALL, (job, trials) -> BracketOrder.from(job)),
   CARRYING_HOOK(CarryingHookItem.ALL, (job, trials) -> CarryingHookOrder.from(job)),
+  CHAIN(ChainItem.ALL, (job, trials) -> ChainOrder.from(job)),
   COLLAR(CollarItem.ALL, (job, trials) -> CollarOrder.from(job)),
   TENON(TenonItem.ALL, (job, trials) -> TenonOrder.from(job)),
   BASKET(BasketItem.ALL, (job, trials) -> BasketOrder.from(job));

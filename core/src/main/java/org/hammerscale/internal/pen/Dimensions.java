@@ -65,7 +65,7 @@ public final class Dimensions {
     arrow(x, y1, 0, arrowsInside ? 1 : -1);
     arrow(x, y2, 0, arrowsInside ? -1 : 1);
     double wide = FontMetric.width(text, Pen.SIZE);
-    if (room >= wide) {
+    if (room >= wide + OVER) {
       pen.upwards(text, x - TEXT_ABOVE, (y1 + y2 + wide) / 2);
     } else if (x > edge1) {
       pen.words(text, x + OVER + 1, (y1 + y2) / 2);

@@ -1,4 +1,4 @@
-/** Orders of what carries: brackets and hooks. */
+/** Orders of what carries: brackets, hooks and chains. */
 @NullMarked
 package org.hammerscale.examples.carry;
 

@@ -1,4 +1,4 @@
-/** Orders of what closes: thumb latches, slide bolts, cabin hooks, hasps. */
+/** Orders of what closes: thumb latches, slide bolts, cabin hooks, hasps, springs. */
 @NullMarked
 package org.hammerscale.examples.latch;
 

@@ -7,6 +7,7 @@ import org.hammerscale.piece.BenchMark;
 import org.hammerscale.piece.MarkedBar;
 import org.hammerscale.piece.Piece;
 import org.hammerscale.stock.Bar;
+import org.hammerscale.stock.Plain;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 
@@ -42,7 +43,7 @@ public record Part(String name, MarkedBar marked, int count) {
 
   /** Whether it is more than a length of bar. */
   public boolean isForged() {
-    return piece().features().size() > 1;
+    return piece().features().stream().anyMatch(feature -> !(feature instanceof Plain));
   }
 
   /** Where the marks between its stretches are, from the first end of the cold bar. */

@@ -227,7 +227,7 @@ public abstract class PartsOrder implements Order {
   }
 
   @Override
-  public final List<String> blanks() {
+  public List<String> blanks() {
     List<String> blanks = new ArrayList<>();
     for (Part part : parts()) {
       for (int number = 1; part.isForged() && number <= part.count(); number++) {

@@ -11,6 +11,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.hammerscale.fastening.Wood;
@@ -94,6 +95,17 @@ public record Reading<T>(String accepted, Function<String, ? extends T> reader, 
   /** Of a twist. */
   public static final Reading<Double> TURNS =
       new Reading<>("turns up to 20, such as 1.5", text -> number(text, "", 20), 1.0);
+
+  /** What a metal may bear. */
+  public static final Reading<Measure<Pressure>> STRESS =
+      new Reading<>(
+          "a stress such as 400 MPa or 60 ksi",
+          text ->
+              positive(
+                  text.endsWith("ksi")
+                      ? Measure.of(number(text, "ksi", 9999), ShopUnits.KSI)
+                      : Measures.megapascals(number(text, "MPa", 9999))),
+          Measures.megapascals(100));
 
   public static final Reading<Measure<Time>> MINUTES =
       new Reading<>(

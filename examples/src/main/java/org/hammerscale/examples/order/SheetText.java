@@ -12,7 +12,7 @@ public class SheetText {
   private static final Pattern JOINED =
       Pattern.compile(
           "(?<=[0-9]) (?=[0-9]+/[0-9])"
-              + "|(?<=[0-9]) (?=(?:in|mm|min|s|rad|lb|kg|°[CF])[²³]?(?:[ ,.;:)/]|$))"
+              + "|(?<=[0-9]) (?=(?:in|mm|min|s|rad|lb|kg|MPa|ksi|%|°[CF])[²³]?(?:[ ,.;:)/]|$))"
               + "|(?<=[a-z0-9]) (?=× [0-9])|(?<=×) (?=[0-9])");
 
   private final int width;

@@ -14,6 +14,7 @@
  *   <li>{@link org.hammerscale.drawing.BentDrawing}: what do I lay the hot hook or scroll on?
  *   <li>{@link org.hammerscale.drawing.HookDrawing}: what section is a hook that carries drawn to?
  *   <li>{@link org.hammerscale.drawing.BracketDrawing}: where do its screws go on the wall?
+ *   <li>{@link org.hammerscale.drawing.DrivenDrawing}: how deep does a spike or a pintle reach?
  *   <li>{@link org.hammerscale.drawing.BasketDrawing}: how does the basket look when it is open?
  *   <li>{@link org.hammerscale.drawing.CurveDrawing}: how does it change with time or number?
  *   <li>{@link org.hammerscale.drawing.CuttingDrawing}: which bar is chalked where?

@@ -11,6 +11,8 @@ import org.hammerscale.examples.carry.BracketItem;
 import org.hammerscale.examples.carry.BracketOrder;
 import org.hammerscale.examples.carry.CarryingHookItem;
 import org.hammerscale.examples.carry.CarryingHookOrder;
+import org.hammerscale.examples.drive.PintleItem;
+import org.hammerscale.examples.drive.PintleOrder;
 import org.hammerscale.examples.latch.BoltItem;
 import org.hammerscale.examples.latch.BoltOrder;
 import org.hammerscale.examples.latch.HaspItem;
@@ -44,7 +46,8 @@ enum OrderKind {
   CARRYING_HOOK(CarryingHookItem.ALL, (job, trials) -> CarryingHookOrder.from(job)),
   COLLAR(CollarItem.ALL, (job, trials) -> CollarOrder.from(job)),
   TENON(TenonItem.ALL, (job, trials) -> TenonOrder.from(job)),
-  BASKET(BasketItem.ALL, (job, trials) -> BasketOrder.from(job));
+  BASKET(BasketItem.ALL, (job, trials) -> BasketOrder.from(job)),
+  PINTLE(PintleItem.ALL, (job, trials) -> PintleOrder.from(job));
 
   /** Makes a job of what its column says. */
   private interface Maker {

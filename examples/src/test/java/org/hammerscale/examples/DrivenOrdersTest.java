@@ -1,0 +1,195 @@
+package org.hammerscale.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.hammerscale.examples.order.Fault;
+import org.hammerscale.examples.order.Order;
+import org.hammerscale.examples.order.SheetText;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.xml.sax.InputSource;
+
+/** What is driven into wood, as it is ordered: sums by hand, and what is refused. */
+class DrivenOrdersTest {
+  private static List<String> sample() throws IOException {
+    return JobSheet.sampleLines("driven.csv");
+  }
+
+  private static List<Order> orders() throws IOException {
+    OrderFile file = OrderFile.of(sample());
+    assertEquals(List.of(), file.faults());
+    return file.orders();
+  }
+
+  /** The front of a job, in one line so that words are found across line ends. */
+  private static String front(String what, int inKind) throws IOException {
+    List<Order> all =
+        orders().stream().filter(order -> order.what().matches("(\\d+ )?" + what)).toList();
+    SheetText sheet = new SheetText(80);
+    all.get(inKind).front(sheet);
+    String printed = sheet.toString();
+    assertTrue(printed.lines().count() <= 60, printed);
+    assertTrue(printed.lines().allMatch(line -> line.length() <= 80), printed);
+    assertTrue(printed.lines().filter(line -> line.startsWith("! ")).count() <= 3, printed);
+    assertSays(printed.replaceAll("\\s+", " "), "wear eye protection");
+    assertSays(printed.replaceAll("\\s+", " "), "local codes govern");
+    return printed.replaceAll("\\s+", " ");
+  }
+
+  private static void assertSays(String sheet, String words) {
+    assertTrue(sheet.contains(words), () -> words + "\n" + sheet);
+  }
+
+  /** The one fault of the sample with lines of a kind said otherwise, told of the item named. */
+  private static void assertFault(String kind, String blamed, String words, String... changed)
+      throws IOException {
+    List<String> lines = new ArrayList<>(sample());
+    int from = 0;
+    while (!lines.get(from).matches("make, *" + kind)) {
+      from++;
+    }
+    for (String line : changed) {
+      lines.set(lineOf(lines, from, line.substring(0, line.indexOf(','))), line);
+    }
+    List<String> faults = OrderFile.of(lines).faults().stream().map(Fault::toString).toList();
+    assertEquals(1, faults.size(), () -> words + faults);
+    String place = "line " + (lineOf(lines, from, blamed) + 1) + ", " + blamed + " of ";
+    assertTrue(faults.get(0).startsWith(place), () -> place + faults);
+    assertTrue(faults.get(0).contains(words), () -> words + faults);
+  }
+
+  private static int lineOf(List<String> lines, int from, String item) {
+    int at = from;
+    while (!lines.get(at).startsWith(item + ",")) {
+      at++;
+    }
+    return at;
+  }
+
+  /**
+   * 3/4 in square, pin 1/2 in under a barrel of 1 1/2 in and 1/8 in of washers, 1 1/2 in from the
+   * post, 6 1/4 in deep with 1 1/2 in of point; 120 lb, 42 in wide, straps 36 in apart.
+   */
+  @Test
+  void pintlesOfAGate() throws IOException {
+    String front = front("pairs? of pintles", 0);
+    // Corner 3/4; level 1 1/2 − 3/8 + 4 3/4 = 5 7/8, so 6 5/8 in from R; point 1 1/2 / 3 = 1/2 in.
+    assertSays(front, "Punch 3/4 in (square corner | plain stretch), 6 5/8 in (plain stretch");
+    assertSays(front, "draw the last 1/2 in to a point of 1 1/2 in");
+    // The pin takes at least π/4 (1/2)² × 1 5/8 / (3/4)² = 0.567 in by its metal, more by hand:
+    // 0.567 + 7 1/8 = 7.692 in and up.
+    assertSays(front, "CUT pintle 8 in long × 2 (enough 19 times in 20)");
+    assertSays(front, "draw it round to 1/2 in, 1 5/8 in from the shoulder");
+    assertSays(front, "1 1/2 in to a chalk mark, the post's face, 7 3/4 in to the tip");
+    // European oak has 0.71 g/cm³ at 12 %: G₁₂ = 0.71 / 1.12 = 0.6339, G₀ = 0.6339 / (1 − 0.108 ×
+    // 0.6339) = 0.6805, more than 0.6: 0.9 × 3/4 = 0.675 = 43.2/64 in.
+    assertSays(front, "bore 43/64 in, 4 3/4 in deep, into side grain (the rule allows up to 0.675");
+    // 36 + 1 1/2 + 2/8 + 3/4.
+    assertSays(front, "shanks 38 1/2 in apart in the middle, the upper one upside down");
+    // 120 × 21 / 36.
+    assertSays(front, "120 lb; it pulls the upper pintle out by 70 lb");
+    // 0.6805^2.5 = 0.38202: 1380 × 0.38202 × 0.75 × 4.75 = 1878 lb.
+    assertSays(front, "1800 lb by 4 3/4 in of full shank (4 1/2 in are needed, in sound wood)");
+    // 0.6339^2.5 = 0.31994: 7850 × 0.31994 × 0.75 × 4.75 = 8947 lb; × 0.8355^2.5 = 0.6381 and
+    // × 1.1645^2.5 = 1.4634: 5709 and 13 093 lb.
+    assertSays(front, "comes out at about 8900 lb (5700 lb to 14000 lb): no working load");
+    // Z = 0.75³ / 6 = 0.070313 in³: 120 × 1.5 / Z = 2560; 70 × (0.375 + 0.125 + 0.75) / Z + 70 /
+    // 0.5625 = 1244.4 + 124.4 = 1369; pin 70 × 0.875 × 32 / (π / 8) = 4991; 36 ksi / 4 = 8992 psi.
+    assertSays(front, "shank 2600 psi by the weight and 1400 psi by the pull, pin 5000 psi by the");
+    assertSays(front, "not added");
+    assertSays(front, "at most 8900 psi, yield ÷ 4");
+    assertSays(front, "! a door lifts off upright hooks: set one of the two upside down");
+  }
+
+  /** 16 mm round throughout, barrel 40 and 3 mm of washers, 35 mm from the post, 140 mm deep. */
+  @Test
+  void pintlesOfADoor() throws IOException {
+    String front = front("pairs? of pintles", 1);
+    // 43 + 16 + (35 − 8 + 105) + 35/3 = 202.67, up.
+    assertSays(front, "CUT pintle 203 mm long × 2 bends and points are by geometry");
+    assertSays(front, "16 mm (square corner | plain stretch), 148 mm (plain stretch | taper)");
+    assertSays(front, "Pin of the bar itself, 43 mm from the shank to its top");
+    // Douglas fir, G 0.50: 0.75 × 16; 140 − 35.
+    assertSays(front, "bore 12 mm, 105 mm deep, into side grain (the rule allows up to 12 mm)");
+    // 800 + 40 + 6 + 16.
+    assertSays(front, "shanks 862 mm apart");
+    // 45 × 500 / 800 = 28.1 kg = 275.8 N; 6 × 16 = 96 mm.
+    assertSays(front, "pulls the upper pintle out by 29 kg");
+    assertSays(front, "by 105 mm of full shank (96 mm are needed, in sound wood)");
+    // 0.53 g/cm³: G₁₂ = 0.4732, G₀ = 0.4987; 0.4987^2.5 = 0.17563; 9.5148 × 0.17563 × 16 × 105 =
+    // 2807 N = 286 kg.
+    assertSays(front, "280 kg by 105 mm");
+    // Z = π 16³/32 = 402.12 mm³: 441.3 × 35 / Z = 38.4; 275.8 × 31 / Z + 275.8 / 201.06 = 22.6;
+    // 275.8 × 23 / Z = 15.8; 248 / 4 = 62 MPa.
+    assertSays(front, "shank 39 MPa by the weight and 23 MPa by the pull, pin 16 MPa by the pull");
+    assertSays(front, "at most 62 MPa");
+  }
+
+  @Test
+  void tellsWhatAPintleCannotBe() throws IOException {
+    assertFault("pintle", "bar", "bear the door by yield ÷ 4, was", "door, 120 lb, 80 kg");
+    assertFault("pintle", "pin", "bear the pull of 70 lb", "pin, 3/8 in, 16 mm");
+    assertFault("pintle", "bar", "as thick as the pin of 20 mm", "pin, 1/2 in, 20 mm");
+    assertFault("pintle", "depth", "at least 131 mm with the point", "depth, 6 1/4 in, 130 mm");
+    assertFault("pintle", "depth", "more than the post", "depth, 9 in, 140 mm");
+    assertFault("pintle", "depth", "more than the point of 150 mm", "point, 1 1/2 in, 150 mm");
+    assertFault("pintle", "projection", "half the pin", "projection, 1/8 in, 35 mm");
+    assertFault("pintle", "projection", "half the shank", "projection, 3/10 in, 35 mm");
+    assertFault("pintle", "bar", "square or round", "bar, 3/4 in x 1/2 in flat, 16 mm round");
+    assertFault("pintle", "door", "a load such as 20 kg", "door, 3 stone, 45 kg");
+    assertFault("pintle", "heat", "cannot be made", "heat, 2000 °F, 1700 °C");
+    assertFault("pintle", "centres", "0 mm is too little", "centres, 36 in, 0 mm");
+  }
+
+  /** Any two values of the sample changed: a fault in words, or a front that fits; seed 72. */
+  @Test
+  void whateverIsOrderedIsToldOrRefused() throws IOException {
+    Random random = new Random(72);
+    List<String> values =
+        List.of(
+            "0 mm", "0.1 mm", "1/4 in", "5 mm", "40 mm", "7 in", "300 mm", "9 in", "3 m", "none");
+    int made = 0;
+    int refused = 0;
+    for (int i = 0; i < 300; i++) {
+      List<String> lines = new ArrayList<>(sample());
+      for (int change = 0; change < 2; change++) {
+        int at = random.nextInt(lines.size());
+        if (lines.get(at).matches("[a-z ]+,.* (mm|in|none)")) {
+          String value = values.get(random.nextInt(values.size()));
+          lines.set(at, lines.get(at).replaceAll(",[^,]*$", ", " + value));
+        }
+      }
+      OrderFile file = OrderFile.of(lines);
+      refused += file.faults().isEmpty() ? 0 : 1;
+      for (Order order : file.faults().isEmpty() ? file.orders() : List.<Order>of()) {
+        made++;
+        SheetText front = new SheetText(80);
+        order.front(front);
+        order.back(new SheetText(100));
+        order.drawings();
+        assertTrue(front.lines() <= 60, front::toString);
+        assertTrue(front.toString().lines().allMatch(line -> line.length() <= 80), front::toString);
+      }
+    }
+    assertTrue(made > 100 && refused > 50, made + " made, " + refused + " refused");
+  }
+
+  @Test
+  void itsBenchCardIsAWellFormedPage() throws Exception {
+    String page = BenchCardTest.card(sample());
+    Document card =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(new InputSource(new StringReader(page)));
+    int jobs = orders().size();
+    assertEquals(jobs, card.getElementsByTagName("article").getLength());
+    assertTrue(card.getElementsByTagName("img").getLength() >= 2 * jobs, "a bar and a drawing");
+  }
+}

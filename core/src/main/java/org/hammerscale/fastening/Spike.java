@@ -265,12 +265,17 @@ public final class Spike extends DrivenShank {
   public Piece piece(Material material) {
     Objects.requireNonNull(material, "material");
     Plain shank = Plain.of(shank(), length().subtract(point.reach()));
-    return Piece.of(Bar.of(shank(), material), head, shank, point);
+    return Piece.of(Bar.of(shank(), material), head.reversed(), shank, point);
   }
 
   /** {@return what to heed in driving it} */
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
+    cautions.add(
+        Caution.limit(
+            "drive it into side grain, beyond any split or decayed wood, and bore for it: end grain is"
+                + " not to be relied on",
+            END));
     if (!shank().isRound()) {
       cautions.add(
           Caution.limit(
@@ -279,14 +284,12 @@ public final class Spike extends DrivenShank {
               SQUARE));
     }
     cautions.add(
-        Caution.limit(
-            "drive it into side grain, beyond any split or decayed wood, and bore for it: end grain is"
-                + " not to be relied on",
-            END));
+        Caution.danger("wear eye protection: hardened heads and points chip under the hammer"));
     cautions.add(
-        Caution.danger(
-            "wear eye protection: hardened heads and points chip under the hammer; a pull on a"
-                + " driven pintle also bends it, so reckon the shank besides"));
+        Caution.limit(
+            "straight out is reckoned: a pull aslant, or on a driven pintle, also bends it, so reckon"
+                + " the shank besides",
+            Source.computed("statics")));
     return List.copyOf(cautions);
   }
 

@@ -95,6 +95,7 @@ class SpikeTest {
     assertEquals(sliced / 100, piece.layout().cutLength().likely().getValue(), 1e-3);
     assertTrue(piece.layout().cutLength().isExact());
     assertEquals(3, piece.features().size());
+    assertEquals(List.of(), piece.layout().cautions(), "each stretch meets the next");
     assertEquals(rose, DRIVEN.withHead(rose).head());
     // A rose head by the rule takes 1 1/2 to 2 thicknesses of bar.
     Piece byRule = DRIVEN.piece(Material.MILD_STEEL);

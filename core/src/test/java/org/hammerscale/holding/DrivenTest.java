@@ -34,8 +34,8 @@ class DrivenTest {
     assertEquals(inches("9/16"), SQUARE.diameter());
     assertEquals(inches("9/16"), SQUARE.rootDiameter());
     assertEquals(Section.square(inches("9/16")), SQUARE.shank());
-    assertTrue(SQUARE.cautions().get(0).text().contains("chisel point across the grain"));
-    assertEquals(2, ROUND.cautions().size());
+    assertTrue(SQUARE.cautions().get(1).text().contains("chisel point across the grain"));
+    assertEquals(3, ROUND.cautions().size());
     assertTrue(ROUND.cautions().get(1).isDanger());
     // At most 0.9 of it in wood of more than 0.6, 0.75 in other.
     assertEquals(inches(0.225), PilotHole.pulledOut(ROUND, OAK).mostThreadHole());

@@ -13,6 +13,8 @@ import org.hammerscale.examples.carry.CarryingHookItem;
 import org.hammerscale.examples.carry.CarryingHookOrder;
 import org.hammerscale.examples.drive.PintleItem;
 import org.hammerscale.examples.drive.PintleOrder;
+import org.hammerscale.examples.drive.SpikeItem;
+import org.hammerscale.examples.drive.SpikeOrder;
 import org.hammerscale.examples.latch.BoltItem;
 import org.hammerscale.examples.latch.BoltOrder;
 import org.hammerscale.examples.latch.HaspItem;
@@ -47,7 +49,8 @@ enum OrderKind {
   COLLAR(CollarItem.ALL, (job, trials) -> CollarOrder.from(job)),
   TENON(TenonItem.ALL, (job, trials) -> TenonOrder.from(job)),
   BASKET(BasketItem.ALL, (job, trials) -> BasketOrder.from(job)),
-  PINTLE(PintleItem.ALL, (job, trials) -> PintleOrder.from(job));
+  PINTLE(PintleItem.ALL, (job, trials) -> PintleOrder.from(job)),
+  SPIKE(SpikeItem.ALL, (job, trials) -> SpikeOrder.from(job));
 
   /** Makes a job of what its column says. */
   private interface Maker {

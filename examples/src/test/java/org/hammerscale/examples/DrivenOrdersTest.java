@@ -90,7 +90,9 @@ class DrivenOrdersTest {
     assertSays(front, "1 1/2 in to a chalk mark, the post's face, 7 3/4 in to the tip");
     // European oak has 0.71 g/cm³ at 12 %: G₁₂ = 0.71 / 1.12 = 0.6339, G₀ = 0.6339 / (1 − 0.108 ×
     // 0.6339) = 0.6805, more than 0.6: 0.9 × 3/4 = 0.675 = 43.2/64 in.
-    assertSays(front, "bore 43/64 in, 4 3/4 in deep, into side grain (the rule allows up to 0.675");
+    assertSays(
+        front,
+        "Bore 43/64 in, 4 3/4 in deep into side grain of the post (the rule allows up to 0.675");
     // 36 + 1 1/2 + 2/8 + 3/4.
     assertSays(front, "shanks 38 1/2 in apart in the middle, the upper one upside down");
     // 120 × 21 / 36.
@@ -117,7 +119,8 @@ class DrivenOrdersTest {
     assertSays(front, "16 mm (square corner | plain stretch), 148 mm (plain stretch | taper)");
     assertSays(front, "Pin of the bar itself, 43 mm from the shank to its top");
     // Douglas fir, G 0.50: 0.75 × 16; 140 − 35.
-    assertSays(front, "bore 12 mm, 105 mm deep, into side grain (the rule allows up to 12 mm)");
+    assertSays(
+        front, "Bore 12 mm, 105 mm deep into side grain of the post (the rule allows up to 12 mm)");
     // 800 + 40 + 6 + 16.
     assertSays(front, "shanks 862 mm apart");
     // 45 × 500 / 800 = 28.1 kg = 275.8 N; 6 × 16 = 96 mm.
@@ -146,6 +149,66 @@ class DrivenOrdersTest {
     assertFault("pintle", "door", "a load such as 20 kg", "door, 3 stone, 45 kg");
     assertFault("pintle", "heat", "cannot be made", "heat, 2000 °F, 1700 °C");
     assertFault("pintle", "centres", "0 mm is too little", "centres, 36 in, 0 mm");
+  }
+
+  /** 3/8 in square through a plank of 2 in, 4 3/4 in into oak, rose head and chisel point. */
+  @Test
+  void spikesOfALanding() throws IOException {
+    String front = front("spikes?", 0);
+    // (7/8)² × 3/8 / 3 = 0.0957 in³, of (3/8)² 0.681 in; 2 + 4 3/4 − 3/4 = 6; half of the 3/4:
+    // 7.056.
+    assertSays(front, "CUT spike 7 1/16 in long × 24");
+    assertSays(front, "Punch 11/16 in (tapered head | plain stretch), 6 11/16 in (plain stretch");
+    assertSays(
+        front, "jump up the first 11/16 in in a header to a rose head 7/8 in across and 3/8");
+    assertSays(front, "draw the last 3/8 in to a chisel of 3/4 in, its edge as wide as the shank");
+    assertSays(front, "cold, 6 3/4 in under the head");
+    // 0.9 × 3/8 = 0.3375 in = 21.6/64.
+    assertSays(
+        front, "Bore 21/64 in, 6 in deep from the first face, into side grain (the rule allows");
+    assertSays(front, "up to 0.338 in)");
+    assertSays(front, "the chisel's edge across the grain; the head down on the first face");
+    // 1380 × 0.38202 × 3/8 × 4 = 790.8 lb; 7850 × 0.31994 × 3/8 × 4 = 3767, × 0.6381 = 2404,
+    // × 1.4634 = 5513 lb.
+    assertSays(front, "100 lb asked on each, straight out");
+    assertSays(front, "790 lb by 4 in of full shank: the reference value, before");
+    assertSays(front, "comes out at about 3700 lb (2400 lb to 5600 lb): no working load");
+    assertSays(front, "! drive it into side grain");
+  }
+
+  /** 6 mm square through 2 and 25 mm and a board of 30 mm, dome head, clenched. */
+  @Test
+  void spikesThatAreClenched() throws IOException {
+    String front = front("spikes?", 1);
+    // π 5 (3 × 7.5² + 5²) / 6 = 507.2, of 36 mm² 14.1; 57 + 18 − 15 = 60; a third of 15: 79.1 mm.
+    assertSays(front, "CUT spike 80 mm long × 12");
+    assertSays(front, "14 mm (domed head | plain stretch), 74 mm (plain stretch | taper)");
+    assertSays(front, "draw the last 6 mm to a point of 15 mm");
+    assertSays(front, "cold, 75 mm under the head"); // 2 + 25 + 30 + 3 × 6
+    assertSays(front, "Bore 4.5 mm, right through (the rule allows up to 4.5 mm)"); // 0.75 × 6
+    assertSays(front, "turn the last 18 mm over, across the grain");
+    // 9.5148 × 0.17563 × 6 × 30 = 300.8 N = 30.7 kg; 54.124 × 0.4732^2.5 = 8.337 × 180 = 1501 N =
+    // 153 kg, × 0.6381 = 97.7, × 1.4634 = 224 kg.
+    assertSays(front, "30 kg by 30 mm of full shank: the reference value");
+    assertSays(front, "about 150 kg (97 kg to 230 kg): no working load (not counting the clench)");
+  }
+
+  @Test
+  void tellsWhatASpikeCannotBe() throws IOException {
+    assertFault(
+        "spike", "load", "the 30 kg that one may count on of one spike", "load, 100 lb, 40 kg");
+    assertFault("spike", "depth", "at least 3 in with the point", "depth, 2 1/2 in, clenched");
+    assertFault("spike", "depth", "the timber of 8 in, was 9 in", "depth, 9 in, clenched");
+    assertFault("spike", "depth", "more than the point of 3/4 in", "depth, 1/2 in, clenched");
+    assertFault("spike", "depth", "such as 120 mm, or clenched", "depth, clinched, clenched");
+    assertFault("spike", "head across", "wider than the shank", "head across, 3/8 in, 15 mm");
+    assertFault("spike", "head across", "12 thicknesses of bar", "head across, 4 in, 15 mm");
+    assertFault("spike", "head high", "at most half the diameter", "head high, 3/8 in, 8 mm");
+    assertFault("spike", "head", "rose, dome or flat", "head, round, dome");
+    assertFault("spike", "point", "a flat or a square", "bar, 3/8 in round, 6 mm square");
+    assertFault("spike", "point", "accepted: chisel or taper", "point, sharp, taper");
+    assertFault("spike", "bar", "square or round", "bar, 3/8 in hexagon, 6 mm square");
+    assertFault("spike", "through", "or none", "through, plank, 25 mm");
   }
 
   /** Any two values of the sample changed: a fault in words, or a front that fits; seed 72. */

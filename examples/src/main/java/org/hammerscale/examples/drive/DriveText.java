@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import javax.measure.Unit;
 import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
 import org.hammerscale.examples.order.LoadText;
 import org.hammerscale.examples.order.SheetText;
 import org.hammerscale.units.Estimate;
@@ -37,6 +38,68 @@ final class DriveText {
         + " to "
         + LoadText.up(ultimate.high().to(unit))
         + "): no working load";
+  }
+
+  /** The hole for it, and how far the drill at hand is from what the rule allows. */
+  static void bore(SheetText sheet, Measure<Length> drill, String how, Measure<Length> most) {
+    sheet.entry("Bore", "%s, %s (the rule allows up to %s)", drill, how, most);
+  }
+
+  /** What is asked of it. */
+  static void asked(SheetText sheet, Measure<Force> load, String how) {
+    sheet.entry("Pull", "%s asked %s", LoadText.of(load), how);
+  }
+
+  /**
+   * Refuses to hold more than one may count on.
+   *
+   * @throws IllegalArgumentException if more is asked
+   */
+  static void require(Measure<Force> load, Measure<Force> reference, String who) {
+    if (load.isGreaterThan(reference)) {
+      throw new IllegalArgumentException(
+          "load must be at most the "
+              + LoadText.down(reference.to(load.getUnit()))
+              + " that one may count on of "
+              + who
+              + ", was "
+              + LoadText.of(load)
+              + "; drive it deeper, take a thicker bar or more of them");
+    }
+  }
+
+  /**
+   * Refuses so short a hold that no rule counts it.
+   *
+   * @throws IllegalArgumentException if less than six diameters of full shank are in the wood
+   */
+  static void requireDepth(
+      Measure<Length> diameter, Measure<Length> holding, Measure<Length> depth) {
+    Measure<Length> least = diameter.multiply(6);
+    if (holding.isLessThan(least)) {
+      throw new IllegalArgumentException(
+          "depth must be at least "
+              + least.add(depth.subtract(holding)).to(depth.getUnit())
+              + " with the point, for six diameters of full shank in the wood, was "
+              + depth
+              + "; drive it deeper, take a thinner bar, or clench it");
+    }
+  }
+
+  /**
+   * Refuses what would come out behind.
+   *
+   * @throws IllegalArgumentException if it is deeper than its timber is thick
+   */
+  static void requireWithin(Measure<Length> timber, Measure<Length> depth) {
+    if (depth.isGreaterThan(timber)) {
+      throw new IllegalArgumentException(
+          "depth must be at most the timber of "
+              + timber
+              + ", was "
+              + depth
+              + "; drive it less deep, or write clenched");
+    }
   }
 
   /** The first danger of each, then all of them. */

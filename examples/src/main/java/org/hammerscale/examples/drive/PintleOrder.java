@@ -112,8 +112,11 @@ public final class PintleOrder extends PartsOrder {
         "cold, from the pin's middle: %s to a chalk mark, the post's face, %s to the tip",
         told(hook.projection()),
         told(hook.projection().add(tail.inWood())));
-    sheet.entry("Post", "bore %s, %s deep, into side grain", drill, down(tail.boringDepth()));
-    sheet.entry("", "(the rule allows up to %s), the point makes its own way", widest());
+    DriveText.bore(
+        sheet,
+        drill,
+        down(tail.boringDepth()) + " deep into side grain of the post",
+        calliper(hole.mostThreadHole()));
     sheet.entry(
         "Drive", "on the corner in line with the shank, never on the pin, up to the chalk mark");
     sheet.entry(
@@ -137,10 +140,6 @@ public final class PintleOrder extends PartsOrder {
   private Measure<Length> tailBar() {
     List<Measure<Length>> marks = part.marks();
     return part.length().subtract(marks.get(marks.size() - 1));
-  }
-
-  private Measure<Length> widest() {
-    return calliper(hole.mostThreadHole());
   }
 
   @Override

@@ -6,6 +6,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.hammerscale.fastening.Spike;
+import org.hammerscale.forging.Taper;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.internal.pen.Dimensions.Callout;
 import org.hammerscale.internal.pen.Line;
@@ -13,7 +14,9 @@ import org.hammerscale.internal.pen.Path;
 import org.hammerscale.internal.pen.Scale;
 import org.hammerscale.internal.pen.Turned;
 import org.hammerscale.internal.pen.Words;
+import org.hammerscale.latch.Staple;
 import org.hammerscale.stock.Material;
+import org.hammerscale.stock.Section;
 import org.hammerscale.strength.HingeHook;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
@@ -21,7 +24,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What is driven, from the side, in a section through the wood that it is driven into: a spike or a
- * drift bolt through what it fixes, the tail of a pintle in its post.
+ * drift bolt through what it fixes, a staple, the tail of a pintle in its post.
  *
  * <pre>{@code
  * Spike spike = Spike.of(Section.square(inches("3/8"))).through(inches(2)).driven(inches("4 3/4"));
@@ -33,7 +36,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>In true scale unless told otherwise. The iron is drawn whole, the hole bored for it is dashed.
  * A chisel point is seen on the side that it is drawn thin on, so that its edge stands upright on
- * the sheet and the grain runs along it. A staple in the wood is a {@link LatchDrawing}.
+ * the sheet and the grain runs along it.
  */
 public final class DrivenDrawing {
   private static final double OFF = 9;
@@ -41,6 +44,7 @@ public final class DrivenDrawing {
 
   private final Spike spike;
   private final @Nullable HingeHook hook;
+  private final @Nullable Staple staple;
   private final @Nullable Measure<Length> hole;
   private final Scale scale;
   private final @Nullable Graduation<Length> rule;
@@ -48,11 +52,13 @@ public final class DrivenDrawing {
   private DrivenDrawing(
       Spike spike,
       @Nullable HingeHook hook,
+      @Nullable Staple staple,
       @Nullable Measure<Length> hole,
       Scale scale,
       @Nullable Graduation<Length> rule) {
     this.spike = spike;
     this.hook = hook;
+    this.staple = staple;
     this.hole = hole;
     this.scale = scale;
     this.rule = rule;
@@ -67,7 +73,7 @@ public final class DrivenDrawing {
    */
   public static DrivenDrawing of(Spike spike) {
     Objects.requireNonNull(spike, "spike").length();
-    return new DrivenDrawing(spike, null, null, Scale.TRUE, null);
+    return new DrivenDrawing(spike, null, null, null, Scale.TRUE, null);
   }
 
   /**
@@ -81,7 +87,26 @@ public final class DrivenDrawing {
    */
   public static DrivenDrawing of(HingeHook hook, Spike tail) {
     Objects.requireNonNull(hook, "hook").piece(Material.MILD_STEEL, tail);
-    return new DrivenDrawing(tail, hook, null, Scale.TRUE, null);
+    return new DrivenDrawing(tail, hook, null, null, Scale.TRUE, null);
+  }
+
+  /**
+   * A staple in the wood, each leg in its hole, and from above. A {@link LatchDrawing} shows it
+   * without holes, as what a latch needs of it.
+   *
+   * @param staple the staple
+   * @return what can be drawn
+   * @throws IllegalArgumentException if its rod is neither square nor round
+   */
+  public static DrivenDrawing of(Staple staple) {
+    Objects.requireNonNull(staple, "staple");
+    Section rod = staple.rod().section();
+    Spike leg = Spike.of(rod).withPoint(Taper.toPoint(rod, staple.pointLength()));
+    Spike driven =
+        staple.isClenched()
+            ? leg.clenchedThrough(staple.holdingLength())
+            : leg.driven(staple.inWood());
+    return new DrivenDrawing(driven, null, staple, null, Scale.TRUE, null);
   }
 
   /**
@@ -95,7 +120,7 @@ public final class DrivenDrawing {
     Measure<Length> drill = Arguments.positive("diameter", diameter);
     Arguments.atMost(
         "diameter", drill, "what is driven", spike.diameter(), "it would hold nothing");
-    return new DrivenDrawing(spike, hook, drill, scale, rule);
+    return new DrivenDrawing(spike, hook, staple, drill, scale, rule);
   }
 
   /**
@@ -105,7 +130,8 @@ public final class DrivenDrawing {
    * @return what can be drawn
    */
   public DrivenDrawing on(Graduation<Length> marks) {
-    return new DrivenDrawing(spike, hook, hole, scale, Objects.requireNonNull(marks, "marks"));
+    return new DrivenDrawing(
+        spike, hook, staple, hole, scale, Objects.requireNonNull(marks, "marks"));
   }
 
   /**
@@ -116,7 +142,7 @@ public final class DrivenDrawing {
    * @throws IllegalArgumentException if the reduction is out of range
    */
   public DrivenDrawing reducedTo(int reduction) {
-    return new DrivenDrawing(spike, hook, hole, Scale.oneTo(reduction), rule);
+    return new DrivenDrawing(spike, hook, staple, hole, Scale.oneTo(reduction), rule);
   }
 
   /**
@@ -130,23 +156,34 @@ public final class DrivenDrawing {
     Draft draft = new Draft(scale, rule);
     scale.size("thickness of the shank", spike.shank().thickness());
     scale.size("length of the spike", spike.length());
-    if (hook == null) {
-      draft.row(this::upright);
-    } else {
+    if (hook != null) {
       scale.size("height of the pin", hook.pin().height());
       scale.size("projection", hook.projection());
       HingeHook drawn = hook;
       draft.row((d, x, y) -> level(d, x, y, drawn));
+    } else if (staple != null) {
+      scale.size("width of the staple", staple.legCentres());
+      scale.size("height of the staple", staple.heightOverAll());
+      Staple drawn = staple;
+      draft.row((d, x, y) -> astride(d, x, y, drawn));
+    } else {
+      draft.row(this::upright);
     }
     draft.pen.say(notes(draft));
-    List<String> unseen = hook == null ? List.of() : List.of(Words.sentence(hook.toString()));
+    List<String> unseen =
+        thing() == spike ? List.of() : List.of(Words.sentence(thing().toString()));
     return Drawing.of(title(), unseen, scale, draft.pen);
   }
 
+  private Object thing() {
+    return hook != null ? hook : staple != null ? staple : spike;
+  }
+
   private String title() {
-    return hook == null
-        ? spike.toString()
-        : "pintle " + hook.pin().diameter() + " thick, of " + hook.shank();
+    if (hook != null) {
+      return "pintle " + hook.pin().diameter() + " thick, of " + hook.shank();
+    }
+    return staple != null ? new StapleView(staple).title() : spike.toString();
   }
 
   /** Driven downwards; the middle of the first face. */
@@ -172,7 +209,7 @@ public final class DrivenDrawing {
       double from = spike.isClenched() ? x + wide : x + iron.half();
       faces.add(new Callout(from, y + end, d.text(spike.boringDepth()) + bored));
     }
-    iron.bored(at, hole);
+    iron.bored(at, hole, end);
     iron.draw(at, "spike");
     if (!faces.isEmpty()) {
       d.sizes.runningDown(new Callout(x + wide, y, "face"), faces, x + wide + 6);
@@ -246,10 +283,11 @@ public final class DrivenDrawing {
       d.pen.draw(Line.WIDE, "wood", at.path(deep, -half, deep, -beyond));
       places.add(new Callout(x + deep, y + beyond, d.text(spike.boringDepth())));
     } else {
-      places.add(new Callout(x + iron.shankLength(), y + half, d.text(spike.holdingLength())));
+      places.add(
+          new Callout(x + d.of(spike.holdingLength()), y + half, d.text(spike.holdingLength())));
       places.add(new Callout(x + d.of(spike.inWood()), y, d.text(spike.inWood())));
     }
-    iron.bored(at, hole);
+    iron.bored(at, hole, deep);
     d.sizes.running(new Callout(x, y + beyond, "post"), places, y + beyond + OFF);
     String thick = "Ø " + drawn.pin().diameter();
     d.sizes.across(x - out - pin, x - out + pin, y - top - OFF, y - top, y - top, thick);
@@ -261,11 +299,26 @@ public final class DrivenDrawing {
     d.sizes.runningDown(new Callout(left, y - half, "shoulder"), levels, left - OFF);
   }
 
+  /** Both legs driven downwards, and from above; the middle on the face of the wood. */
+  private void astride(Draft d, double x, double y, Staple drawn) {
+    StapleView.sized(d, x, y, drawn, Line.WIDE);
+    double legs = d.of(drawn.legCentres()) / 2;
+    for (int side = -1; side <= 1; side += 2) {
+      Turned at = new Turned(x + side * legs, y, -Math.PI / 2, false);
+      DrivenIron.leg(d, drawn).bored(at, hole, d.of(spike.boringDepth()));
+    }
+    double half = d.of(drawn.rod().section().width()) / 2;
+    double above = d.pen.box().bottom() + OFF + half;
+    StapleView.above(d, Turned.level(x, above), drawn, "crown");
+  }
+
   private List<String> notes(Draft d) {
     List<String> notes = new ArrayList<>();
-    String bored = hole == null ? "bore for it" : "bore for it " + hole;
+    String of = staple == null ? "bore for it" : "bore for each leg";
+    String bored = hole == null ? of : of + " " + hole;
     if (spike.isClenched()) {
-      notes.add(bored + ", right through; the point is turned over " + d.text(spike.clench()));
+      Measure<Length> over = staple == null ? spike.clench() : staple.clench();
+      notes.add(bored + ", right through; the point is turned over " + d.text(over));
       notes.add("it is drawn turned over in the sheet: turn it over across the grain");
     } else {
       notes.add(
@@ -283,7 +336,7 @@ public final class DrivenDrawing {
               + d.text(spike.holdingLength())
               + " of full shank count");
     }
-    if (hook == null && DrivenIron.isRose(spike.head())) {
+    if (thing() == spike && DrivenIron.isRose(spike.head())) {
       notes.add("the rose head is drawn as a pyramid of its metal, twice as wide as the shank");
     }
     return notes;
@@ -292,6 +345,6 @@ public final class DrivenDrawing {
   /** What will be drawn. */
   @Override
   public String toString() {
-    return "drawing of what is driven, " + scale + "\n  " + (hook == null ? spike : hook);
+    return "drawing of what is driven, " + scale + "\n  " + thing();
   }
 }

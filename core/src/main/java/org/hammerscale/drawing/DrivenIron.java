@@ -8,6 +8,7 @@ import org.hammerscale.forging.Upset;
 import org.hammerscale.internal.pen.Line;
 import org.hammerscale.internal.pen.Path;
 import org.hammerscale.internal.pen.Turned;
+import org.hammerscale.latch.Staple;
 import org.hammerscale.stock.Silhouette;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
@@ -21,28 +22,55 @@ final class DrivenIron {
   private static final int ARC = 24;
 
   private final Draft draft;
-  private final Spike spike;
+
+  /** Half its thickness. */
+  private final double half;
+
+  /** From the first face to the far one that it is turned over behind; none if it is not. */
+  private final double back;
 
   /** How far along, and half the thickness there, on the paper. */
   private final List<double[]> places = new ArrayList<>();
 
-  private DrivenIron(Draft draft, Spike spike) {
+  private DrivenIron(Draft draft, Measure<Length> thickness, double back) {
     this.draft = draft;
-    this.spike = spike;
+    this.half = draft.of(thickness) / 2;
+    this.back = back;
   }
 
   /** With its head. */
   static DrivenIron whole(Draft draft, Spike spike) {
-    DrivenIron iron = new DrivenIron(draft, spike);
-    iron.head();
-    iron.shank();
+    DrivenIron iron = bare(draft, spike);
+    iron.head(spike.head());
+    iron.shank(spike);
     return iron;
   }
 
   /** From the face of the wood on, as the tail of something. */
   static DrivenIron tail(Draft draft, Spike spike) {
-    DrivenIron iron = new DrivenIron(draft, spike);
-    iron.shank();
+    DrivenIron iron = bare(draft, spike);
+    iron.shank(spike);
+    return iron;
+  }
+
+  private static DrivenIron bare(Draft draft, Spike spike) {
+    double back = draft.of(spike.length().subtract(spike.clench()));
+    return new DrivenIron(
+        draft, spike.shank().thickness(), spike.isClenched() ? back : Double.POSITIVE_INFINITY);
+  }
+
+  /** A leg of a staple, from the face of the wood on. */
+  static DrivenIron leg(Draft draft, Staple staple) {
+    double back = draft.of(staple.inWood().subtract(staple.clench()));
+    DrivenIron iron =
+        new DrivenIron(
+            draft,
+            staple.rod().section().thickness(),
+            staple.isClenched() ? back : Double.POSITIVE_INFINITY);
+    iron.shank(
+        draft.of(staple.inWood().subtract(staple.pointLength())),
+        draft.of(staple.pointLength()),
+        0);
     return iron;
   }
 
@@ -51,42 +79,44 @@ final class DrivenIron {
     return head.reach().getValue() == 0 && head.widest().meets(head.start());
   }
 
-  private void head() {
-    Upset head = spike.head();
+  private void head(Upset head) {
+    double reduction = draft.scale.reduction();
     if (isRose(head)) {
       // Drawn as a pyramid twice as wide as the shank that holds its metal.
       double wide = 2 * head.start().width().in(ShopUnits.MILLIMETRE);
       double metal = head.metalKept().likely().in(ShopUnits.CUBIC_MILLIMETRE);
-      add(-3 * metal / (wide * wide) / draft.scale.reduction(), 0);
-      add(0, wide / 2 / draft.scale.reduction());
+      add(-3 * metal / (wide * wide) / reduction, 0);
+      add(0, wide / 2 / reduction);
       return;
     }
     double[] edge = Silhouette.of(head).edge(ShopUnits.MILLIMETRE);
     for (int i = edge.length - 2; i >= 0; i -= 2) {
-      add(-edge[i] / draft.scale.reduction(), edge[i + 1] / 2 / draft.scale.reduction());
+      add(-edge[i] / reduction, edge[i + 1] / 2 / reduction);
     }
   }
 
-  private void shank() {
-    double half = half();
-    double straight = shankLength();
+  private void shank(Spike spike) {
+    Measure<Length> pointed = spike.point().reach();
+    shank(
+        draft.of(spike.length().subtract(pointed)),
+        draft.of(pointed),
+        draft.of(spike.point().end().thickness()) / 2);
+  }
+
+  /** Straight so far, then a point so long to half the thickness of its end. */
+  private void shank(double straight, double pointed, double end) {
     add(0, half);
-    if (spike.isClenched()) {
-      for (int i = 0; i <= ARC; i++) {
-        double along = back() + half * Math.PI / 2 * i / ARC;
-        if (along > 0 && along < straight) {
-          add(along, half);
-        }
+    boolean isTurned = back < straight + pointed;
+    for (int i = 0; isTurned && i <= ARC; i++) {
+      double along = back + half * Math.PI / 2 * i / ARC;
+      if (along < straight) {
+        add(along, half);
       }
     }
-    add(straight, half);
-    double[] edge = Silhouette.of(spike.point()).edge(ShopUnits.MILLIMETRE);
-    double long1 = edge[edge.length - 2] / draft.scale.reduction();
-    int steps = spike.isClenched() ? ARC : 1; // it may be bent
-    for (int i = 1; i <= steps; i++) {
+    int steps = isTurned ? ARC : 1;
+    for (int i = 0; i <= steps; i++) {
       double share = (double) i / steps;
-      double thick = edge[1] + (edge[edge.length - 1] - edge[1]) * share;
-      add(straight + long1 * share, thick / 2 / draft.scale.reduction());
+      add(straight + pointed * share, half + (end - half) * share);
     }
   }
 
@@ -96,17 +126,7 @@ final class DrivenIron {
 
   /** Half its thickness. */
   double half() {
-    return draft.of(spike.shank().thickness()) / 2;
-  }
-
-  /** From the first face to where the point begins. */
-  double shankLength() {
-    return draft.of(spike.length().subtract(spike.point().reach()));
-  }
-
-  /** From the first face to the far one of the wood that it is clenched through. */
-  private double back() {
-    return draft.of(spike.length().subtract(spike.clench()));
+    return half;
   }
 
   /** How far beyond the first face it reaches, and how far to the left and right of its line. */
@@ -138,17 +158,17 @@ final class DrivenIron {
 
   /** A place beside its line, which turns up behind the wood if it is clenched. */
   private double[] turned(double along, double aside) {
-    double beyond = spike.isClenched() ? along - back() : -1;
+    double beyond = along - back;
     if (beyond <= 0) {
       return new double[] {along, aside};
     }
-    double radius = half();
+    double radius = half;
     double angle = Math.min(beyond / radius, Math.PI / 2);
     double on = beyond - radius * angle;
     double cos = Math.cos(angle);
     double sin = Math.sin(angle);
     return new double[] {
-      back() + radius * sin + on * cos - aside * sin, radius * (1 - cos) + on * sin + aside * cos
+      back + radius * sin + on * cos - aside * sin, radius * (1 - cos) + on * sin + aside * cos
     };
   }
 
@@ -158,18 +178,17 @@ final class DrivenIron {
     draft.pen.draw(Line.WIDE, part, path.close());
   }
 
-  /** The hole that is bored for it, if there is one. */
-  void bored(Turned at, @Nullable Measure<Length> hole) {
+  /** The hole that is bored for it, if there is one, as deep as told. */
+  void bored(Turned at, @Nullable Measure<Length> hole, double deep) {
     if (hole == null) {
       return;
     }
-    double half = draft.of(hole) / 2;
-    double deep = draft.of(spike.boringDepth());
-    if (spike.isClenched()) {
-      draft.pen.draw(Line.HIDDEN, "hole", at.path(0, half, deep, half));
-      draft.pen.draw(Line.HIDDEN, "hole", at.path(0, -half, deep, -half));
+    double side = draft.of(hole) / 2;
+    if (back < Double.POSITIVE_INFINITY) {
+      draft.pen.draw(Line.HIDDEN, "hole", at.path(0, side, deep, side));
+      draft.pen.draw(Line.HIDDEN, "hole", at.path(0, -side, deep, -side));
     } else {
-      draft.pen.draw(Line.HIDDEN, "hole", at.path(0, half, deep, half, deep, -half, 0, -half));
+      draft.pen.draw(Line.HIDDEN, "hole", at.path(0, side, deep, side, deep, -side, 0, -side));
     }
   }
 

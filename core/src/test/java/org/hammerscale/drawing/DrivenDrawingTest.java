@@ -15,6 +15,7 @@ import org.hammerscale.fastening.Spike;
 import org.hammerscale.forging.Head;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.hinge.Pin;
+import org.hammerscale.latch.Staple;
 import org.hammerscale.stock.Section;
 import org.hammerscale.strength.HingeHook;
 import org.hammerscale.strength.HookPin;
@@ -167,6 +168,29 @@ class DrivenDrawingTest {
   }
 
   private static final Graduation<Length> MILLIMETRE = Graduation.MILLIMETRE;
+
+  @Test
+  void aStaplesLegsStandInTheirHoles() {
+    Staple staple = Staple.inside(millimetres(24), Latches.rod(8)).driven(millimetres(60));
+    for (Staple each : List.of(staple, staple.clenchedThrough(millimetres(35)))) {
+      Picture picture = Picture.of(DrivenDrawing.of(each).inHole(millimetres(6)).drawing());
+      double face = picture.only("wood").y();
+      double deepest = 0;
+      for (Shape hole : picture.all("hole").stream().filter(s -> s.is("hidden")).toList()) {
+        deepest = Math.max(deepest, lowest(hole) - face);
+      }
+      assertEquals(mm(each.holdingLength()), deepest, EXACT);
+      double over = each.isClenched() ? 35 + 8 : 60;
+      assertEquals(over, lowest(picture.all("leg").get(0)) - face, EXACT);
+      assertTrue(picture.all("leg").stream().allMatch(leg -> leg.is("wide")));
+      picture.assertLegible();
+      Picture.of(DrivenDrawing.of(each).reducedTo(3).on(MILLIMETRE).drawing()).assertLegible();
+      assertEquals(
+          "staple 24 mm wide inside, of 8 mm round", DrivenDrawing.of(each).drawing().title());
+      assertEquals(
+          "drawing of what is driven, scale 1 : 1\n  " + each, DrivenDrawing.of(each).toString());
+    }
+  }
 
   @Test
   void saysWhatItIs() {

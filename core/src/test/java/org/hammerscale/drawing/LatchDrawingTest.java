@@ -111,10 +111,16 @@ class LatchDrawingTest {
       assertEquals(mm(staple.heightOverAll()), face - top(outer), EXACT);
       List<Shape> legs = picture.all("leg");
       assertEquals(2, legs.size());
+      double thick = mm(staple.rod().section().thickness());
+      double turned = staple.isClenched() ? mm(staple.clench()) : 0;
       for (Shape leg : legs) {
-        assertEquals(mm(staple.inWood()), bottom(leg) - face, EXACT);
+        double deep = mm(staple.inWood()) - turned + (turned > 0 ? thick : 0);
+        assertEquals(deep, bottom(leg) - face, EXACT);
       }
-      assertEquals(mm(staple.legCentres()), middle(legs.get(1)) - middle(legs.get(0)), EXACT);
+      // Turned over round half a thickness, outwards.
+      double aside = turned == 0 ? thick / 2 : turned + thick / 2 * (1 - Math.PI / 2);
+      double tips = right(legs.get(1)) - left(legs.get(0));
+      assertEquals(mm(staple.legCentres()) + 2 * aside, tips, EXACT);
       List<Shape> holes = picture.all("hole");
       assertEquals(mm(staple.legCentres()), middle(holes.get(1)) - middle(holes.get(0)), EXACT);
     }

@@ -15,6 +15,8 @@ import org.hammerscale.examples.drive.PintleItem;
 import org.hammerscale.examples.drive.PintleOrder;
 import org.hammerscale.examples.drive.SpikeItem;
 import org.hammerscale.examples.drive.SpikeOrder;
+import org.hammerscale.examples.drive.StapleItem;
+import org.hammerscale.examples.drive.StapleOrder;
 import org.hammerscale.examples.latch.BoltItem;
 import org.hammerscale.examples.latch.BoltOrder;
 import org.hammerscale.examples.latch.HaspItem;
@@ -50,7 +52,8 @@ enum OrderKind {
   TENON(TenonItem.ALL, (job, trials) -> TenonOrder.from(job)),
   BASKET(BasketItem.ALL, (job, trials) -> BasketOrder.from(job)),
   PINTLE(PintleItem.ALL, (job, trials) -> PintleOrder.from(job)),
-  SPIKE(SpikeItem.ALL, (job, trials) -> SpikeOrder.from(job));
+  SPIKE(SpikeItem.ALL, (job, trials) -> SpikeOrder.from(job)),
+  STAPLE(StapleItem.ALL, (job, trials) -> StapleOrder.from(job));
 
   /** Makes a job of what its column says. */
   private interface Maker {

@@ -211,6 +211,56 @@ class DrivenOrdersTest {
     assertFault("spike", "through", "or none", "through, plank, 25 mm");
   }
 
+  /** 10 mm round, 25 mm wide and 30 mm high inside, 90 mm deep into Douglas fir. */
+  @Test
+  void staplesForARing() throws IOException {
+    String front = front("staples?", 0);
+    // Half round on π × 17.5 = 54.98; each leg 30 + 10 + 90 − 20 − 22.5 = 87.5; points 20/3 each:
+    // 54.98 + 175 + 13.33 = 243.3, up.
+    assertSays(front, "CUT staple 244 mm long × 4");
+    assertSays(front, "draw the last 7 mm at either end to a point of 20 mm");
+    assertSays(front, "half round a mandrel of 25 mm");
+    assertSays(front, "25 mm clear inside; from under the crown to the tips 120 mm");
+    // 0.75 × 10; 25 + 10; 90 − 20.
+    assertSays(
+        front, "Bore 7.5 mm, two holes 35 mm apart in the middle, across the grain, 70 mm deep");
+    // 9.5148 × 0.17563 × 10 × 70 × 2 = 2340 N = 238.6 kg; 8.337 × 1400 = 11 672 N = 1190 kg, ×
+    // 0.6381
+    // = 759, × 1.4634 = 1742 kg.
+    assertSays(front, "40 kg asked on each");
+    assertSays(front, "230 kg by both legs, 70 mm of full rod each: the reference value");
+    assertSays(front, "about 1100 kg (750 kg to 1800 kg): no working load");
+  }
+
+  /** 1/4 in round, 5/8 in wide and high inside, clenched through 1 1/2 in of oak. */
+  @Test
+  void stapleOfAHaspThatIsClenched() throws IOException {
+    String front = front("staples?", 1);
+    // Half round on π × 7/16 = 1.374; each leg 5/8 + 1/4 + 2 1/4 − 1/2 − 9/16 = 2 1/16; points 1/6
+    // each: 1.374 + 4.125 + 0.333 = 5.83, up.
+    assertSays(front, "CUT staple 5 7/8 in long × 1");
+    // 0.9 × 1/4 = 14.4/64.
+    assertSays(
+        front, "Bore 7/32 in, two holes 7/8 in apart in the middle, across the grain, right");
+    assertSays(front, "turn the last 3/4 in of each leg over, across the grain");
+    // 1380 × 0.38202 × 1/4 × 1 1/2 × 2 = 395.4 lb; 7850 × 0.31994 × 0.75 = 1884, × 0.6381 = 1202,
+    // × 1.4634 = 2757 lb.
+    assertSays(front, "390 lb by both legs, 1 1/2 in of full rod each");
+    assertSays(
+        front, "about 1800 lb (1200 lb to 2800 lb): no working load (not counting the clench)");
+  }
+
+  @Test
+  void tellsWhatAStapleCannotBe() throws IOException {
+    assertFault("staple", "load", "the 230 kg that one may count on", "load, 240 kg, 60 lb");
+    assertFault("staple", "depth", "at least 80 mm with the point", "depth, 75 mm, clenched");
+    assertFault("staple", "depth", "the timber of 120 mm, was 130", "depth, 130 mm, clenched");
+    assertFault("staple", "depth", "at least the point of 20 mm", "depth, 15 mm, clenched");
+    assertFault("staple", "bar", "square or round", "bar, 10 mm x 5 mm flat, 1/4 in round");
+    assertFault("staple", "crown", "accepted: round or square", "crown, flat, round");
+    assertFault("staple", "timber", "0 mm is too little", "timber, 120 mm, 0 mm");
+  }
+
   /** Any two values of the sample changed: a fault in words, or a front that fits; seed 72. */
   @Test
   void whateverIsOrderedIsToldOrRefused() throws IOException {

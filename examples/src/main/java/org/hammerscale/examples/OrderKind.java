@@ -11,6 +11,8 @@ import org.hammerscale.examples.carry.BracketItem;
 import org.hammerscale.examples.carry.BracketOrder;
 import org.hammerscale.examples.carry.CarryingHookItem;
 import org.hammerscale.examples.carry.CarryingHookOrder;
+import org.hammerscale.examples.drive.DriftBoltItem;
+import org.hammerscale.examples.drive.DriftBoltOrder;
 import org.hammerscale.examples.drive.PintleItem;
 import org.hammerscale.examples.drive.PintleOrder;
 import org.hammerscale.examples.drive.SpikeItem;
@@ -53,7 +55,8 @@ enum OrderKind {
   BASKET(BasketItem.ALL, (job, trials) -> BasketOrder.from(job)),
   PINTLE(PintleItem.ALL, (job, trials) -> PintleOrder.from(job)),
   SPIKE(SpikeItem.ALL, (job, trials) -> SpikeOrder.from(job)),
-  STAPLE(StapleItem.ALL, (job, trials) -> StapleOrder.from(job));
+  STAPLE(StapleItem.ALL, (job, trials) -> StapleOrder.from(job)),
+  DRIFT_BOLT(DriftBoltItem.ALL, (job, trials) -> DriftBoltOrder.from(job));
 
   /** Makes a job of what its column says. */
   private interface Maker {

@@ -261,6 +261,57 @@ class DrivenOrdersTest {
     assertFault("staple", "timber", "0 mm is too little", "timber, 120 mm, 0 mm");
   }
 
+  /** 3/4 in round, washer 3/16, through 6 in, 10 in into oak; dome of 1 1/4 × 1/2 in. */
+  @Test
+  void driftBoltsOfALanding() throws IOException {
+    String front = front("drift bolts?", 0);
+    // π 0.5 (3 × 0.625² + 0.5²) / 6 = 0.3722 in³, of 0.4418 in² 0.843 in; 16 3/16 − 3/4 = 15 7/16;
+    // to 3/4 of 5/8 = 0.469 in, 0.625 of it: (1 + 0.625 + 0.391) / 3 × 3/4 = 0.504: 16.78, up.
+    assertSays(front, "CUT bolt 16 13/16 in long × 6");
+    assertSays(front, "jump up the first 13/16 in in a header to a dome head 1 1/4 in across");
+    assertSays(front, "slip a washer of 3/16 in under it");
+    // The mark before it 0.843 + 15.437 = 16.28, on the rule 16 1/4.
+    assertSays(front, "ease the last 9/16 in to 0.469 in across, 3/4 in long");
+    assertSays(front, "cold, 16 3/16 in under the head");
+    assertSays(front, "Bore 5/8 in, 16 in deep through both timbers");
+    assertSays(front, "(the rule says 5/8 in)");
+    // 6600 × 0.6339² × 3/4 × 9 1/4 = 18 399 lb; a fifth 3680; × 0.8355² = 0.6981, × 1.1645² =
+    // 1.3561: 12 843 and 24 950 lb.
+    assertSays(front, "1500 lb asked on each");
+    assertSays(
+        front, "3600 lb by 9 1/4 in of full shank, a fifth of what draws it out: no reference");
+    assertSays(front, "about 18000 lb (12000 lb to 25000 lb): no working load");
+  }
+
+  /** 20 mm round, washer 5, through 100, 180 mm into Douglas fir; dome of 32 × 12 mm. */
+  @Test
+  void driftBoltsOfSills() throws IOException {
+    String front = front("drift bolts?", 1);
+    // π 12 (3 × 16² + 12²) / 6 = 5730, of 314.16 mm² 18.24; 285 − 20; to 12.6 mm, 0.63 of it: (1 +
+    // 0.63 + 0.397) / 3 × 20 = 13.51: 296.75, up.
+    assertSays(front, "CUT bolt 297 mm long × 4");
+    // 20 − 3.2, down.
+    assertSays(front, "Bore 16.5 mm, 280 mm deep through both timbers");
+    assertSays(front, "(the rule says 16.8 mm)");
+    // 45.505 × 0.4732² × 20 × 160 = 32 608 N = 3325 kg; a fifth 665; × 0.6981 = 2321, × 1.3561 =
+    // 4509 kg.
+    assertSays(front, "660 kg by 160 mm of full shank, a fifth");
+    assertSays(front, "about 3300 kg (2300 kg to 4600 kg): no working load");
+  }
+
+  @Test
+  void tellsWhatADriftBoltCannotBe() throws IOException {
+    assertFault("drift bolt", "load", "the 660 kg that one may count on", "load, 10 lb, 700 kg");
+    assertFault("drift bolt", "depth", "at least 140 mm with the point", "depth, 10 in, 139 mm");
+    assertFault("drift bolt", "depth", "more than the timber", "depth, 13 in, 180 mm");
+    assertFault("drift bolt", "depth", "more than the point of 20 mm", "depth, 10 in, 20 mm");
+    assertFault("drift bolt", "bar", "must be round for a", "bar, 3/4 in square, 20 mm round");
+    assertFault("drift bolt", "bar", "reckon it as a Spike", "bar, 3/4 in round, 6 mm round");
+    assertFault("drift bolt", "head across", "wider than the shank", "head across, 3/4 in, 32 mm");
+    assertFault("drift bolt", "head high", "at most half the", "head high, 3/4 in, 12 mm");
+    assertFault("drift bolt", "washer", "must not be negative", "washer, -1 in, 5 mm");
+  }
+
   /** Any two values of the sample changed: a fault in words, or a front that fits; seed 72. */
   @Test
   void whateverIsOrderedIsToldOrRefused() throws IOException {

@@ -112,7 +112,7 @@ public final class DrivenDrawing {
   /**
    * The same with the hole that is bored for it, as deep as it asks.
    *
-   * @param diameter of the drill, more than zero and less than what is driven
+   * @param diameter of the drill, more than zero and no more than what is driven
    * @return what can be drawn
    * @throws IllegalArgumentException if it is out of range
    */

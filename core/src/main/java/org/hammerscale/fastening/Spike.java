@@ -41,7 +41,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A square shank of the same metal has 1.13 of the surface of a round one; track spikes were
  * found to hold half as much again. The side for the diameter is therefore on the safe side, an
- * estimate. A chisel point goes across the grain.
+ * estimate. A {@index "chisel point"} goes across the grain.
  *
  * <p>Source: common practice for the square, the point and the depth of the hole; a page on track
  * spikes (read); at least three diameters beyond the member for a clench, NDS (from memory).
@@ -260,7 +260,7 @@ public final class Spike extends DrivenShank {
    *
    * @param material what it is made of
    * @return the piece, its marks from the head's end, trimmed at the point
-   * @throws IllegalArgumentException if it is not driven yet, or the point longer than all of it
+   * @throws IllegalArgumentException if it is not driven yet
    */
   public Piece piece(Material material) {
     Objects.requireNonNull(material, "material");

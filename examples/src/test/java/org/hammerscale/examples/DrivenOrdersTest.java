@@ -94,7 +94,12 @@ class DrivenOrdersTest {
         front,
         "Bore 43/64 in, 4 3/4 in deep into side grain of the post (the rule allows up to 0.675");
     // 36 + 1 1/2 + 2/8 + 3/4.
-    assertSays(front, "shanks 38 1/2 in apart in the middle, the upper one upside down");
+    assertSays(
+        front,
+        "shanks 38 1/2 in apart in the middle, for straps 36 in apart; the upper one upside");
+    // 10 × 3/4 and 4 × 3/4.
+    assertSays(
+        front, "Keep 7 1/2 in from the timber's end and from the next one along the grain, 3 in");
     // 120 × 21 / 36.
     assertSays(front, "120 lb; it pulls the upper pintle out by 70 lb");
     // 0.6805^2.5 = 0.38202: 1380 × 0.38202 × 0.75 × 4.75 = 1878 lb.
@@ -174,6 +179,8 @@ class DrivenOrdersTest {
     assertSays(front, "790 lb by 4 in of full shank: the reference value, before");
     assertSays(front, "comes out at about 3700 lb (2400 lb to 5600 lb): no working load");
     assertSays(front, "! drive it into side grain");
+    assertSays(
+        front, "Keep 3 3/4 in from the timber's end and from the next one along the grain, 1 1/2");
   }
 
   /** 6 mm square through 2 and 25 mm and a board of 30 mm, dome head, clenched. */
@@ -227,6 +234,8 @@ class DrivenOrdersTest {
     // 9.5148 × 0.17563 × 10 × 70 × 2 = 2340 N = 238.6 kg; 8.337 × 1400 = 11 672 N = 1190 kg, ×
     // 0.6381
     // = 759, × 1.4634 = 1742 kg.
+    assertSays(
+        front, "Keep 100 mm from the timber's end and from the next one along the grain, 40 mm");
     assertSays(front, "40 kg asked on each");
     assertSays(front, "230 kg by both legs, 70 mm of full rod each: the reference value");
     assertSays(front, "about 1100 kg (750 kg to 1800 kg): no working load");
@@ -293,6 +302,8 @@ class DrivenOrdersTest {
     // 20 − 3.2, down.
     assertSays(front, "Bore 16.5 mm, 280 mm deep through both timbers");
     assertSays(front, "(the rule says 16.8 mm)");
+    assertSays(
+        front, "Keep 200 mm from the timber's end and from the next one along the grain, 80 mm");
     // 45.505 × 0.4732² × 20 × 160 = 32 608 N = 3325 kg; a fifth 665; × 0.6981 = 2321, × 1.3561 =
     // 4509 kg.
     assertSays(front, "660 kg by 160 mm of full shank, a fifth");

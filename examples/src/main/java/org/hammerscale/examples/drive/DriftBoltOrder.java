@@ -1,5 +1,6 @@
 package org.hammerscale.examples.drive;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import javax.measure.quantity.Force;
@@ -124,6 +125,7 @@ public final class DriftBoltOrder extends PartsOrder {
         calliper(bolt.hole()));
     sheet.entry(
         "Drive", "straight, with a sledge, the head down on its seat; never into end grain");
+    DriveText.keep(sheet, rod.diameter(), this::up);
     DriveText.asked(sheet, load, "on each, straight out");
     sheet.entry(
         "Holds",
@@ -135,7 +137,9 @@ public final class DriftBoltOrder extends PartsOrder {
 
   @Override
   protected List<Working> workings() {
-    return List.of(rod.working(), rod.boringWorking(), bolt.working(rod.holdingLength()));
+    List<Working> workings = new ArrayList<>(DriveText.keepWorkings(rod.diameter()));
+    workings.addAll(List.of(rod.working(), rod.boringWorking(), bolt.working(rod.holdingLength())));
+    return workings;
   }
 
   @Override

@@ -4,14 +4,18 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import javax.measure.Unit;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.hammerscale.examples.order.LoadText;
 import org.hammerscale.examples.order.SheetText;
+import org.hammerscale.fastening.SpacingRule;
+import org.hammerscale.fastening.WoodSpacing;
 import org.hammerscale.units.Estimate;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Caution;
+import org.hammerscale.working.Working;
 
 /** What the fronts of all that is driven say alike. */
 final class DriveText {
@@ -43,6 +47,32 @@ final class DriveText {
   /** The hole for it, and how far the drill at hand is from what the rule allows. */
   static void bore(SheetText sheet, Measure<Length> drill, String how, Measure<Length> most) {
     sheet.entry("Bore", "%s, %s (the rule allows up to %s)", drill, how, most);
+  }
+
+  /**
+   * How far to stay from where it would split the timber: of prebored nails, from the edge of
+   * bolts, which stay farther from it.
+   */
+  static void keep(
+      SheetText sheet, Measure<Length> diameter, Function<Measure<Length>, String> up) {
+    sheet.entry(
+        "Keep",
+        "%s from the timber's end and from the next one along the grain, %s from its edge",
+        up.apply(nails(diameter).loadedEnd()),
+        up.apply(bolts(diameter).loadedEdge()));
+  }
+
+  /** How those distances were found. */
+  static List<Working> keepWorkings(Measure<Length> diameter) {
+    return List.of(nails(diameter).loadedEndWorking(), bolts(diameter).loadedEdgeWorking());
+  }
+
+  private static WoodSpacing nails(Measure<Length> diameter) {
+    return WoodSpacing.by(SpacingRule.WOOD_MEMBER_PREBORED, diameter);
+  }
+
+  private static WoodSpacing bolts(Measure<Length> diameter) {
+    return WoodSpacing.by(SpacingRule.BOLT_IN_SOFTWOOD, diameter);
   }
 
   /** What is asked of it. */

@@ -121,9 +121,11 @@ public final class PintleOrder extends PartsOrder {
         "Drive", "on the corner in line with the shank, never on the pin, up to the chalk mark");
     sheet.entry(
         "Places",
-        "shanks %s apart in the middle, the upper one upside down; then the straps sit %s apart",
+        "shanks %s apart in the middle, for straps %s apart; the upper one upside down and driven"
+            + " last, with the door on the lower one",
         told(hook.shankCentresWithOneInverted(centres)),
         told(centres));
+    DriveText.keep(sheet, tail.diameter(), this::up);
     bearing.write(
         sheet,
         down(tail.holdingLength())
@@ -148,6 +150,7 @@ public final class PintleOrder extends PartsOrder {
     workings.add(hook.invertedWorking(centres));
     workings.add(hole.mostThreadHoleWorking());
     workings.add(tail.boringWorking());
+    workings.addAll(DriveText.keepWorkings(tail.diameter()));
     workings.addAll(bearing.workings());
     return workings;
   }

@@ -145,6 +145,7 @@ public final class SpikeOrder extends PartsOrder {
                 + told(spike.clench())
                 + " over, across the grain, the tip back into the wood"
             : "the head down on the first face");
+    DriveText.keep(sheet, spike.diameter(), this::up);
     DriveText.asked(sheet, load, "on each, straight out");
     DriveText.holds(
         sheet,
@@ -158,12 +159,15 @@ public final class SpikeOrder extends PartsOrder {
 
   @Override
   protected List<Working> workings() {
-    return List.of(
-        spike.working(),
-        hole.mostThreadHoleWorking(),
-        spike.boringWorking(),
-        reference().working(spike.holdingLength()),
-        ultimate().working(spike.holdingLength()));
+    List<Working> workings = new ArrayList<>(DriveText.keepWorkings(spike.diameter()));
+    workings.addAll(
+        List.of(
+            spike.working(),
+            hole.mostThreadHoleWorking(),
+            spike.boringWorking(),
+            reference().working(spike.holdingLength()),
+            ultimate().working(spike.holdingLength())));
+    return workings;
   }
 
   @Override

@@ -1,5 +1,6 @@
 package org.hammerscale.examples.drive;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -124,6 +125,7 @@ public final class StapleOrder extends PartsOrder {
                 + told(staple.clench())
                 + " of each leg over, across the grain, the tip back into the wood"
             : "");
+    DriveText.keep(sheet, leg.diameter(), this::up);
     DriveText.asked(sheet, load, "on each, straight out");
     DriveText.holds(
         sheet,
@@ -147,12 +149,15 @@ public final class StapleOrder extends PartsOrder {
   @Override
   protected List<Working> workings() {
     Measure<Length> each = staple.holdingLength();
-    return List.of(
-        staple.working(),
-        hole.mostThreadHoleWorking(),
-        ReferenceWithdrawal.of(leg, wood).working(each),
-        held().working(each),
-        UltimateWithdrawal.of(leg, wood).working(each));
+    List<Working> workings = new ArrayList<>(DriveText.keepWorkings(leg.diameter()));
+    workings.addAll(
+        List.of(
+            staple.working(),
+            hole.mostThreadHoleWorking(),
+            ReferenceWithdrawal.of(leg, wood).working(each),
+            held().working(each),
+            UltimateWithdrawal.of(leg, wood).working(each)));
+    return workings;
   }
 
   @Override

@@ -54,7 +54,10 @@ public final class Spike extends DrivenShank {
   private static final Source CLENCHED =
       Source.fromMemory("ANSI/AWC NDS 2015", "clinched nails, three diameters beyond the member");
   private static final Source BORED =
-      Source.commonPractice("bored as deep as the full shank goes; the point makes its own way");
+      Source.commonPractice(
+          "bored as far as the full shank goes, since a sharp point makes its own way; for a blunt"
+              + " end to it, for a clenched one right through");
+  private static final Source ADDED = Source.computed("lengths added");
   private static final double POINT = 2;
   private static final double CLENCH = 3;
 
@@ -301,7 +304,7 @@ public final class Spike extends DrivenShank {
    */
   public Working working() {
     return Notes.taken("spike, under its head", unit(), this::length)
-        .withSource(clenched ? CLENCHED : BORED)
+        .withSource(clenched ? CLENCHED : ADDED)
         .withCautions(cautions());
   }
 

@@ -149,6 +149,8 @@ public final class DriftBoltOrder extends PartsOrder {
 
   @Override
   protected Drawing drawing(int reduction) {
-    return DrivenDrawing.of(rod).inHole(drill).on(graduation()).reducedTo(reduction).drawing();
+    Drawing drawing =
+        DrivenDrawing.of(rod).inHole(drill).on(graduation()).reducedTo(reduction).drawing();
+    return drawing.titled("drift bolt of " + rod.shank() + ", " + told(rod.length()) + " long");
   }
 }

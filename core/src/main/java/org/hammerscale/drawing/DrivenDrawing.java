@@ -222,8 +222,8 @@ public final class DrivenDrawing {
     double head = d.of(spike.head().widest().thickness()) / 2;
     if (!DrivenIron.isRose(spike.head())) {
       String across = d.text(spike.head().widest().thickness()) + " head";
-      double widest = spike.head().reach().getValue() == 0 ? top : y;
-      d.sizes.across(x - head, x + head, top - OFF, Math.min(widest, top), top, across);
+      double over = Math.min(top, d.pen.box().top()) - OFF;
+      d.sizes.across(x - head, x + head, over, top, top, across);
     }
   }
 
@@ -250,6 +250,7 @@ public final class DrivenDrawing {
     double pin = d.of(drawn.pin().diameter()) / 2;
     double top = half + d.of(drawn.pin().height());
     double beyond = Math.max(half + WOOD, iron.extent()[2] + WOOD / 2);
+    double wood = Math.max(top, beyond);
     Path path =
         at.path(
             -out - half,
@@ -273,13 +274,13 @@ public final class DrivenDrawing {
     }
     d.pen.draw(Line.WIDE, "hook", path.close());
     d.pen.line(Line.CENTRE, "pin", x - out, y - top - 4, x - out, y + half + 4);
-    d.pen.draw(Line.WIDE, "wood", at.path(0, half, 0, Math.max(top, beyond)));
+    d.pen.draw(Line.WIDE, "wood", at.path(0, half, 0, wood));
     d.pen.draw(Line.WIDE, "wood", at.path(0, -half, 0, -beyond));
     double deep = d.of(spike.boringDepth());
     List<Callout> places = new ArrayList<>();
     places.add(new Callout(x - out, y + half + 4, d.text(drawn.projection())));
     if (spike.isClenched()) {
-      d.pen.draw(Line.WIDE, "wood", at.path(deep, half, deep, Math.max(top, beyond)));
+      d.pen.draw(Line.WIDE, "wood", at.path(deep, half, deep, wood));
       d.pen.draw(Line.WIDE, "wood", at.path(deep, -half, deep, -beyond));
       places.add(new Callout(x + deep, y + beyond, d.text(spike.boringDepth())));
     } else {
@@ -290,7 +291,7 @@ public final class DrivenDrawing {
     iron.bored(at, hole, deep);
     d.sizes.running(new Callout(x, y + beyond, "post"), places, y + beyond + OFF);
     String thick = "Ø " + drawn.pin().diameter();
-    d.sizes.across(x - out - pin, x - out + pin, y - top - OFF, y - top, y - top, thick);
+    d.sizes.across(x - out - pin, x - out + pin, y - wood - OFF, y - top, y - top, thick);
     double left = x - out - half;
     List<Callout> levels =
         List.of(

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Random;
 import java.util.stream.DoubleStream;
 import javax.measure.quantity.Length;
 import org.hammerscale.drawing.Picture.Shape;
@@ -16,6 +17,8 @@ import org.hammerscale.forging.Head;
 import org.hammerscale.forging.Taper;
 import org.hammerscale.hinge.Pin;
 import org.hammerscale.latch.Staple;
+import org.hammerscale.stock.Bar;
+import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Section;
 import org.hammerscale.strength.HingeHook;
 import org.hammerscale.strength.HookPin;
@@ -132,6 +135,53 @@ class DrivenDrawingTest {
     double side = 9.525;
     assertEquals(2 * side, wide, EXACT);
     assertEquals(1.75 * side * side * side, wide * wide * high / 3, 1e-3);
+  }
+
+  /** Thick and thin, short and long, in true scale and reduced; seed 73. */
+  @Test
+  void anyProportionsAreLegible() {
+    Random random = new Random(73);
+    for (int i = 0; i < 200; i++) {
+      double t = 2 + 38 * random.nextDouble();
+      Section shank =
+          random.nextBoolean() ? Section.round(millimetres(t)) : Section.square(millimetres(t));
+      Spike spike = Spike.of(shank);
+      if (random.nextBoolean()) {
+        Section base = Section.round(millimetres(t * (1.2 + random.nextDouble())));
+        double high = t * (0.1 + 0.5 * random.nextDouble());
+        spike = spike.withHead(Head.dome(shank, base, millimetres(high)));
+      }
+      for (int layers = random.nextInt(4); layers > 0; layers--) {
+        spike = spike.through(millimetres(1 + 120 * random.nextDouble() * random.nextDouble()));
+      }
+      double deep = t * (2.5 + 12 * random.nextDouble());
+      spike =
+          random.nextInt(3) == 0
+              ? spike.clenchedThrough(millimetres(deep))
+              : spike.driven(millimetres(deep));
+      int reduction = new int[] {1, 2, 5, 20}[random.nextInt(4)];
+      Picture.of(bored(spike).reducedTo(reduction).drawing()).assertLegible();
+      Spike tail =
+          spike.isClenched()
+              ? Spike.of(shank).clenchedThrough(millimetres(deep))
+              : Spike.of(shank).driven(millimetres(deep));
+      double pin = t * (0.3 + 0.7 * random.nextDouble());
+      double out = t * (0.5 + 4 * random.nextDouble());
+      HingeHook hook = hook(pin, t * (1 + 4 * random.nextDouble()), shank, out);
+      DrivenDrawing drawn = DrivenDrawing.of(hook, tail).inHole(millimetres(0.75 * t));
+      Picture.of(drawn.on(MILLIMETRE).reducedTo(reduction).drawing()).assertLegible();
+      Staple staple =
+          Staple.inside(
+                  millimetres(t * (1 + 4 * random.nextDouble())),
+                  Bar.of(shank, Material.MILD_STEEL))
+              .standing(millimetres(t * (0.5 + 4 * random.nextDouble())));
+      Staple legged =
+          spike.isClenched()
+              ? staple.clenchedThrough(millimetres(deep))
+              : staple.driven(millimetres(deep));
+      DrivenDrawing bored = DrivenDrawing.of(legged).inHole(millimetres(0.75 * t));
+      Picture.of(bored.on(MILLIMETRE).reducedTo(reduction).drawing()).assertLegible();
+    }
   }
 
   private static HingeHook hook(double pin, double barrel, Section shank, double out) {

@@ -161,9 +161,14 @@ final class StapleView implements LatchDrawing.Kind {
   /** From the side, its crown across the sight, as square on top as it counts. */
   static void edgeOn(Draft d, double near, double far, double base, Staple staple) {
     double top = base - d.of(staple.heightOverAll());
+    d.pen.draw(Line.WIDE, "staple", Path.through(near, base, near, top, far, top, far, base));
+    if (staple.isClenched()) {
+      double over = base + d.of(staple.holdingLength().add(staple.rod().section().thickness()));
+      d.pen.draw(Line.HIDDEN, "leg", Path.through(near, base, near, over, far, over, far, base));
+      return;
+    }
     double shank = base + d.of(staple.inWood().subtract(staple.pointLength()));
     double deep = base + d.of(staple.inWood());
-    d.pen.draw(Line.WIDE, "staple", Path.through(near, base, near, top, far, top, far, base));
     double middle = (near + far) / 2;
     d.pen.draw(
         Line.HIDDEN,

@@ -43,6 +43,7 @@ import org.hammerscale.cutting.Rack;
 import org.hammerscale.drawing.BarDrawing;
 import org.hammerscale.drawing.BentDrawing;
 import org.hammerscale.drawing.CurveDrawing;
+import org.hammerscale.drawing.DrivenDrawing;
 import org.hammerscale.drawing.HingeDrawing;
 import org.hammerscale.drawing.HoleTemplate;
 import org.hammerscale.drawing.LeafDrawing;
@@ -361,6 +362,8 @@ class ToStringTest {
             FastenerGroup.at(inches(1), inches(2)),
             ScrewSeries.LAG_SCREWS,
             Spike.of(Section.square(inches("1/2"))),
+            Spike.of(Section.square(inches(1))).driven(inches(12)),
+            DrivenDrawing.of(Spike.of(Section.round(inches(1))).driven(inches(12))),
             TimberClass.C24,
             DriftBolt.of(inches(1), oak),
             DrivenStaple.of(Spike.of(Section.round(inches("1/4"))), oak),

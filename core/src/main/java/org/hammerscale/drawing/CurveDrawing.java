@@ -15,6 +15,7 @@ import org.hammerscale.holding.FastenerRow;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.internal.pen.Line;
 import org.hammerscale.internal.pen.Pen;
+import org.hammerscale.internal.pen.Plot;
 import org.hammerscale.internal.pen.Scale;
 import org.hammerscale.scale.ScaleLoss;
 import org.hammerscale.units.Estimate;

@@ -2,6 +2,7 @@ package org.hammerscale.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import javax.measure.quantity.Length;
 import org.hammerscale.internal.pen.Box;
 import org.hammerscale.internal.pen.Dimensions.Callout;
 import org.hammerscale.internal.pen.Line;
@@ -9,6 +10,7 @@ import org.hammerscale.internal.pen.Path;
 import org.hammerscale.internal.pen.Turned;
 import org.hammerscale.latch.Hasp;
 import org.hammerscale.latch.Staple;
+import org.hammerscale.units.Measure;
 
 /** A hasp over its staple, from the side and from above, its pin to the left. */
 final class HaspView implements LatchDrawing.Kind {
@@ -78,7 +80,8 @@ final class HaspView implements LatchDrawing.Kind {
     double near = x + d.of(hasp.stapledAt());
     double far = near + d.of(hasp.stapleLength());
     double top = base - d.of(staple.heightOverAll());
-    double deep = base + d.of(staple.inWood());
+    Measure<Length> depth = staple.isClenched() ? staple.holdingLength() : staple.inWood();
+    double deep = base + d.of(depth);
     if (hasp.isInLine()) {
       StapleView.standing(d, Turned.level((near + far) / 2, base), staple, "staple");
     } else {
@@ -87,6 +90,9 @@ final class HaspView implements LatchDrawing.Kind {
     // An eye that reaches below the underside is let into the wood.
     double wood = -low < bore + thick ? x + edge(bore + thick, low) : x - bore - thick - 6;
     d.pen.line(Line.WIDE, "wood", wood, base, x + end + 6, base);
+    if (staple.isClenched()) {
+      d.pen.line(Line.WIDE, "back", wood, deep, x + end + 6, deep);
+    }
     double lifted = sweep(d, x, y, low, high, base - top);
     strap(d, new Turned(x, y, lifted, false), Line.MOVED, low, high);
     Box over = d.pen.box();
@@ -94,7 +100,7 @@ final class HaspView implements LatchDrawing.Kind {
         List.of(
             new Callout(far, base - d.of(staple.insideHeight()), text(d, staple)),
             new Callout(far, top, d.text(staple.heightOverAll())),
-            new Callout(far, deep, d.text(staple.inWood())));
+            new Callout(staple.isClenched() ? x + end + 6 : far, deep, d.text(depth)));
     d.sizes.runningDown(new Callout(x + end + 6, base, "base"), levels, over.right() + 5);
     d.sizes.running(
         new Callout(x, y, "pin"),

@@ -39,32 +39,48 @@ final class StapleView implements LatchDrawing.Kind {
             + draft.text(staple.pointLength())
             + " long, drawn from the rod; bore for the legs at the crosses",
         staple.isClenched()
-            ? "legs are drawn before they are clenched over the board"
+            ? "legs are turned over "
+                + draft.text(staple.clench())
+                + " behind the board; drawn so in the sheet, turn them over across the grain"
             : "legs are driven " + draft.text(staple.inWood()) + " into the wood");
   }
 
-  /** In its plane with its sizes, its middle on the face of the wood. */
+  /** The same, what is in the wood hidden by it. */
   static void sized(Draft d, double x, double y, Staple staple) {
-    standing(d, Turned.level(x, y), staple, "standing");
+    sized(d, x, y, staple, Line.HIDDEN);
+  }
+
+  /** In its plane with its sizes, its middle on the face of the wood. */
+  static void sized(Draft d, double x, double y, Staple staple, Line legsLine) {
+    standing(d, Turned.level(x, y), staple, "standing", legsLine);
     double inner = d.of(staple.insideWidth()) / 2;
     double legs = d.of(staple.legCentres()) / 2;
     double outer = 2 * legs - inner;
     double top = y - d.of(staple.heightOverAll());
     double under = y - d.of(staple.insideHeight());
+    double aside = outer + 12;
     double deep = y + d.of(staple.inWood());
-    d.pen.line(Line.WIDE, "wood", x - outer - 12, y, x + outer + 12, y);
+    if (staple.isClenched()) {
+      deep = y + d.of(staple.holdingLength());
+      aside = Math.max(aside, legs + DrivenIron.leg(d, staple).extent()[2] + 6);
+      d.pen.line(Line.WIDE, "back", x - aside, deep, x + aside, deep);
+    }
+    d.pen.line(Line.WIDE, "wood", x - aside, y, x + aside, y);
     double over = Math.min(top, d.pen.box().top());
     String wide = d.text(staple.insideWidth()) + " inside";
     d.sizes.across(x - inner, x + inner, over - OFF, under, under, wide);
     String apart = d.text(staple.legCentres()) + " centres";
-    d.sizes.across(x - legs, x + legs, deep + OFF, deep, deep, apart);
+    double below = staple.isClenched() ? deep + 2 * (outer - legs) : deep;
+    d.sizes.across(x - legs, x + legs, below + OFF, below, below, apart);
     List<Callout> levels =
         List.of(
             new Callout(x, under, d.text(staple.insideHeight()) + " inside"),
             new Callout(x, top, d.text(staple.heightOverAll())),
-            new Callout(x - legs, deep, d.text(staple.inWood())));
-    double left = Math.min(d.pen.box().left(), x - outer - 12) - 6;
-    d.sizes.runningDown(new Callout(x - outer - 12, y, "wood"), levels, left);
+            staple.isClenched()
+                ? new Callout(x - aside, deep, d.text(staple.holdingLength()))
+                : new Callout(x - legs, deep, d.text(staple.inWood())));
+    double left = Math.min(d.pen.box().left(), x - aside) - 6;
+    d.sizes.runningDown(new Callout(x - aside, y, "wood"), levels, left);
   }
 
   /** In its plane, and below that from above, with the holes that its legs are bored for. */
@@ -77,12 +93,15 @@ final class StapleView implements LatchDrawing.Kind {
 
   /** Crown and legs above the wood, and what is hidden in it; the middle between the legs. */
   static void standing(Draft d, Turned at, Staple staple, String part) {
+    standing(d, at, staple, part, Line.HIDDEN);
+  }
+
+  private static void standing(Draft d, Turned at, Staple staple, String part, Line legsLine) {
     MeanLine line = staple.bend().meanLine();
     Measure<Length> half = staple.rod().section().thickness().divide(2);
     double legs = d.of(staple.legCentres()) / 2;
     double thick = d.of(half);
-    double deep = d.of(staple.inWood());
-    double shank = deep - d.of(staple.pointLength());
+    double shank = d.of(staple.inWood().subtract(staple.pointLength()));
     for (int side = -1; side <= 1; side += 2) {
       double[] points = d.points(line, half.multiply(side));
       double inner = legs - side * thick;
@@ -96,23 +115,22 @@ final class StapleView implements LatchDrawing.Kind {
       at.to(path, inner, 0);
       d.pen.draw(Line.WIDE, part, path);
     }
+    DrivenIron leg = DrivenIron.leg(d, staple);
     for (int side = -1; side <= 1; side += 2) {
-      double leg = side * legs;
-      d.pen.draw(
-          Line.HIDDEN,
-          "leg",
-          at.path(
-              leg - thick,
-              0,
-              leg - thick,
-              -shank,
-              leg,
-              -deep,
-              leg + thick,
-              -shank,
-              leg + thick,
-              0));
+      double[] outer = beside(leg.side(1), side * legs, side);
+      double[] inner = beside(leg.side(-1), side * legs, side);
+      d.pen.draw(legsLine, "leg", Draft.band(at, inner, outer));
     }
+  }
+
+  /** A leg's points, which lie down and aside by turns, as along and up. */
+  private static double[] beside(double[] points, double middle, int side) {
+    double[] turned = new double[points.length];
+    for (int i = 0; i < points.length; i += 2) {
+      turned[i] = middle + side * points[i + 1];
+      turned[i + 1] = -points[i];
+    }
+    return turned;
   }
 
   /** The crown seen from above, along the thing that it is turned with, and its legs' holes. */
@@ -143,9 +161,14 @@ final class StapleView implements LatchDrawing.Kind {
   /** From the side, its crown across the sight, as square on top as it counts. */
   static void edgeOn(Draft d, double near, double far, double base, Staple staple) {
     double top = base - d.of(staple.heightOverAll());
+    d.pen.draw(Line.WIDE, "staple", Path.through(near, base, near, top, far, top, far, base));
+    if (staple.isClenched()) {
+      double over = base + d.of(staple.holdingLength().add(staple.rod().section().thickness()));
+      d.pen.draw(Line.HIDDEN, "leg", Path.through(near, base, near, over, far, over, far, base));
+      return;
+    }
     double shank = base + d.of(staple.inWood().subtract(staple.pointLength()));
     double deep = base + d.of(staple.inWood());
-    d.pen.draw(Line.WIDE, "staple", Path.through(near, base, near, top, far, top, far, base));
     double middle = (near + far) / 2;
     d.pen.draw(
         Line.HIDDEN,

@@ -15,6 +15,7 @@
  *   <li>{@link org.hammerscale.drawing.HookDrawing}: what section is a hook that carries drawn to?
  *   <li>{@link org.hammerscale.drawing.ChainDrawing}: what do the links of a chain look like?
  *   <li>{@link org.hammerscale.drawing.BracketDrawing}: where do its screws go on the wall?
+ *   <li>{@link org.hammerscale.drawing.DrivenDrawing}: how deep does a spike or a pintle reach?
  *   <li>{@link org.hammerscale.drawing.BasketDrawing}: how does the basket look when it is open?
  *   <li>{@link org.hammerscale.drawing.CurveDrawing}: how does it change with time or number?
  *   <li>{@link org.hammerscale.drawing.CuttingDrawing}: which bar is chalked where?

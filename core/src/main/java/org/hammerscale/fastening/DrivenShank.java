@@ -9,6 +9,11 @@ abstract class DrivenShank implements WoodFastener {
   private final Section shank;
 
   DrivenShank(Section shank) {
+    this.shank = requireDriven(shank);
+  }
+
+  /** Refuses what is neither square nor round. */
+  static Section requireDriven(Section shank) {
     Section.requireArea("shank", shank);
     boolean square =
         shank.isSimilarTo(Section.square(shank.width()))
@@ -17,7 +22,7 @@ abstract class DrivenShank implements WoodFastener {
       throw new IllegalArgumentException(
           "shank must be square or round, was " + shank + "; give a square as wide as its side");
     }
-    this.shank = shank;
+    return shank;
   }
 
   @Override

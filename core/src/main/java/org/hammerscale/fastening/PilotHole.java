@@ -3,6 +3,7 @@ package org.hammerscale.fastening;
 import java.util.Objects;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
+import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
@@ -150,6 +151,34 @@ public final class PilotHole {
    */
   public Measure<Length> mostThreadHole() {
     return answer(this::mostThread);
+  }
+
+  /**
+   * The drill to take for the thread, or for the whole nail: the largest that the rule allows; of a
+   * wood screw, for which it names one size, the nearest. The smaller a nail's hole, the harder it
+   * drives and the more it splits the wood.
+   *
+   * @param drills a drill on each mark, such as sixty-fourths of an inch or half millimetres
+   * @return the drill; zero where none is needed
+   * @throws IllegalArgumentException if no drill lies within the rule
+   */
+  public Measure<Length> drill(Graduation<Length> drills) {
+    Objects.requireNonNull(drills, "drills");
+    Measure<Length> most = mostThreadHole();
+    if (fastener.kind() == WoodFastener.Kind.WOOD_SCREW) {
+      return drills.nearest(most);
+    }
+    Measure<Length> size = drills.downTo(most);
+    if (!(size.getValue() > 0) || size.isLessThan(leastThreadHole())) {
+      throw new IllegalArgumentException(
+          "drills must have one of at most "
+              + most
+              + (leastThreadHole().getValue() > 0 ? " and at least " + leastThreadHole() : "")
+              + ", was every "
+              + drills.step()
+              + "; take finer ones");
+    }
+    return size;
   }
 
   /**

@@ -8,6 +8,8 @@
  *   <li>{@link org.hammerscale.fastening.WoodScrew}, {@link org.hammerscale.fastening.LagScrew},
  *       {@link org.hammerscale.fastening.CarriageBolt}, {@link org.hammerscale.fastening.Rivet},
  *       {@link org.hammerscale.fastening.ClenchedNail}: how long, and what hole does it want?
+ *   <li>{@link org.hammerscale.fastening.Spike}: how long is what is driven, and how deep is it
+ *       bored for?
  *   <li>{@link org.hammerscale.fastening.Countersink}: does the head lie flush in this strap?
  *   <li>{@link org.hammerscale.fastening.CountersunkHoles}: and where the leaf is tapered?
  *   <li>{@link org.hammerscale.fastening.PilotHole}: what is drilled in the wood?

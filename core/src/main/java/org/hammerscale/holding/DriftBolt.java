@@ -9,6 +9,8 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.hammerscale.fastening.Spike;
 import org.hammerscale.fastening.Wood;
+import org.hammerscale.forging.Head;
+import org.hammerscale.forging.Taper;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.Estimate;
@@ -28,6 +30,8 @@ import org.hammerscale.working.Working;
  * DriftBolt bolt = DriftBolt.of(inches("3/4"), Wood.named("Douglas-fir coast"));
  * bolt.hole()                 // 5/8 in  that the rule presumes
  * bolt.ultimate(inches(10))   // 11405 lbf (7961 lbf to 15466 lbf)  at which it comes out
+ * Spike rod = bolt.rod().through(inches("3/16")).through(inches(6)).driven(inches("10 3/4"));
+ * rod.piece(Material.MILD_STEEL).layout().cutLength()   // 17.5349 in  its head, through washer and beam, 10 in of full shank and its eased end
  * }</pre>
  *
  * <p>P = 6600 G² D L in pounds and inches, 45.5 in newtons and millimetres, with the gravity at 12
@@ -48,6 +52,7 @@ public final class DriftBolt {
           "USDA Wood Handbook, FPL-GTR-190",
           "table 5-6, specific gravity varies by 10 % within a species");
   private static final double SPREAD_OF_GRAVITY = 1.645 * 0.10;
+  private static final double EASED = 0.75;
   private static final Measure<Length> THINNEST = Measures.millimetres(6);
 
   private final Spike bolt;
@@ -91,9 +96,23 @@ public final class DriftBolt {
   }
 
   /**
+   * The rod as it is forged and driven: a snap head, jumped up before it is driven, under which a
+   * washer may lie; and an end that is eased over one diameter to three quarters of the hole, so
+   * that it enters. That ease is our own judgement.
+   *
+   * @return the rod, to be led through what it fixes and driven; with another head by {@link
+   *     Spike#withHead}
+   */
+  public Spike rod() {
+    Section shank = bolt.shank();
+    Section tip = Section.round(hole().multiply(EASED));
+    return bolt.withHead(Head.snap(shank)).withPoint(Taper.between(shank, tip, shank.width()));
+  }
+
+  /**
    * The load that draws it out.
    *
-   * @param inWood its length in the wood, more than zero
+   * @param inWood its length in the wood, more than zero; of its {@link #rod} the full shank
    * @return the force, an estimate of an average of tests
    * @throws IllegalArgumentException if the length is not more than zero
    */

@@ -18,6 +18,7 @@ import org.hammerscale.working.Caution;
 import org.hammerscale.working.Notes;
 import org.hammerscale.working.Source;
 import org.hammerscale.working.Working;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A staple with two pointed legs, driven into the wood or through it and clenched: what a bolt
@@ -49,7 +50,7 @@ public final class Staple {
   private final Measure<Length> width;
   private final Measure<Length> height;
   private final Measure<Length> depth;
-  private final boolean clenched;
+  private final @Nullable Measure<Length> board;
   private final boolean square;
   private final Unit<Length> unit;
 
@@ -58,13 +59,13 @@ public final class Staple {
       Measure<Length> width,
       Measure<Length> height,
       Measure<Length> depth,
-      boolean clenched,
+      @Nullable Measure<Length> board,
       boolean square) {
     this.rod = rod;
     this.width = width;
     this.height = height;
     this.depth = depth;
-    this.clenched = clenched;
+    this.board = board;
     this.square = square;
     this.unit = width.getUnit();
   }
@@ -82,7 +83,7 @@ public final class Staple {
     Objects.requireNonNull(rod, "rod");
     Measure<Length> between = Arguments.positive("width", width);
     Measure<Length> t = rod.section().thickness().to(between.getUnit());
-    return new Staple(rod, between, between.divide(2), t.multiply(8), false, false);
+    return new Staple(rod, between, between.divide(2), t.multiply(8), null, false);
   }
 
   /**
@@ -95,7 +96,7 @@ public final class Staple {
    */
   public Staple standing(Quantity<Length> height) {
     Measure<Length> clear = Arguments.positive("height", height).to(unit);
-    return new Staple(rod, width, clear, depth, clenched, square);
+    return new Staple(rod, width, clear, depth, board, square);
   }
 
   /**
@@ -104,7 +105,7 @@ public final class Staple {
    * @return the staple
    */
   public Staple withSquareCrown() {
-    return new Staple(rod, width, height, depth, clenched, true);
+    return new Staple(rod, width, height, depth, board, true);
   }
 
   /**
@@ -118,7 +119,7 @@ public final class Staple {
     Measure<Length> deep = Arguments.positive("depth", depth).to(unit);
     Arguments.atLeast(
         "depth", deep, "the point", pointLength(), "drive it deeper, or take a thinner rod");
-    return new Staple(rod, width, height, deep, false, square);
+    return new Staple(rod, width, height, deep, null, square);
   }
 
   /**
@@ -131,7 +132,7 @@ public final class Staple {
   public Staple clenchedThrough(Quantity<Length> board) {
     Measure<Length> thick = Arguments.positive("board", board).to(unit);
     Measure<Length> turned = thickness().multiply(CLENCH);
-    return new Staple(rod, width, height, thick.add(turned), true, square);
+    return new Staple(rod, width, height, thick.add(turned), thick, square);
   }
 
   /**
@@ -146,7 +147,7 @@ public final class Staple {
     Measure<Length> wide = rule.upTo(width);
     Measure<Length> high = rule.upTo(height).to(wide.getUnit());
     Measure<Length> deep = rule.upTo(depth).to(wide.getUnit());
-    return new Staple(rod, wide, high, deep, clenched, square);
+    return new Staple(rod, wide, high, deep, board, square);
   }
 
   /** {@return what it is bent from} */
@@ -189,7 +190,22 @@ public final class Staple {
 
   /** {@return whether its points are turned over behind the board} */
   public boolean isClenched() {
-    return clenched;
+    return board != null;
+  }
+
+  /** {@return what is turned over of each leg; zero if it is not clenched} */
+  public Measure<Length> clench() {
+    return board == null ? depth.withValue(0) : depth.subtract(board);
+  }
+
+  /**
+   * How much full leg is in the wood: the depth less the point, or the board that it is clenched
+   * through. A point is left out of what holds, which is on the safe side.
+   *
+   * @return the length of each leg to reckon what it holds with, exact
+   */
+  public Measure<Length> holdingLength() {
+    return board == null ? depth.subtract(pointLength()) : board.to(depth.getUnit());
   }
 
   /** {@return from the middle of one leg to that of the other, exact: the holes for it} */
@@ -242,7 +258,7 @@ public final class Staple {
             "wear eye protection when driving a staple; bore for its legs, and where both stand in"
                 + " one line of the grain bore them full depth and keep off the board's end, or the"
                 + " wood splits"));
-    if (clenched) {
+    if (isClenched()) {
       cautions.add(
           Caution.limit(
               "a clench turns over at least three diameters, across the grain; a leg that breaks"
@@ -273,6 +289,6 @@ public final class Staple {
         + rod.section()
         + ", "
         + depth
-        + (clenched ? " with its clench" : " into the wood");
+        + (isClenched() ? " with its clench" : " into the wood");
   }
 }

@@ -8,9 +8,13 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
 import org.hammerscale.bending.SquareCorner;
+import org.hammerscale.fastening.Spike;
+import org.hammerscale.forging.Shoulder;
 import org.hammerscale.internal.Arguments;
 import org.hammerscale.piece.Piece;
+import org.hammerscale.piece.PieceEnd;
 import org.hammerscale.stock.Bar;
+import org.hammerscale.stock.Feature;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Plain;
 import org.hammerscale.stock.Section;
@@ -31,7 +35,8 @@ import org.hammerscale.working.Working;
  * hook.shankBending(newtons(250))          // 44.21 MPa  the door's weight on it
  * hook.shankStressUnder(newtons(300))      // 48.63 MPa  the upper hook's pull
  * hook.shankCentresWithOneInverted(millimetres(900))   // 952 mm  to drill the post at
- * hook.piece(Material.MILD_STEEL, millimetres(100)).layout().cutLength()   // 176 mm
+ * Spike tail = Spike.of(hook.shank()).driven(millimetres(124));
+ * hook.piece(Material.MILD_STEEL, tail).layout().cutLength()   // 184 mm  of round bar, the tail drawn to a point
  * }</pre>
  *
  * <p>Stresses are those of a cantilever, exact for what is counted: one force at a time, the shank
@@ -51,6 +56,12 @@ public final class HingeHook {
           "in timber the shank bends from deeper than the post's face: drive it tight, let a"
               + " shoulder or a plate bear on the face, and keep the projection small",
           Source.commonPractice("wood crushes where a shank leaves it"));
+
+  private static final Caution ALONG_THE_POST =
+      Caution.limit(
+          "a pull along the post's face, as of a door that has swung round, twists the shank: that"
+              + " is not reckoned",
+          Source.computed("statics"));
 
   private final HookBeam beam;
 
@@ -154,35 +165,101 @@ public final class HingeHook {
   }
 
   /**
-   * The hook as a piece bent from one round bar, with a sharp corner between pin and shank: from
-   * the top of the pin, the pin, the corner, the shank.
+   * The hook as a piece bent from the bar of its shank, with a sharp corner between pin and shank:
+   * from the top of the pin, the pin, the corner, the shank. A pin that is thinner than the bar is
+   * drawn down to a shoulder that the barrel rests on.
    *
    * @param material what it is made of
-   * @param behind how far the shank reaches behind the post's face, with what is clenched or
-   *     threaded; not negative
-   * @return the piece, whose layout tells the length to cut and the mark of the corner; the pin
-   *     ends flush with the barrel
-   * @throws IllegalArgumentException if the shank is not round bar of the pin's diameter: such a
-   *     hook is drawn down or welded, and laid out feature by feature
+   * @param behind how far the shank reaches behind the post's face, with what is threaded or
+   *     riveted; not negative
+   * @return the piece, its marks told from where the pin ends, trimmed at both ends; the pin ends
+   *     flush with the barrel
+   * @throws IllegalArgumentException if the shank is neither round nor square, or thinner than the
+   *     pin, or projects less than half of it
    */
   public Piece piece(Material material, Quantity<Length> behind) {
-    Section bar = shank();
-    Measure<Length> diameter = pin().diameter();
+    Objects.requireNonNull(material, "material");
     Measure<Length> inside = Arguments.notNegative("behind", behind);
-    if (!bar.isRound() || !bar.width().isEquivalentTo(diameter)) {
+    return piece(material, Plain.of(shank(), level().add(inside)));
+  }
+
+  /**
+   * The same with a tail that is driven into the post: the shank ends in the tail's point.
+   *
+   * @param material what it is made of
+   * @param tail its shank driven so deep, counted from the post's face, or clenched through the
+   *     post; its head is left out
+   * @return the piece, its marks told from where the pin ends, trimmed at both ends
+   * @throws IllegalArgumentException if the tail is of another section or goes through something
+   *     before the post, or as for {@link #piece(Material, Quantity)}
+   */
+  public Piece piece(Material material, Spike tail) {
+    Objects.requireNonNull(material, "material");
+    requireOwn(tail);
+    Measure<Length> straight = level().add(tail.inWood()).subtract(tail.point().reach());
+    return piece(material, Plain.of(shank(), straight), tail.point());
+  }
+
+  private void requireOwn(Spike tail) {
+    Objects.requireNonNull(tail, "tail");
+    if (!tail.shank().meets(shank())) {
       throw new IllegalArgumentException(
-          "shank must be round bar of the pin's "
-              + diameter
-              + " to be bent from one bar, was "
-              + bar
-              + "; lay out a drawn-down pin as a Shoulder of the shank's bar");
+          "tail must be of the shank's "
+              + shank()
+              + ", was of "
+              + tail.shank()
+              + "; make it Spike.of(hook.shank())");
     }
-    Measure<Length> level = projection().subtract(diameter.divide(2)).add(inside);
-    return Piece.of(
-        Bar.of(bar, material),
-        Plain.of(bar, pin().height()),
-        SquareCorner.of(bar),
-        Plain.of(bar, level));
+    if (!tail.layers().isEmpty()) {
+      throw new IllegalArgumentException(
+          "tail must go straight into the post, was through "
+              + tail.layers().get(0)
+              + "; count a plate on the post's face as its projection");
+    }
+  }
+
+  private Piece piece(Material material, Feature... level) {
+    Section bar = shank();
+    Section round = Section.round(pin().diameter());
+    Feature upright =
+        bar.meets(round)
+            ? Plain.of(bar, pin().height())
+            : Shoulder.between(bar, round, pin().height()).reversed();
+    List<Feature> features = new ArrayList<>(List.of(upright, SquareCorner.of(bar)));
+    features.addAll(List.of(level));
+    return Piece.of(Bar.of(bar, material), features.toArray(new Feature[0]))
+        .withReferenceAfter(1)
+        .trimmedAt(PieceEnd.FIRST, PieceEnd.LAST);
+  }
+
+  /** From the inside of the corner to the post's face. */
+  private Measure<Length> level() {
+    Section bar = shank();
+    boolean isSquare = bar.isSimilarTo(Section.square(bar.width()));
+    if (!bar.width().isEquivalentTo(bar.thickness()) || !(bar.isRound() || isSquare)) {
+      throw new IllegalArgumentException(
+          "shank must be round or square to be bent from one bar, was "
+              + bar
+              + "; lay out another one feature by feature");
+    }
+    if (pin().diameter().isGreaterThan(bar.width())
+        && !pin().diameter().isEquivalentTo(bar.width())) {
+      throw new IllegalArgumentException(
+          "shank must be as thick as the pin of "
+              + pin().diameter()
+              + " at least to be bent from one bar, was "
+              + bar
+              + "; take a thicker bar");
+    }
+    Measure<Length> half = bar.width().divide(2);
+    return projection()
+        .subtract(
+            Arguments.atMost(
+                "half the shank",
+                half,
+                "the projection",
+                projection(),
+                "let the pin stand farther from the post, or take a thinner bar"));
   }
 
   /** {@return against lift-off, quenching, a narrow shoulder, soft wood; no certified design} */
@@ -200,6 +277,7 @@ public final class HingeHook {
               Source.commonPractice("a barrel turns on a flat shoulder")));
     }
     cautions.add(IN_TIMBER);
+    cautions.add(ALONG_THE_POST);
     cautions.addAll(LoadCautions.OF_STRENGTH);
     return List.copyOf(cautions);
   }

@@ -14,6 +14,7 @@ import javax.measure.quantity.Length;
 import org.hammerscale.drawing.Picture.Shape;
 import org.hammerscale.latch.CabinHook;
 import org.hammerscale.latch.Hasp;
+import org.hammerscale.latch.HaspBuilder;
 import org.hammerscale.latch.SlideBolt;
 import org.hammerscale.latch.Staple;
 import org.hammerscale.latch.ThumbLatch;
@@ -111,12 +112,35 @@ class LatchDrawingTest {
       assertEquals(mm(staple.heightOverAll()), face - top(outer), EXACT);
       List<Shape> legs = picture.all("leg");
       assertEquals(2, legs.size());
+      double thick = mm(staple.rod().section().thickness());
+      double turned = staple.isClenched() ? mm(staple.clench()) : 0;
       for (Shape leg : legs) {
-        assertEquals(mm(staple.inWood()), bottom(leg) - face, EXACT);
+        double deep = mm(staple.inWood()) - turned + (turned > 0 ? thick : 0);
+        assertEquals(deep, bottom(leg) - face, EXACT);
       }
-      assertEquals(mm(staple.legCentres()), middle(legs.get(1)) - middle(legs.get(0)), EXACT);
+      // Turned over round half a thickness, outwards.
+      double aside = turned == 0 ? thick / 2 : turned + thick / 2 * (1 - Math.PI / 2);
+      double tips = right(legs.get(1)) - left(legs.get(0));
+      assertEquals(mm(staple.legCentres()) + 2 * aside, tips, EXACT);
       List<Shape> holes = picture.all("hole");
       assertEquals(mm(staple.legCentres()), middle(holes.get(1)) - middle(holes.get(0)), EXACT);
+    }
+  }
+
+  @Test
+  void aHaspsStapleIsTurnedOverBehindTheBoard() {
+    Staple staple = Staple.inside(millimetres(14), Latches.rod(8)).standing(millimetres(16));
+    HaspBuilder asked =
+        Hasp.of(Latches.flat(40, 4), staple.clenchedThrough(millimetres(35)))
+            .stapledAt(millimetres(45));
+    for (Hasp hasp : List.of(asked.hasp(), asked.inLine().hasp())) {
+      Picture picture = Picture.of(LatchDrawing.of(hasp).drawing());
+      double base = picture.only("wood").y();
+      assertEquals(35, picture.only("back").y() - base, EXACT);
+      for (Shape leg : picture.all("leg")) {
+        assertEquals(35 + 8, bottom(leg) - base, EXACT);
+      }
+      picture.assertLegible();
     }
   }
 

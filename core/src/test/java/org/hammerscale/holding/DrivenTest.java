@@ -17,6 +17,7 @@ import org.hammerscale.fastening.TimberClass;
 import org.hammerscale.fastening.Wood;
 import org.hammerscale.fastening.WoodFastener;
 import org.hammerscale.fastening.WoodScrew;
+import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Workings;
@@ -34,8 +35,8 @@ class DrivenTest {
     assertEquals(inches("9/16"), SQUARE.diameter());
     assertEquals(inches("9/16"), SQUARE.rootDiameter());
     assertEquals(Section.square(inches("9/16")), SQUARE.shank());
-    assertTrue(SQUARE.cautions().get(0).text().contains("chisel point across the grain"));
-    assertEquals(2, ROUND.cautions().size());
+    assertTrue(SQUARE.cautions().get(1).text().contains("chisel point across the grain"));
+    assertEquals(3, ROUND.cautions().size());
     assertTrue(ROUND.cautions().get(1).isDanger());
     // At most 0.9 of it in wood of more than 0.6, 0.75 in other.
     assertEquals(inches(0.225), PilotHole.pulledOut(ROUND, OAK).mostThreadHole());
@@ -90,6 +91,23 @@ class DrivenTest {
     assertTrue(bolt.cautions().toString().contains("do not mix them"));
     assertTrue(refusal(() -> DriftBolt.of(millimetres(6), OAK)).contains("reckon it as a Spike"));
     assertEquals("3/4 in drift bolt in White oak", bolt.toString());
+  }
+
+  /** Its metal: a snap head takes 1.125 D by BS 275, its end is eased over a diameter. */
+  @Test
+  void driftBoltIsARodWithAnEasedEnd() {
+    Spike rod = DriftBolt.of(millimetres(20), OAK).rod();
+    assertEquals(20, rod.point().reach().in(ShopUnits.MILLIMETRE), 1e-12);
+    // Three quarters of 16.8, so that it enters.
+    assertEquals(12.6, rod.point().end().width().in(ShopUnits.MILLIMETRE), 1e-9);
+    Spike driven = rod.through(millimetres(100)).driven(millimetres(200));
+    assertEquals(millimetres(300), driven.boringDepth(), "to its blunt end");
+    double eased = 20 * (1 + 0.63 + 0.63 * 0.63) / 3;
+    double used = driven.piece(Material.MILD_STEEL).layout().cutLength().likely().getValue();
+    assertEquals(1.125 * 20 + 280 + eased, used, 0.02);
+    // Of the thinnest there is the end still enters its hole.
+    Spike thin = DriftBolt.of(millimetres(6.1), OAK).rod();
+    assertTrue(thin.point().end().width().isLessThan(DriftBolt.of(millimetres(6.1), OAK).hole()));
   }
 
   @Test

@@ -16,6 +16,7 @@ import org.hammerscale.stock.Bar;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Section;
 import org.hammerscale.strength.SlideBoltLoad;
+import org.hammerscale.units.Graduation;
 import org.hammerscale.units.ShopUnits;
 import org.hammerscale.working.Workings;
 import org.junit.jupiter.api.Test;
@@ -152,6 +153,11 @@ class SlideBoltTest {
     Staple through = staple.clenchedThrough(millimetres(30));
     assertEquals(millimetres(48), through.inWood());
     assertTrue(through.isClenched() && through.cautions().size() == 2);
+    assertEquals(millimetres(18), through.clench());
+    assertEquals(millimetres(30), through.holdingLength());
+    assertEquals(millimetres(36), staple.holdingLength()); // 48 less the point of 12
+    assertEquals(millimetres(0), staple.clench());
+    assertEquals(millimetres(20), through.on(Graduation.of(millimetres(10))).clench());
     // Both points hold a third of 12 mm; two legs straight from their setback; half round on the
     // mean line.
     double legs = 2 * (19 + 48 - 12 - 12.5);

@@ -9,8 +9,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.hammerscale.fastening.Spike;
+import org.hammerscale.forging.Taper;
 import org.hammerscale.hinge.Pin;
 import org.hammerscale.piece.Piece;
+import org.hammerscale.piece.PieceEnd;
 import org.hammerscale.stock.Material;
 import org.hammerscale.stock.Section;
 import org.hammerscale.units.ShopUnits;
@@ -83,13 +86,82 @@ class HingeHookTest {
     // Pin 40, corner 12, shank 30 − 6 + 100.
     assertEquals(millimetres(176), piece.layout().cutLength().likely());
     assertEquals(3, piece.features().size());
-    HingeHook drawn = HingeHook.of(UPRIGHT, Section.square(inches(1)), inches(2));
-    assertTrue(
-        refused(() -> drawn.piece(Material.MILD_STEEL, millimetres(100)))
-            .startsWith("shank must be round bar of the pin's 12 mm to be bent from one bar, was"));
+    assertEquals(1, piece.featuresBeforeReference());
     assertTrue(
         refused(() -> HOOK.piece(Material.MILD_STEEL, millimetres(-1)))
             .startsWith("behind must not be negative"));
+  }
+
+  @Test
+  void endsInATailThatIsDriven() {
+    Spike tail =
+        Spike.of(ROUND).withPoint(Taper.toPoint(ROUND, millimetres(30))).driven(millimetres(130));
+    // Pin 40, corner 12, shank 30 − 6 + 130 − 30, and a third of the point.
+    Piece piece = HOOK.piece(Material.MILD_STEEL, tail);
+    assertEquals(40 + 12 + 124 + 10, piece.layout().cutLength().likely().getValue(), 1e-9);
+    assertTrue(piece.layout().cutLength().isExact());
+    Spike clenched = Spike.of(ROUND).clenchedThrough(millimetres(100));
+    // Three diameters behind 100 mm, of which the last two are its point: a third of them.
+    assertEquals(
+        40 + 12 + 24 + 112 + 8,
+        HOOK.piece(Material.MILD_STEEL, clenched).layout().cutLength().likely().getValue(),
+        1e-9);
+    assertTrue(
+        refused(() -> HOOK.piece(Material.MILD_STEEL, Spike.of(Section.round(inches(1)))))
+            .startsWith("tail must be of the shank's 12 mm round, was of 1 in round"));
+    assertTrue(
+        refused(() -> HOOK.piece(Material.MILD_STEEL, tail.through(millimetres(3))))
+            .startsWith("tail must go straight into the post, was through 3 mm"));
+    assertTrue(
+        refused(() -> HOOK.piece(Material.MILD_STEEL, Spike.of(ROUND)))
+            .startsWith("depth must be known"));
+  }
+
+  /** Round pin of 12 mm on 20 mm square; the metal by slices across it. */
+  @Test
+  void aThinnerPinIsDrawnFromTheBar() {
+    Section bar = Section.square(millimetres(20));
+    HingeHook hook = HingeHook.of(UPRIGHT, bar, millimetres(35));
+    Spike tail =
+        Spike.of(bar).withPoint(Taper.toPoint(bar, millimetres(60))).driven(millimetres(160));
+    Piece piece = hook.piece(Material.MILD_STEEL, tail);
+    double sliced = 0;
+    int slices = 245_000; // so many that no slice is cut by a step
+    double whole = 40 + 20 + 25 + 160; // pin, corner, to the post's face, tail
+    for (int i = 0; i < slices; i++) {
+      double x = whole * (i + 0.5) / slices;
+      double fromTip = whole - x;
+      double side = Math.min(20, 20 * fromTip / 60);
+      double area = x < 40 ? Math.PI * 36 : side * side;
+      sliced += area * whole / slices;
+    }
+    double kept =
+        piece.features().stream()
+            .mapToDouble(each -> each.metalKept().likely().in(ShopUnits.CUBIC_MILLIMETRE))
+            .sum();
+    assertEquals(sliced, kept, sliced * 1e-6);
+    // The hand takes more for what is set down, so that the bar is longer than its metal.
+    assertFalse(piece.layout().cutLength().isExact());
+    assertTrue(piece.layout().cutLength().likely().in(ShopUnits.MILLIMETRE) > sliced / 400);
+    assertEquals(Section.round(millimetres(12)), piece.features().get(0).start());
+    assertTrue(piece.isTrimmedAt(PieceEnd.FIRST) && piece.isTrimmedAt(PieceEnd.LAST));
+  }
+
+  @Test
+  void isNotBentFromWhatWillNotDo() {
+    HingeHook flat =
+        HingeHook.of(UPRIGHT, Section.onEdge(millimetres(15), millimetres(20)), millimetres(30));
+    assertTrue(
+        refused(() -> flat.piece(Material.MILD_STEEL, millimetres(100)))
+            .startsWith("shank must be round or square to be bent from one bar, was"));
+    HingeHook thin = HingeHook.of(UPRIGHT, Section.square(millimetres(10)), millimetres(30));
+    assertTrue(
+        refused(() -> thin.piece(Material.MILD_STEEL, millimetres(100)))
+            .startsWith("shank must be as thick as the pin of 12 mm at least"));
+    HingeHook close = HingeHook.of(UPRIGHT, Section.square(millimetres(20)), millimetres(8));
+    assertTrue(
+        refused(() -> close.piece(Material.MILD_STEEL, millimetres(100)))
+            .startsWith("half the shank must be at most the projection of 8 mm, was 10 mm"));
   }
 
   @Test

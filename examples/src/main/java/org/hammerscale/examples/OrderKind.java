@@ -13,6 +13,14 @@ import org.hammerscale.examples.carry.CarryingHookItem;
 import org.hammerscale.examples.carry.CarryingHookOrder;
 import org.hammerscale.examples.carry.ChainItem;
 import org.hammerscale.examples.carry.ChainOrder;
+import org.hammerscale.examples.drive.DriftBoltItem;
+import org.hammerscale.examples.drive.DriftBoltOrder;
+import org.hammerscale.examples.drive.PintleItem;
+import org.hammerscale.examples.drive.PintleOrder;
+import org.hammerscale.examples.drive.SpikeItem;
+import org.hammerscale.examples.drive.SpikeOrder;
+import org.hammerscale.examples.drive.StapleItem;
+import org.hammerscale.examples.drive.StapleOrder;
 import org.hammerscale.examples.latch.BoltItem;
 import org.hammerscale.examples.latch.BoltOrder;
 import org.hammerscale.examples.latch.HaspItem;
@@ -50,7 +58,11 @@ enum OrderKind {
   CHAIN(ChainItem.ALL, (job, trials) -> ChainOrder.from(job)),
   COLLAR(CollarItem.ALL, (job, trials) -> CollarOrder.from(job)),
   TENON(TenonItem.ALL, (job, trials) -> TenonOrder.from(job)),
-  BASKET(BasketItem.ALL, (job, trials) -> BasketOrder.from(job));
+  BASKET(BasketItem.ALL, (job, trials) -> BasketOrder.from(job)),
+  PINTLE(PintleItem.ALL, (job, trials) -> PintleOrder.from(job)),
+  SPIKE(SpikeItem.ALL, (job, trials) -> SpikeOrder.from(job)),
+  STAPLE(StapleItem.ALL, (job, trials) -> StapleOrder.from(job)),
+  DRIFT_BOLT(DriftBoltItem.ALL, (job, trials) -> DriftBoltOrder.from(job));
 
   /** Makes a job of what its column says. */
   private interface Maker {

@@ -132,7 +132,7 @@ class OrderFileTest {
     String none =
         ", make: there is no job; accepted: a row make, then one of strap hinges, thumb latch,"
             + " slide bolt, cabin hook, hasp, latch spring, pickets, bracket, carrying hook, chain,"
-            + " collar, tenon, basket";
+            + " collar, tenon, basket, pintle, spike, staple, drift bolt";
     assertEquals(List.of("line 1" + none), faults(List.of("# only a remark")));
     assertEquals(List.of("line 1" + none), faults(List.of()));
     assertEquals(List.of("line 2" + none), faults(List.of(",,,", "\"# a remark, in quotes\",,,")));

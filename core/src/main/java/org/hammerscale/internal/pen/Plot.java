@@ -1,19 +1,15 @@
-package org.hammerscale.drawing;
+package org.hammerscale.internal.pen;
 
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Unit;
-import org.hammerscale.internal.pen.FontMetric;
-import org.hammerscale.internal.pen.Line;
-import org.hammerscale.internal.pen.Path;
-import org.hammerscale.internal.pen.Pen;
 import org.hammerscale.units.Measure;
 import org.hammerscale.units.ShopUnits;
 
 /** Two axes with their words and numbers, and lines between them: 150 mm by 100 mm. */
-final class Plot {
-  static final double WIDTH = 150;
-  static final double HEIGHT = 100;
+public final class Plot {
+  public static final double WIDTH = 150;
+  public static final double HEIGHT = 100;
   private static final double TICK = 2;
   private static final double MOST_STEPS = 8;
   private static final double MARK = 2.5;
@@ -43,27 +39,27 @@ final class Plot {
   private final Axis across;
   private final Axis up;
 
-  Plot(Pen pen, double leastX, double mostX, double leastY, double mostY) {
+  public Plot(Pen pen, double leastX, double mostX, double leastY, double mostY) {
     this.pen = pen;
     this.across = new Axis(leastX, mostX);
     this.up = new Axis(leastY, mostY);
   }
 
-  double x(double value) {
+  public double x(double value) {
     return WIDTH * across.share(value);
   }
 
-  double y(double value) {
+  public double y(double value) {
     return -HEIGHT * up.share(value);
   }
 
   /** What a unit prints behind a number. */
-  static String symbol(Unit<?> unit) {
+  public static String symbol(Unit<?> unit) {
     String one = Measure.of(1, unit).toString();
     return one.substring(one.indexOf(' ') + 1);
   }
 
-  void axes(String alongWords, String upWords) {
+  public void axes(String alongWords, String upWords) {
     pen.draw(Line.WIDE, "axis", new Path().from(0, -HEIGHT).to(0, 0).to(WIDTH, 0));
     int steps = (int) Math.round((across.high - across.low) / across.step);
     for (int i = 0; i <= steps; i++) {
@@ -87,7 +83,7 @@ final class Plot {
     return Measure.of(Math.rint(value / step) * step, ShopUnits.ONE).toString();
   }
 
-  void curve(Line line, String part, List<double[]> points) {
+  public void curve(Line line, String part, List<double[]> points) {
     Path path = new Path();
     for (int i = 0; i < points.size(); i++) {
       double x = x(points.get(i)[0]);
@@ -102,7 +98,7 @@ final class Plot {
   }
 
   /** Hatches what lies under a curve up to a place across. */
-  void under(String part, List<double[]> points, double until) {
+  public void under(String part, List<double[]> points, double until) {
     List<Double> corners = new ArrayList<>();
     corners.add(x(points.get(0)[0]));
     corners.add(0.0);
@@ -124,14 +120,14 @@ final class Plot {
   }
 
   /** Where an answer was read: a ring, and lines from it to both axes. */
-  void read(String part, double valueX, double valueY) {
+  public void read(String part, double valueX, double valueY) {
     double x = x(valueX);
     double y = y(valueY);
     pen.draw(Line.NARROW, part, new Path().from(x, 0).to(x, y).to(0, y));
     pen.circle(Line.WIDE, part, x, y, MARK);
   }
 
-  void upright(String part, double valueX, double lowY, double highY) {
+  public void upright(String part, double valueX, double lowY, double highY) {
     double x = x(valueX);
     pen.line(Line.NARROW, part, x, y(lowY), x, y(highY));
     pen.line(Line.NARROW, part, x - 1, y(lowY), x + 1, y(lowY));

@@ -32,8 +32,9 @@ import org.hammerscale.working.Working;
  * <p>f = K P L³/(Y b t³) with Young's modulus Y and K from 4 for a strip to 6 for a triangle,
  * stress 6 P L/(b t²). Exact by beam theory for a root that does not give and a deflection of less
  * than a fifth of the length; a clamped strip measured elsewhere gave half as much again, by slip
- * at its root. The limit of stress is the caller's. Source: statics of a cantilever; factors 4,
- * 5.22 and 6 as printed after Machinery's Handbook.
+ * at its root. The limit of stress is the caller's. With its foot, its set and the latch's travel
+ * it is a {@link FittedSpring}. Source: statics of a cantilever; factors 4, 5.22 and 6 as printed
+ * after Machinery's Handbook.
  */
 public final class LatchSpring {
   private static final Source BEAM = Source.computed("integral of bending along a tapering leaf");

@@ -47,22 +47,22 @@ import org.jspecify.annotations.Nullable;
 @SuppressWarnings("ImmutableEnumChecker") // items and maker are set once
 enum OrderKind {
   STRAP_HINGES(HingeItem.ALL, HingeOrder::from),
-  THUMB_LATCH(LatchItem.ALL, (job, trials) -> LatchOrder.from(job)),
-  SLIDE_BOLT(BoltItem.ALL, (job, trials) -> BoltOrder.from(job)),
-  CABIN_HOOK(HookItem.ALL, (job, trials) -> HookOrder.from(job)),
-  HASP(HaspItem.ALL, (job, trials) -> HaspOrder.from(job)),
-  LATCH_SPRING(SpringItem.ALL, (job, trials) -> SpringOrder.from(job)),
-  PICKETS(PicketItem.ALL, (job, trials) -> PicketOrder.from(job)),
-  BRACKET(BracketItem.ALL, (job, trials) -> BracketOrder.from(job)),
-  CARRYING_HOOK(CarryingHookItem.ALL, (job, trials) -> CarryingHookOrder.from(job)),
-  CHAIN(ChainItem.ALL, (job, trials) -> ChainOrder.from(job)),
-  COLLAR(CollarItem.ALL, (job, trials) -> CollarOrder.from(job)),
-  TENON(TenonItem.ALL, (job, trials) -> TenonOrder.from(job)),
-  BASKET(BasketItem.ALL, (job, trials) -> BasketOrder.from(job)),
-  PINTLE(PintleItem.ALL, (job, trials) -> PintleOrder.from(job)),
-  SPIKE(SpikeItem.ALL, (job, trials) -> SpikeOrder.from(job)),
-  STAPLE(StapleItem.ALL, (job, trials) -> StapleOrder.from(job)),
-  DRIFT_BOLT(DriftBoltItem.ALL, (job, trials) -> DriftBoltOrder.from(job));
+  THUMB_LATCH(LatchItem.ALL, LatchOrder::from),
+  SLIDE_BOLT(BoltItem.ALL, BoltOrder::from),
+  CABIN_HOOK(HookItem.ALL, HookOrder::from),
+  HASP(HaspItem.ALL, HaspOrder::from),
+  LATCH_SPRING(SpringItem.ALL, SpringOrder::from),
+  PICKETS(PicketItem.ALL, PicketOrder::from),
+  BRACKET(BracketItem.ALL, BracketOrder::from),
+  CARRYING_HOOK(CarryingHookItem.ALL, CarryingHookOrder::from),
+  CHAIN(ChainItem.ALL, ChainOrder::from),
+  COLLAR(CollarItem.ALL, CollarOrder::from),
+  TENON(TenonItem.ALL, TenonOrder::from),
+  BASKET(BasketItem.ALL, BasketOrder::from),
+  PINTLE(PintleItem.ALL, PintleOrder::from),
+  SPIKE(SpikeItem.ALL, SpikeOrder::from),
+  STAPLE(StapleItem.ALL, StapleOrder::from),
+  DRIFT_BOLT(DriftBoltItem.ALL, DriftBoltOrder::from);
 
   /** Makes a job of what its column says. */
   private interface Maker {
@@ -75,6 +75,11 @@ enum OrderKind {
   private final Map<String, OrderItem> items;
   private final List<OrderItem> inOrder;
   private final Maker maker;
+
+  /** Kinds that no trials are written down of. */
+  OrderKind(List<OrderItem> items, Function<OrderColumn, Order> from) {
+    this(items, (job, trials) -> from.apply(job));
+  }
 
   OrderKind(List<OrderItem> items, Maker maker) {
     this.inOrder = items;

@@ -12,6 +12,8 @@
  *       post?
  *   <li>{@link org.hammerscale.strength.CarryingHook}: when does a hook open that something hangs
  *       from?
+ *   <li>{@link org.hammerscale.strength.AngleBracket}: how much bar does a bracket take, and where
+ *       does its brace sit?
  *   <li>{@link org.hammerscale.strength.Bracket}: what does a shelf or a sign pull at its screws?
  *   <li>{@link org.hammerscale.strength.NetSection}, {@link org.hammerscale.strength.Bearing}: what
  *       is left of the strap at its holes?

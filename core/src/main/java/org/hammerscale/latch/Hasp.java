@@ -77,8 +77,8 @@ public final class Hasp {
     Measure<Length> across =
         inLine ? wire() : staple.insideWidth().to(unit).add(wire().multiply(2));
     Measure<Length> wide = across.add(clearance.multiply(2));
-    Measure<Length> near = Measure.of(near(Notes.NONE), unit);
-    Measure<Length> far = Measure.of(far(Notes.NONE), unit);
+    Measure<Length> near = Measure.of(swept().near(Notes.NONE), unit);
+    Measure<Length> far = Measure.of(swept().far(Notes.NONE), unit);
     Graduation<Length> rule = asked.rule;
     this.from = rule == null ? near : rule.downTo(near).to(unit);
     this.to = rule == null ? far : rule.upTo(far).to(unit);
@@ -203,12 +203,12 @@ public final class Hasp {
 
   /** {@return how the slot's beginning was found, before a rule} */
   public Working slotFromWorking() {
-    return Notes.taken("near end of a hasp's slot", unit, this::near).withSource(CIRCLES);
+    return Notes.taken("near end of a hasp's slot", unit, swept()::near).withSource(CIRCLES);
   }
 
   /** {@return how the slot's end was found, before a rule} */
   public Working slotToWorking() {
-    return Notes.taken("far end of a hasp's slot", unit, this::far).withSource(CIRCLES);
+    return Notes.taken("far end of a hasp's slot", unit, swept()::far).withSource(CIRCLES);
   }
 
   /**
@@ -351,71 +351,17 @@ public final class Hasp {
     }
   }
 
-  private boolean isRoundOnTop() {
-    return inLine && staple.hasRoundCrown();
-  }
-
-  /** Near end: the least circle that the staple describes, where it leaves the underside. */
-  private double near(Notes n) {
-    double x = n.given("x", "near side of the staple", stapledAt.in(unit));
-    double u = n.given("u", "pin above the underside", pinAbove.in(unit));
-    double h = n.given("H", "top of the staple", staple.heightOverAll().in(unit));
-    double c = n.given("c", "working clearance", clearance.in(unit));
-    if (u < 0) {
-      return n.length("p", "slot begins", "x − c", x - c);
-    }
-    double least;
-    double r = stapleLength().in(unit) / 2;
-    if (isRoundOnTop() && h - r < u) {
-      n.given("r", "radius of the crown", r);
-      double m = n.length("m", "middle of the staple", "x + r", x + r);
-      double up = n.length("v", "pin above the crown's middle", "u − (H − r)", u - (h - r));
-      least = n.length("ρ", "nearest point", "√(m² + v²) − r", Math.sqrt(m * m + up * up) - r);
-    } else if (h < u) {
-      double up = n.length("v", "pin above the staple", "u − H", u - h);
-      least = n.length("ρ", "nearest point", "√(x² + v²)", Math.sqrt(x * x + up * up));
-    } else {
-      least = n.length("ρ", "nearest point", "x", x);
-    }
-    return n.length("p", "slot begins", "√(ρ² − u²) − c", Math.sqrt(least * least - u * u) - c);
-  }
-
-  /**
-   * Far end: the largest circle that the staple describes, where the strap is nearest to the pin.
-   */
-  private double far(Notes n) {
-    double x = n.given("x", "near side of the staple", stapledAt.in(unit));
-    double l = n.given("l", "staple along the hasp", stapleLength().in(unit));
-    double u = n.given("u", "pin above the underside", pinAbove.in(unit));
-    double h = n.given("H", "top of the staple", staple.heightOverAll().in(unit));
-    double t = n.given("t", "thickness of the hasp", thickness().in(unit));
-    double c = n.given("c", "working clearance", clearance.in(unit));
-    double level = u < 0 ? -u : Math.max(0, u - t);
-    String how = u < 0 ? "0 − u" : u > t ? "u − t" : "0 u";
-    double y = n.length("y", "level of the strap nearest to the pin", how, level);
-    double most;
-    if (isRoundOnTop()) {
-      double r = n.length("r", "radius of the crown", "l / 2", l / 2);
-      if (h - r < Math.min(u, t)) {
-        // What stands over the strap is narrower than what stands in it.
-        return n.length("p", "slot ends", "x + l + c", x + l + c);
-      }
-      double v = n.length("v", "crown's middle above the pin", "H − r − u", h - r - u);
-      double m = n.length("m", "middle of the staple", "x + r", x + r);
-      most =
-          v >= 0
-              ? n.length("ρ", "farthest point", "√(m² + v²) + r", Math.sqrt(m * m + v * v) + r)
-              : n.length(
-                  "ρ", "farthest point", "√((x + l)² + v²)", Math.sqrt((x + l) * (x + l) + v * v));
-    } else {
-      double v = n.length("v", "top above the pin", "H − u", h - u);
-      double corner = Math.sqrt((x + l) * (x + l) + v * v);
-      most = n.length("ρ", "farthest point", "√((x + l)² + v²)", corner);
-    }
-    double swung = Math.sqrt(most * most - y * y);
-    return swung >= x + l
-        ? n.length("p", "slot ends", "√(ρ² − y²) + c", swung + c)
-        : n.length("p", "slot ends", "x + l + c", x + l + c);
+  /** What the staple cuts out of the strap as it lifts. */
+  private HaspSlot swept() {
+    boolean isRound = inLine && staple.hasRoundCrown();
+    return new HaspSlot(
+        stapledAt.in(unit),
+        stapleLength().in(unit),
+        pinAbove.in(unit),
+        staple.heightOverAll().in(unit),
+        thickness().in(unit),
+        clearance.in(unit),
+        isRound);
   }
 
   /** Strap and slot. */

@@ -38,6 +38,10 @@ import org.hammerscale.working.Working;
 public final class Bracket {
   private static final Source STATICS =
       Source.computed("moments about the foot, pulls grow with the height above it");
+  private static final Caution GUSTS =
+      Caution.danger(
+          "a sign swings and tugs in gusts: take the wind's pressure that the local code asks for, and"
+              + " have what hangs over people checked by a licensed engineer");
   private static final int MOST = 100;
 
   private final Measure<Force> load;
@@ -45,25 +49,32 @@ public final class Bracket {
   private final List<Measure<Length>> heights;
   private final boolean onLowest;
 
+  /** Whether wind pushes it along the wall, so that its heights are distances from its side. */
+  private final boolean blown;
+
   private Bracket(
       Measure<Force> load,
       Measure<Length> distance,
       List<Measure<Length>> heights,
-      boolean onLowest) {
+      boolean onLowest,
+      boolean blown) {
     this.load = load;
     this.distance = distance;
     this.heights = heights;
     this.onLowest = onLowest;
+    this.blown = blown;
   }
 
   /** A bracket under its load, to be screwed to the wall. */
   public static final class Unscrewed {
     private final Measure<Force> load;
     private final Measure<Length> distance;
+    private final boolean blown;
 
-    private Unscrewed(Measure<Force> load, Measure<Length> distance) {
+    private Unscrewed(Measure<Force> load, Measure<Length> distance, boolean blown) {
       this.load = load;
       this.distance = distance;
+      this.blown = blown;
     }
 
     /**
@@ -83,13 +94,18 @@ public final class Bracket {
       for (Quantity<Length> height : heights) {
         all.add(Arguments.positive("height", height));
       }
-      return new Bracket(load, distance, List.copyOf(all), false);
+      return new Bracket(load, distance, List.copyOf(all), false, blown);
     }
 
     /** Load and distance. */
     @Override
     public String toString() {
-      return "bracket under " + load + " at " + distance + ", not screwed yet";
+      return "bracket "
+          + (blown ? "blown on by " : "under ")
+          + load
+          + " at "
+          + distance
+          + ", not screwed yet";
     }
   }
 
@@ -102,8 +118,7 @@ public final class Bracket {
    * @throws IllegalArgumentException if an argument is not more than zero
    */
   public static Unscrewed carrying(Quantity<Force> load, Quantity<Length> distance) {
-    return new Unscrewed(
-        Arguments.positiveForce("load", load), Arguments.positive("distance", distance));
+    return unscrewed(load, distance, false);
   }
 
   /**
@@ -122,7 +137,13 @@ public final class Bracket {
     double metres = Arguments.positiveArea("sign", sign).in(ShopUnits.SQUARE_METRE);
     Measure<Force> force = Measure.of(pascals * metres, ShopUnits.NEWTON);
     boolean customary = StressUnits.ofPressure(Measure.from(wind)).equals(StressUnits.CUSTOMARY);
-    return carrying(customary ? force.to(ShopUnits.POUND_FORCE) : force, distance);
+    return unscrewed(customary ? force.to(ShopUnits.POUND_FORCE) : force, distance, true);
+  }
+
+  private static Unscrewed unscrewed(
+      Quantity<Force> load, Quantity<Length> distance, boolean blown) {
+    return new Unscrewed(
+        Arguments.positiveForce("load", load), Arguments.positive("distance", distance), blown);
   }
 
   /**
@@ -139,7 +160,7 @@ public final class Bracket {
               + lowest
               + "; set a screw higher");
     }
-    return new Bracket(load, distance, heights, true);
+    return new Bracket(load, distance, heights, true, blown);
   }
 
   /** {@return what presses down on it} */
@@ -208,9 +229,12 @@ public final class Bracket {
     return load.withValue(resultant(Notes.NONE, screw));
   }
 
-  /** {@return that plate and wall give, and that no design is certified} */
+  /** {@return that plate and wall give, of gusts, and that no design is certified} */
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
+    if (blown) {
+      cautions.add(GUSTS);
+    }
     cautions.add(
         Caution.limit(
             "a thin plate bends and a soft wall gives, so that the foot moves up and the top screw is"
@@ -230,7 +254,7 @@ public final class Bracket {
    */
   public Working working(int screw) {
     checked(screw);
-    return taken("pull on screw " + screw + turning(), n -> pull(n, screw));
+    return taken("pull " + by() + "on screw " + screw + turning(), n -> pull(n, screw));
   }
 
   /**
@@ -242,7 +266,12 @@ public final class Bracket {
    */
   public Working resultantWorking(int screw) {
     checked(screw);
-    return taken("pull and shear of screw " + screw + turning(), n -> resultant(n, screw));
+    return taken(
+        "pull and shear " + by() + "of screw " + screw + turning(), n -> resultant(n, screw));
+  }
+
+  private String by() {
+    return blown ? "by the wind " : "";
   }
 
   private String turning() {
@@ -257,14 +286,15 @@ public final class Bracket {
 
   private double pull(Notes n, int screw) {
     Unit<Length> unit = distance.getUnit();
-    double w = n.value("W", "load", "", load.getValue(), load.getUnit());
-    double e = n.given("e", "load from the wall", distance.getValue());
+    double w = n.value("W", blown ? "wind" : "load", "", load.getValue(), load.getUnit());
+    double e = n.given("e", (blown ? "wind" : "load") + " from the wall", distance.getValue());
     double foot = onLowest ? lowest().in(unit) : 0;
     double squares = 0;
     StringBuilder formula = new StringBuilder();
     for (int i = 0; i < heights.size(); i++) {
       String symbol = "y" + Subscripts.of(i + 1);
-      double y = n.given(symbol, "height of screw " + (i + 1), heights.get(i).in(unit) - foot);
+      String place = (blown ? "from its side, screw " : "height of screw ") + (i + 1);
+      double y = n.given(symbol, place, heights.get(i).in(unit) - foot);
       squares += y * y;
       formula.append(i == 0 ? "" : " + ").append(symbol).append("²");
     }
@@ -278,7 +308,12 @@ public final class Bracket {
     double t = pull(n, screw);
     double w = load.getValue();
     double v =
-        n.value("V", "share down", "W / " + heights.size(), w / heights.size(), load.getUnit());
+        n.value(
+            "V",
+            blown ? "share along the wall" : "share down",
+            "W / " + heights.size(),
+            w / heights.size(),
+            load.getUnit());
     return n.value("R", "both together", "√(T² + V²)", Math.sqrt(t * t + v * v), load.getUnit());
   }
 
@@ -297,7 +332,7 @@ public final class Bracket {
   /** Load, distance and screws. */
   @Override
   public String toString() {
-    return "bracket under "
+    return (blown ? "bracket blown on by " : "bracket under ")
         + load
         + " at "
         + distance

@@ -65,6 +65,17 @@ class BracketTest {
                 megapascals(0.0005), Measure.of(0.3, ShopUnits.SQUARE_METRE), millimetres(450))
             .screwedAt(millimetres(90));
     assertEquals(750, sign.pull(1).in(ShopUnits.NEWTON), 1e-9);
+    Workings.check(sign.working(1), sign.pull(1));
+    assertTrue(sign.working(1).toString().startsWith("pull by the wind on screw 1\n"));
+    assertTrue(sign.working(1).toString().contains("from its side, screw 1"));
+    assertTrue(sign.resultantWorking(1).toString().contains("share along the wall"));
+    assertEquals("bracket blown on by 150 N at 450 mm, 1 screw", sign.toString());
+    assertTrue(sign.cautions().get(0).text().contains("the local code asks for"));
+    assertEquals(
+        "bracket blown on by 150 N at 450 mm, not screwed yet",
+        Bracket.blownOn(
+                megapascals(0.0005), Measure.of(0.3, ShopUnits.SQUARE_METRE), millimetres(450))
+            .toString());
     Bracket customary =
         Bracket.blownOn(
                 Measure.of(0.1, ShopUnits.PSI), Measure.of(100, ShopUnits.SQUARE_INCH), inches(10))

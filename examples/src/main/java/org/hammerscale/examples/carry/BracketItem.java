@@ -17,6 +17,9 @@ public enum BracketItem implements OrderItem {
   BRACE_DOWN(Reading.lengthOr("none", "how far down the plate, such as 150 mm, or none")),
   LOAD(Reading.LOAD),
   LOAD_OUT(Reading.LENGTH),
+  SIGN_WIDE(Reading.lengthOr("none", "how wide the sign is, such as 400 mm, or none")),
+  SIGN_HIGH(Reading.lengthOr("none", "how high the sign is, such as 300 mm, or none")),
+  WIND(Reading.WIND),
   SAFETY(Reading.count(1, 100)),
   WALL(Reading.LENGTH);
 
@@ -34,6 +37,9 @@ public enum BracketItem implements OrderItem {
           BRACE_DOWN,
           LOAD,
           LOAD_OUT,
+          SIGN_WIDE,
+          SIGN_HIGH,
+          WIND,
           SAFETY,
           SetItem.SCREW,
           SetItem.WOOD,

@@ -2,6 +2,7 @@ package org.hammerscale.examples.carry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.measure.quantity.Force;
@@ -25,7 +26,8 @@ record BracketLoad(
     Measure<Force> load,
     Measure<Length> out,
     int safety,
-    Optional<AngleBracket.Brace> brace) {
+    Optional<AngleBracket.Brace> brace,
+    Optional<SignWind> wind) {
   private PermissibleStress permissible() {
     return PermissibleStress.of(Material.MILD_STEEL, safety);
   }
@@ -42,10 +44,20 @@ record BracketLoad(
     return brace.map(it -> StayedArm.carrying(load, out).heldAt(it.out(), it.angleToArm()));
   }
 
-  /** The load under which arm and brace begin to yield, by the safety. */
+  /** The load under which arm and brace begin to yield, by the safety, the wind growing with it. */
   Measure<Force> ofIron() {
-    double most = Math.max(bent() + pulled(), pushed());
-    return load.multiply(permissible().tension().in(ShopUnits.MEGAPASCAL) / most);
+    return load.divide(use());
+  }
+
+  /** How much of what arm and brace may bear is used up; more than one is too much. */
+  private double use() {
+    double most = Math.max(bent() + pulled() + aside(), pushed());
+    return most / permissible().tension().in(ShopUnits.MEGAPASCAL);
+  }
+
+  /** The stress of the arm from the wind. */
+  private double aside() {
+    return wind.map(it -> it.arm().stress(it.force()).in(ShopUnits.MEGAPASCAL)).orElse(0.0);
   }
 
   /** The stress of the arm from bending, in megapascals as those below. */
@@ -83,7 +95,9 @@ record BracketLoad(
               + LoadText.down(most)
               + " that "
               + (iron ? "its bar" : "its top screw")
-              + " may carry, was "
+              + " may carry"
+              + (wind.isPresent() ? " with the wind in proportion" : "")
+              + ", was "
               + LoadText.of(load)
               + (iron
                   ? "; take a thicker bar, or brace it nearer the load"
@@ -93,13 +107,24 @@ record BracketLoad(
 
   void write(SheetText sheet, WallScrews screws, Function<Measure<Length>, String> told) {
     sheet.entry("Carries", "%s asked, %s from the wall", LoadText.of(load), told.apply(out));
-    sheet.entry("", "at most %s by the bar, first yield ÷ %d", LoadText.down(ofIron()), safety);
-    sheet.entry(
-        "",
-        "at most %s by the top screw, pulled by %s, by %s if the plate gives",
-        LoadText.down(screws.mayCarry()),
-        LoadText.up(screws.pull()),
-        LoadText.up(screws.worstPull()));
+    String bar = "first yield ÷ " + safety;
+    if (wind.isEmpty()) {
+      sheet.entry("", "at most %s by the bar, %s", LoadText.down(ofIron()), bar);
+      sheet.entry(
+          "", "at most %s by the top screw, %s", LoadText.down(screws.mayCarry()), pull(screws));
+    }
+    wind.ifPresent(
+        it -> {
+          sheet.entry("", "its top screw %s", pull(screws));
+          it.write(sheet, told);
+          sheet.entry("", "it pulls each screw by %s more", LoadText.up(screws.windPull()));
+          sheet.entry(
+              "Used",
+              "by weight and wind together %s of the bar, %s, and %s of the top screw",
+              percent(use()),
+              bar,
+              percent(screws.use()));
+        });
     stayed()
         .ifPresent(
             it ->
@@ -110,19 +135,41 @@ record BracketLoad(
                     LoadText.up(it.stay())));
   }
 
-  /** Tells how the stresses of a braced bracket come together, which no working does. */
+  private static String pull(WallScrews screws) {
+    return "pulled by "
+        + LoadText.up(screws.pull())
+        + ", by "
+        + LoadText.up(screws.worstPull())
+        + " if the plate gives";
+  }
+
+  private static String percent(double use) {
+    return (int) Math.ceil(100 * use) + " %";
+  }
+
+  /** Tells how the stresses of an arm come together, which no working does. */
   void more(SheetText sheet) {
+    if (brace.isEmpty() && wind.isEmpty()) {
+      return;
+    }
+    StringBuilder text = new StringBuilder(stress("arm %.1f MPa of bending", bent()));
     stayed()
         .ifPresent(
             it ->
-                sheet.entry(
-                    "Stress",
-                    "arm %.1f MPa of bending, as an arm of %s, and %.1f MPa of pull along it; brace %.1f"
-                        + " MPa of push",
-                    bent(),
-                    it.bendingLever(),
-                    pulled(),
-                    pushed()));
+                text.append(", as an arm of ")
+                    .append(it.bendingLever())
+                    .append(stress(", %.1f MPa of pull along it", pulled())));
+    if (wind.isPresent()) {
+      text.append(stress(", %.1f MPa sideways by the wind", aside()));
+    }
+    if (brace.isPresent()) {
+      text.append(stress("; brace %.1f MPa of push", pushed()));
+    }
+    sheet.entry("Stress", "%s", text);
+  }
+
+  private static String stress(String format, double megapascals) {
+    return String.format(Locale.ROOT, format, megapascals);
   }
 
   List<Working> workings(WallScrews screws) {
@@ -136,6 +183,11 @@ record BracketLoad(
         .ifPresent(it -> all.addAll(List.of(it.leverWorking(), it.working(), it.thrustWorking())));
     all.add(screws.bracket().working(screws.highest()));
     all.add(screws.worst().working(screws.highest()));
+    wind.ifPresent(
+        it -> {
+          all.add(it.arm().stressWorking(it.force()));
+          all.add(it.sideways().working(1));
+        });
     ScrewChoice top = screws.top();
     all.add(top.working(top.governing()));
     all.add(screws.countersink().working());

@@ -46,7 +46,8 @@ public final class BracketOrder extends PartsOrder {
           Map.entry("down", BracketItem.BRACE_DOWN),
           Map.entry("out", BracketItem.BRACE_OUT),
           Map.entry("upper", BracketItem.BRACE_OUT),
-          Map.entry("brace", BracketItem.BRACE_OUT));
+          Map.entry("brace", BracketItem.BRACE_OUT),
+          Map.entry("sign", BracketItem.SIGN_WIDE));
 
   private final BracketLoad bearing;
   private final WallScrews screws;
@@ -63,13 +64,15 @@ public final class BracketOrder extends PartsOrder {
     Measure<Force> load = job.measure(BracketItem.LOAD, Force.class);
     Measure<Length> out = job.length(BracketItem.LOAD_OUT);
     int safety = job.count(BracketItem.SAFETY);
-    this.bearing = new BracketLoad(bar, load, out, safety, iron.brace());
     Measure<Length>[] heights = array(job.lengths(BracketItem.SCREWS_AT));
+    Optional<SignWind> wind = SignWind.of(job, bar.section(), heights.length);
+    this.bearing = new BracketLoad(bar, load, out, safety, iron.brace(), wind);
     Bracket bracket = Bracket.carrying(load, out).screwedAt(heights);
     this.screws =
         WallScrews.of(
             job.as(Screw.class, SetItem.SCREW),
             bracket,
+            wind,
             bar,
             iron.straightPlate(),
             job.as(Wood.class, SetItem.WOOD),
@@ -191,7 +194,9 @@ public final class BracketOrder extends PartsOrder {
 
   @Override
   protected List<Caution> warnings() {
-    List<Caution> cautions = new ArrayList<>(screws.bracket().cautions());
+    List<Caution> cautions = new ArrayList<>();
+    screws.wind().ifPresent(it -> cautions.addAll(it.sideways().cautions()));
+    cautions.addAll(screws.bracket().cautions());
     cautions.addAll(screws.top().cautions());
     cautions.addAll(iron.cautions());
     return cautions;

@@ -3,6 +3,7 @@ package org.hammerscale.examples.carry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Force;
@@ -28,7 +29,12 @@ import org.hammerscale.units.Measures;
  * The screws of a bracket, one above another in upright wood: where, and what the top one holds.
  */
 record WallScrews(
-    Screw screw, Bracket bracket, Countersink countersink, Wood wood, StrapScrews hold) {
+    Screw screw,
+    Bracket bracket,
+    Optional<SignWind> wind,
+    Countersink countersink,
+    Wood wood,
+    StrapScrews hold) {
   /**
    * Uses grow with the load, so that so small a part of it tells them where all of it is refused.
    */
@@ -42,6 +48,7 @@ record WallScrews(
   static WallScrews of(
       Screw screw,
       Bracket bracket,
+      Optional<SignWind> wind,
       Bar bar,
       Measure<Length> straight,
       Wood wood,
@@ -55,7 +62,7 @@ record WallScrews(
             .into(wall, wood)
             .withSafety(safety)
             .atMost(1);
-    WallScrews screws = new WallScrews(screw, bracket, sunk, wood, hold);
+    WallScrews screws = new WallScrews(screw, bracket, wind, sunk, wood, hold);
     screws.under(PART);
     return screws;
   }
@@ -72,8 +79,8 @@ record WallScrews(
 
   /** The top screw under a part of the load. */
   private ScrewChoice under(double part) {
-    return hold.pulledOff(worstPull().multiply(part))
-        .pushedAcross(bracket.shear().multiply(part))
+    return hold.pulledOff(worstPull().add(windPull()).multiply(part))
+        .pushedAcross(across().multiply(part))
         .bestOf(ScrewSeries.of("ordered", List.of(screw.shank()), List.of(screw.length())));
   }
 
@@ -148,10 +155,28 @@ record WallScrews(
     return worst().pull(highest());
   }
 
-  /** The load under which the top screw is used up. */
-  Measure<Force> mayCarry() {
+  /** The pull of the wind on each screw. */
+  Measure<Force> windPull() {
+    Measure<Force> none = bracket.load().withValue(0);
+    return wind.map(it -> none.add(it.sideways().pull(1))).orElse(none);
+  }
+
+  /** What each bears across itself: weight down, and wind along the wall. */
+  private Measure<Force> across() {
+    Measure<Force> down = bracket.shear();
+    double aside = wind.map(it -> it.sideways().shear().in(down.getUnit())).orElse(0.0);
+    return down.withValue(Math.hypot(down.getValue(), aside));
+  }
+
+  /** How much of what the top screw may bear is used up; more than one is too much. */
+  double use() {
     ScrewChoice top = under(PART);
-    return bracket.load().multiply(PART / top.use(top.governing()));
+    return top.use(top.governing()) / PART;
+  }
+
+  /** The load under which the top screw is used up, the wind growing with it. */
+  Measure<Force> mayCarry() {
+    return bracket.load().divide(use());
   }
 
   /** Their heights from the foot, the lowest first. */

@@ -121,7 +121,12 @@ public final class OrderColumn {
 
   /** A length, if it is not none. */
   public Optional<Measure<Length>> lengthIfAny(OrderItem item) {
-    return ((Optional<?>) value(item)).map(each -> ((Measure<?>) each).asType(Length.class));
+    return measureIfAny(item, Length.class);
+  }
+
+  /** A measure of a kind, if it is not none. */
+  public <Q extends Quantity<Q>> Optional<Measure<Q>> measureIfAny(OrderItem item, Class<Q> kind) {
+    return ((Optional<?>) value(item)).map(each -> ((Measure<?>) each).asType(kind));
   }
 
   public int count(OrderItem item) {

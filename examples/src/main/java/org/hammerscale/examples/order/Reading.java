@@ -107,6 +107,13 @@ public record Reading<T>(String accepted, Function<String, ? extends T> reader, 
                       : Measures.megapascals(number(text, "MPa", 9999))),
           Measures.megapascals(100));
 
+  /** How the wind presses on what stands in its way, if that is asked. */
+  public static final Reading<Optional<Measure<Pressure>>> WIND =
+      new Reading<>(
+          "the wind's pressure such as 500 Pa or 10 psf, or none",
+          text -> text.equals(NONE) ? Optional.empty() : Optional.of(positive(wind(text))),
+          Optional.empty());
+
   public static final Reading<Measure<Time>> MINUTES =
       new Reading<>(
           "minutes up to 60, such as 0.5 min",
@@ -197,6 +204,13 @@ public record Reading<T>(String accepted, Function<String, ? extends T> reader, 
       known.put(each.name().toLowerCase(Locale.ROOT), each);
     }
     return oneOf(known);
+  }
+
+  /** Pounds on the square foot are a hundred and forty-fourth on the square inch. */
+  private static Measure<Pressure> wind(String text) {
+    return text.endsWith("psf")
+        ? Measure.of(number(text, "psf", 9999) / 144, ShopUnits.PSI)
+        : Measure.of(number(text, "Pa", 99_999), ShopUnits.PASCAL);
   }
 
   private static Section section(String text) {

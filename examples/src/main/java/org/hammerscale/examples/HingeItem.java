@@ -1,43 +1,46 @@
 package org.hammerscale.examples;
 
 import java.util.List;
-import java.util.Optional;
 import org.hammerscale.examples.order.OrderItem;
 import org.hammerscale.examples.order.Reading;
 import org.hammerscale.examples.order.SetItem;
 import org.hammerscale.hinge.Hand;
 import org.hammerscale.hinge.Hanging;
-import org.jspecify.annotations.Nullable;
 
 /** What an order file says of strap hinges alone. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-enum HingeItem implements OrderItem {
-  HAND(Reading.oneOf(Hand.values())),
-  PAIRS(Reading.count(1, 1000)),
-  BAR_WIDTH(Reading.LENGTH),
-  BAR_THICKNESS(Reading.LENGTH, BAR_WIDTH),
-  PIN(Reading.LENGTH),
-  KNUCKLES(Reading.count(2, 15)),
-  JOINT_GAP(Reading.LENGTH_OR_ZERO),
-  OPENING(Reading.OPENING),
-  HUNG(Reading.oneOf(Hanging.values())),
-  DOOR_LEAF(Reading.LENGTH),
-  DOOR_TAPER(Reading.LENGTH_OR_ZERO, DOOR_LEAF),
-  POST_LEAF(Reading.LENGTH),
-  POST_TAPER(Reading.LENGTH_OR_ZERO, POST_LEAF),
-  TIP_WIDTH(Reading.LENGTH, BAR_WIDTH),
-  TIP_THICKNESS(Reading.LENGTH, BAR_THICKNESS),
-  TIME_AT_HEAT(Reading.MINUTES),
-  BARREL_WORK(Reading.MINUTES),
-  TAPER_WORK(WorkRate.READING),
-  DOOR_HOLES(Reading.count(1, 50)),
-  DOOR_SEAMS(Texts.SEAMS),
-  POST_HOLES(Reading.count(1, 50)),
-  POST_SEAMS(Texts.SEAMS),
-  SEAM_WIDTH(Reading.LENGTH_OR_ZERO),
-  CENTRES(
-      Reading.lengthOr(
-          "none", "from one hinge of the door to the next, such as 40 in or 1 m, or none"));
+final class HingeItem {
+  static final OrderItem HAND = OrderItem.of("hand", Reading.oneOf(Hand.values()));
+  static final OrderItem PAIRS = OrderItem.of("pairs", Reading.count(1, 1000));
+  static final OrderItem BAR_WIDTH = OrderItem.of("bar width", Reading.LENGTH);
+  static final OrderItem BAR_THICKNESS =
+      OrderItem.of("bar thickness", Reading.LENGTH).atMost(BAR_WIDTH);
+  static final OrderItem PIN = OrderItem.of("pin", Reading.LENGTH);
+  static final OrderItem KNUCKLES = OrderItem.of("knuckles", Reading.count(2, 15));
+  static final OrderItem JOINT_GAP = OrderItem.of("joint gap", Reading.LENGTH_OR_ZERO);
+  static final OrderItem OPENING = OrderItem.of("opening", Reading.OPENING);
+  static final OrderItem HUNG = OrderItem.of("hung", Reading.oneOf(Hanging.values()));
+  static final OrderItem DOOR_LEAF = OrderItem.of("door leaf", Reading.LENGTH);
+  static final OrderItem DOOR_TAPER =
+      OrderItem.of("door taper", Reading.LENGTH_OR_ZERO).atMost(DOOR_LEAF);
+  static final OrderItem POST_LEAF = OrderItem.of("post leaf", Reading.LENGTH);
+  static final OrderItem POST_TAPER =
+      OrderItem.of("post taper", Reading.LENGTH_OR_ZERO).atMost(POST_LEAF);
+  static final OrderItem TIP_WIDTH = OrderItem.of("tip width", Reading.LENGTH).atMost(BAR_WIDTH);
+  static final OrderItem TIP_THICKNESS =
+      OrderItem.of("tip thickness", Reading.LENGTH).atMost(BAR_THICKNESS);
+  static final OrderItem TIME_AT_HEAT = OrderItem.of("time at heat", Reading.MINUTES);
+  static final OrderItem BARREL_WORK = OrderItem.of("barrel work", Reading.MINUTES);
+  static final OrderItem TAPER_WORK = OrderItem.of("taper work", WorkRate.READING);
+  static final OrderItem DOOR_HOLES = OrderItem.of("door holes", Reading.count(1, 50));
+  static final OrderItem DOOR_SEAMS = OrderItem.of("door seams", Texts.SEAMS);
+  static final OrderItem POST_HOLES = OrderItem.of("post holes", Reading.count(1, 50));
+  static final OrderItem POST_SEAMS = OrderItem.of("post seams", Texts.SEAMS);
+  static final OrderItem SEAM_WIDTH = OrderItem.of("seam width", Reading.LENGTH_OR_ZERO);
+  static final OrderItem CENTRES =
+      OrderItem.of(
+          "centres",
+          Reading.lengthOr(
+              "none", "from one hinge of the door to the next, such as 40 in or 1 m, or none"));
 
   private static final class Texts {
     static final Reading<?> SEAMS =
@@ -80,25 +83,5 @@ enum HingeItem implements OrderItem {
           CENTRES,
           SetItem.GRADUATION);
 
-  private final Reading<?> reading;
-  private final @Nullable HingeItem limit;
-
-  HingeItem(Reading<?> reading) {
-    this(reading, null);
-  }
-
-  HingeItem(Reading<?> reading, @Nullable HingeItem limit) {
-    this.reading = reading;
-    this.limit = limit;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
-
-  @Override
-  public Optional<HingeItem> limit() {
-    return Optional.ofNullable(limit);
-  }
+  private HingeItem() {}
 }

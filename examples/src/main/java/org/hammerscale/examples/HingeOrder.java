@@ -15,6 +15,7 @@ import org.hammerscale.examples.order.Blame;
 import org.hammerscale.examples.order.Cut;
 import org.hammerscale.examples.order.Order;
 import org.hammerscale.examples.order.OrderColumn;
+import org.hammerscale.examples.order.OrderItem;
 import org.hammerscale.examples.order.Part;
 import org.hammerscale.examples.order.Pictures;
 import org.hammerscale.examples.order.Screw;
@@ -150,7 +151,7 @@ final class HingeOrder implements Order {
   }
 
   private static Feature[] leaf(
-      Section section, Section tip, OrderColumn job, HingeItem length, HingeItem tapered) {
+      Section section, Section tip, OrderColumn job, OrderItem length, OrderItem tapered) {
     Measure<Length> whole = job.length(length);
     Measure<Length> taper = job.length(tapered);
     List<Feature> features = new ArrayList<>();

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import javax.measure.quantity.Length;
 import org.hammerscale.examples.order.OrderColumn;
+import org.hammerscale.examples.order.OrderItem;
 import org.hammerscale.examples.order.Screw;
 import org.hammerscale.examples.order.SetItem;
 import org.hammerscale.fastening.Countersink;
@@ -98,11 +99,11 @@ final class HolePlan {
         List.copyOf(cautions));
   }
 
-  private static HingeItem seamsOf(Leaf leaf) {
+  private static OrderItem seamsOf(Leaf leaf) {
     return leaf == Leaf.FIRST ? HingeItem.POST_SEAMS : HingeItem.DOOR_SEAMS;
   }
 
-  static HingeItem holesOf(Leaf leaf) {
+  static OrderItem holesOf(Leaf leaf) {
     return leaf == Leaf.FIRST ? HingeItem.POST_HOLES : HingeItem.DOOR_HOLES;
   }
 

@@ -6,13 +6,12 @@ import org.hammerscale.examples.order.Reading;
 import org.hammerscale.examples.order.SetItem;
 
 /** What an order file says of a row of pickets alone. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-enum PicketItem implements OrderItem {
-  SPAN(Reading.LENGTH),
-  SPHERE(Reading.LENGTH),
-  TOLERANCE(Reading.LENGTH_OR_ZERO),
-  RAKE(Reading.SLOPE),
-  LENGTH(Reading.LENGTH);
+final class PicketItem {
+  static final OrderItem SPAN = OrderItem.of("span", Reading.LENGTH);
+  static final OrderItem SPHERE = OrderItem.of("sphere", Reading.LENGTH);
+  static final OrderItem TOLERANCE = OrderItem.of("tolerance", Reading.LENGTH_OR_ZERO);
+  static final OrderItem RAKE = OrderItem.of("rake", Reading.SLOPE);
+  static final OrderItem LENGTH = OrderItem.of("length", Reading.LENGTH);
 
   /** All that a job says, in the order of the work. */
   static final List<OrderItem> ALL =
@@ -28,14 +27,5 @@ enum PicketItem implements OrderItem {
           SetItem.KERF,
           SetItem.GRADUATION);
 
-  private final Reading<?> reading;
-
-  PicketItem(Reading<?> reading) {
-    this.reading = reading;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
+  private PicketItem() {}
 }

@@ -133,11 +133,6 @@ public final class BracketOrder extends PartsOrder {
   }
 
   @Override
-  protected List<Part> marked() {
-    return parts.subList(0, 1);
-  }
-
-  @Override
   protected void work(SheetText sheet) {
     marks(sheet, parts.get(0), "the plate's foot");
     sheet.entry(

@@ -6,15 +6,15 @@ import org.hammerscale.examples.order.Reading;
 import org.hammerscale.examples.order.SetItem;
 
 /** What an order file says of a carrying hook alone. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-public enum CarryingHookItem implements OrderItem {
-  EYE(Reading.LENGTH),
-  SHANK(Reading.LENGTH),
-  INSIDE(Reading.LENGTH),
-  TIP(Reading.LENGTH_OR_ZERO),
-  BEYOND_CENTRE(Reading.LENGTH_OR_ZERO),
-  LOAD(Reading.LOAD),
-  SAFETY(Reading.count(1, 100));
+public final class CarryingHookItem {
+  public static final OrderItem EYE = OrderItem.of("eye", Reading.LENGTH);
+  public static final OrderItem SHANK = OrderItem.of("shank", Reading.LENGTH);
+  public static final OrderItem INSIDE = OrderItem.of("inside", Reading.LENGTH);
+  public static final OrderItem TIP = OrderItem.of("tip", Reading.LENGTH_OR_ZERO);
+  public static final OrderItem BEYOND_CENTRE =
+      OrderItem.of("beyond centre", Reading.LENGTH_OR_ZERO);
+  public static final OrderItem LOAD = OrderItem.of("load", Reading.LOAD);
+  public static final OrderItem SAFETY = OrderItem.of("safety", Reading.count(1, 100));
 
   /** All that a job says, in the order of the work. */
   public static final List<OrderItem> ALL =
@@ -33,14 +33,5 @@ public enum CarryingHookItem implements OrderItem {
           SetItem.KERF,
           SetItem.GRADUATION);
 
-  private final Reading<?> reading;
-
-  CarryingHookItem(Reading<?> reading) {
-    this.reading = reading;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
+  private CarryingHookItem() {}
 }

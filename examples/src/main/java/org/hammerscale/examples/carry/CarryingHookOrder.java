@@ -82,11 +82,6 @@ public final class CarryingHookOrder extends PartsOrder {
   }
 
   @Override
-  protected List<Part> marked() {
-    return parts();
-  }
-
-  @Override
   protected void work(SheetText sheet) {
     marks(sheet, part, "the eye's end");
     sheet.entry(

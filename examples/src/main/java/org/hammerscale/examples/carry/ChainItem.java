@@ -14,12 +14,11 @@ import org.hammerscale.examples.order.SetItem;
 import org.hammerscale.units.Measure;
 
 /** What an order file says of a chain alone. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-public enum ChainItem implements OrderItem {
-  LINK_LENGTH(Texts.inside("40 mm")),
-  LINK_WIDTH(Texts.inside("14 mm")),
-  LENGTH(Texts.REACH),
-  WELD(Reading.oneOf(Texts.welds()));
+public final class ChainItem {
+  public static final OrderItem LINK_LENGTH = OrderItem.of("link length", Texts.inside("40 mm"));
+  public static final OrderItem LINK_WIDTH = OrderItem.of("link width", Texts.inside("14 mm"));
+  public static final OrderItem LENGTH = OrderItem.of("length", Texts.REACH);
+  public static final OrderItem WELD = OrderItem.of("weld", Reading.oneOf(Texts.welds()));
 
   /** How long a chain is to be: over all at least, or of so many links. */
   record Reach(Optional<Measure<Length>> length, int links) {
@@ -76,14 +75,5 @@ public enum ChainItem implements OrderItem {
           SetItem.KERF,
           SetItem.GRADUATION);
 
-  private final Reading<?> reading;
-
-  ChainItem(Reading<?> reading) {
-    this.reading = reading;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
+  private ChainItem() {}
 }

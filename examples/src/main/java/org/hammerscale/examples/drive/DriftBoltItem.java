@@ -1,21 +1,19 @@
 package org.hammerscale.examples.drive;
 
 import java.util.List;
-import java.util.Optional;
 import org.hammerscale.examples.order.OrderItem;
 import org.hammerscale.examples.order.Reading;
 import org.hammerscale.examples.order.SetItem;
 
 /** What an order file says of a drift bolt alone. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-public enum DriftBoltItem implements OrderItem {
-  HEAD_ACROSS(Reading.LENGTH),
-  HEAD_HIGH(Reading.LENGTH),
-  WASHER(Reading.LENGTH_OR_ZERO),
-  THROUGH(Reading.LENGTH),
-  TIMBER(Reading.LENGTH),
-  DEPTH(Reading.LENGTH),
-  LOAD(Reading.LOAD);
+public final class DriftBoltItem {
+  public static final OrderItem HEAD_ACROSS = OrderItem.of("head across", Reading.LENGTH);
+  public static final OrderItem HEAD_HIGH = OrderItem.of("head high", Reading.LENGTH);
+  public static final OrderItem WASHER = OrderItem.of("washer", Reading.LENGTH_OR_ZERO);
+  public static final OrderItem THROUGH = OrderItem.of("through", Reading.LENGTH);
+  public static final OrderItem TIMBER = OrderItem.of("timber", Reading.LENGTH);
+  public static final OrderItem DEPTH = OrderItem.of("depth", Reading.LENGTH).atMost(TIMBER);
+  public static final OrderItem LOAD = OrderItem.of("load", Reading.LOAD);
 
   /** All that a job says, in the order of the work. */
   public static final List<OrderItem> ALL =
@@ -35,19 +33,5 @@ public enum DriftBoltItem implements OrderItem {
           SetItem.KERF,
           SetItem.GRADUATION);
 
-  private final Reading<?> reading;
-
-  DriftBoltItem(Reading<?> reading) {
-    this.reading = reading;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
-
-  @Override
-  public Optional<OrderItem> limit() {
-    return this == DEPTH ? Optional.of(TIMBER) : Optional.empty();
-  }
+  private DriftBoltItem() {}
 }

@@ -95,11 +95,6 @@ public final class DriftBoltOrder extends PartsOrder {
   }
 
   @Override
-  protected List<Part> marked() {
-    return parts();
-  }
-
-  @Override
   protected void work(SheetText sheet) {
     marks(sheet, part, "the head's end");
     List<Measure<Length>> marks = part.marks();

@@ -1,25 +1,23 @@
 package org.hammerscale.examples.drive;
 
 import java.util.List;
-import java.util.Optional;
 import org.hammerscale.examples.order.OrderItem;
 import org.hammerscale.examples.order.Reading;
 import org.hammerscale.examples.order.SetItem;
 
 /** What an order file says of a pair of driven pintles alone. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-public enum PintleItem implements OrderItem {
-  PIN(Reading.LENGTH),
-  BARREL(Reading.LENGTH),
-  WASHERS(Reading.LENGTH_OR_ZERO),
-  PROJECTION(Reading.LENGTH),
-  POINT(Reading.LENGTH),
-  DEPTH(Reading.LENGTH),
-  POST(Reading.LENGTH),
-  DOOR(Reading.LOAD),
-  DOOR_WIDTH(Reading.LENGTH),
-  CENTRES(Reading.LENGTH),
-  SAFETY(Reading.count(1, 100));
+public final class PintleItem {
+  public static final OrderItem PIN = OrderItem.of("pin", Reading.LENGTH);
+  public static final OrderItem BARREL = OrderItem.of("barrel", Reading.LENGTH);
+  public static final OrderItem WASHERS = OrderItem.of("washers", Reading.LENGTH_OR_ZERO);
+  public static final OrderItem PROJECTION = OrderItem.of("projection", Reading.LENGTH);
+  public static final OrderItem POINT = OrderItem.of("point", Reading.LENGTH);
+  public static final OrderItem POST = OrderItem.of("post", Reading.LENGTH);
+  public static final OrderItem DEPTH = OrderItem.of("depth", Reading.LENGTH).atMost(POST);
+  public static final OrderItem DOOR = OrderItem.of("door", Reading.LOAD);
+  public static final OrderItem DOOR_WIDTH = OrderItem.of("door width", Reading.LENGTH);
+  public static final OrderItem CENTRES = OrderItem.of("centres", Reading.LENGTH);
+  public static final OrderItem SAFETY = OrderItem.of("safety", Reading.count(1, 100));
 
   /** All that a job says, in the order of the work. */
   public static final List<OrderItem> ALL =
@@ -43,19 +41,5 @@ public enum PintleItem implements OrderItem {
           SetItem.KERF,
           SetItem.GRADUATION);
 
-  private final Reading<?> reading;
-
-  PintleItem(Reading<?> reading) {
-    this.reading = reading;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
-
-  @Override
-  public Optional<OrderItem> limit() {
-    return this == DEPTH ? Optional.of(POST) : Optional.empty();
-  }
+  private PintleItem() {}
 }

@@ -90,11 +90,6 @@ public final class PintleOrder extends PartsOrder {
   }
 
   @Override
-  protected List<Part> marked() {
-    return parts();
-  }
-
-  @Override
   protected void work(SheetText sheet) {
     marks(sheet, part, "where the pin ends");
     boolean isDrawn = part.isEstimated();

@@ -8,17 +8,18 @@ import org.hammerscale.examples.order.Reading;
 import org.hammerscale.examples.order.SetItem;
 
 /** What an order file says of a spike alone. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-public enum SpikeItem implements OrderItem {
-  HEAD(Reading.oneOf(SpikeHead.values())),
-  HEAD_ACROSS(Reading.LENGTH),
-  HEAD_HIGH(Reading.LENGTH),
-  POINT(Reading.oneOf(Texts.points())),
-  POINT_LENGTH(Reading.LENGTH),
-  THROUGH(Reading.lengths("thicknesses from the head on, such as 6 mm; 25 mm, or none")),
-  TIMBER(Reading.LENGTH),
-  DEPTH(Texts.depth()),
-  LOAD(Reading.LOAD);
+public final class SpikeItem {
+  public static final OrderItem HEAD = OrderItem.of("head", Reading.oneOf(SpikeHead.values()));
+  public static final OrderItem HEAD_ACROSS = OrderItem.of("head across", Reading.LENGTH);
+  public static final OrderItem HEAD_HIGH = OrderItem.of("head high", Reading.LENGTH);
+  public static final OrderItem POINT = OrderItem.of("point", Reading.oneOf(Texts.points()));
+  public static final OrderItem POINT_LENGTH = OrderItem.of("point length", Reading.LENGTH);
+  public static final OrderItem THROUGH =
+      OrderItem.of(
+          "through", Reading.lengths("thicknesses from the head on, such as 6 mm; 25 mm, or none"));
+  public static final OrderItem TIMBER = OrderItem.of("timber", Reading.LENGTH);
+  public static final OrderItem DEPTH = OrderItem.of("depth", Texts.depth());
+  public static final OrderItem LOAD = OrderItem.of("load", Reading.LOAD);
 
   static final class Texts {
     /** Whether it is a chisel. */
@@ -55,14 +56,5 @@ public enum SpikeItem implements OrderItem {
           SetItem.KERF,
           SetItem.GRADUATION);
 
-  private final Reading<?> reading;
-
-  SpikeItem(Reading<?> reading) {
-    this.reading = reading;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
+  private SpikeItem() {}
 }

@@ -106,11 +106,6 @@ public final class SpikeOrder extends PartsOrder {
   }
 
   @Override
-  protected List<Part> marked() {
-    return parts();
-  }
-
-  @Override
   protected void work(SheetText sheet) {
     marks(sheet, part, "the head's end");
     List<Measure<Length>> marks = part.marks();

@@ -8,14 +8,13 @@ import org.hammerscale.examples.order.Reading;
 import org.hammerscale.examples.order.SetItem;
 
 /** What an order file says of a staple by itself. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-public enum StapleItem implements OrderItem {
-  WIDTH(Reading.LENGTH),
-  HEIGHT(Reading.LENGTH),
-  CROWN(Reading.oneOf(Texts.crowns())),
-  TIMBER(Reading.LENGTH),
-  DEPTH(SpikeItem.Texts.depth()),
-  LOAD(Reading.LOAD);
+public final class StapleItem {
+  public static final OrderItem WIDTH = OrderItem.of("width", Reading.LENGTH);
+  public static final OrderItem HEIGHT = OrderItem.of("height", Reading.LENGTH);
+  public static final OrderItem CROWN = OrderItem.of("crown", Reading.oneOf(Texts.crowns()));
+  public static final OrderItem TIMBER = OrderItem.of("timber", Reading.LENGTH);
+  public static final OrderItem DEPTH = OrderItem.of("depth", SpikeItem.Texts.depth());
+  public static final OrderItem LOAD = OrderItem.of("load", Reading.LOAD);
 
   private static final class Texts {
     /** Whether its corners are square. */
@@ -44,14 +43,5 @@ public enum StapleItem implements OrderItem {
           SetItem.KERF,
           SetItem.GRADUATION);
 
-  private final Reading<?> reading;
-
-  StapleItem(Reading<?> reading) {
-    this.reading = reading;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
+  private StapleItem() {}
 }

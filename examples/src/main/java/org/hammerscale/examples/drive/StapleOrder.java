@@ -88,11 +88,6 @@ public final class StapleOrder extends PartsOrder {
   }
 
   @Override
-  protected List<Part> marked() {
-    return parts();
-  }
-
-  @Override
   protected void work(SheetText sheet) {
     marks(sheet, part, "the end of a point");
     sheet.entry(

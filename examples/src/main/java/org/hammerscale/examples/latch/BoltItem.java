@@ -6,18 +6,18 @@ import org.hammerscale.examples.order.Reading;
 import org.hammerscale.examples.order.SetItem;
 
 /** What an order file says of a slide bolt alone. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-public enum BoltItem implements OrderItem {
-  THROW(Reading.LENGTH),
-  GAP(Reading.LENGTH_OR_ZERO),
-  SET_BACK(Reading.LENGTH_OR_ZERO),
-  STAPLES_APART(Reading.LENGTH),
-  FROM_EDGE(Reading.LENGTH_OR_ZERO),
-  STAPLE_DEPTH(Reading.LENGTH),
-  DROP(Reading.LENGTH_OR_ZERO),
-  SHRINKAGE(Reading.LENGTH_OR_ZERO),
-  KNOB(Reading.lengthOr("tail", "the knob's diameter, such as 4 mm, or tail")),
-  STANDING(Reading.LENGTH);
+public final class BoltItem {
+  public static final OrderItem THROW = OrderItem.of("throw", Reading.LENGTH);
+  public static final OrderItem GAP = OrderItem.of("gap", Reading.LENGTH_OR_ZERO);
+  public static final OrderItem SET_BACK = OrderItem.of("set back", Reading.LENGTH_OR_ZERO);
+  public static final OrderItem STAPLES_APART = OrderItem.of("staples apart", Reading.LENGTH);
+  public static final OrderItem FROM_EDGE = OrderItem.of("from edge", Reading.LENGTH_OR_ZERO);
+  public static final OrderItem STAPLE_DEPTH = OrderItem.of("staple depth", Reading.LENGTH);
+  public static final OrderItem DROP = OrderItem.of("drop", Reading.LENGTH_OR_ZERO);
+  public static final OrderItem SHRINKAGE = OrderItem.of("shrinkage", Reading.LENGTH_OR_ZERO);
+  public static final OrderItem KNOB =
+      OrderItem.of("knob", Reading.lengthOr("tail", "the knob's diameter, such as 4 mm, or tail"));
+  public static final OrderItem STANDING = OrderItem.of("standing", Reading.LENGTH);
 
   /** All that a job says, in the order of the work. */
   public static final List<OrderItem> ALL =
@@ -42,14 +42,5 @@ public enum BoltItem implements OrderItem {
           SetItem.KERF,
           SetItem.GRADUATION);
 
-  private final Reading<?> reading;
-
-  BoltItem(Reading<?> reading) {
-    this.reading = reading;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
+  private BoltItem() {}
 }

@@ -8,16 +8,15 @@ import org.hammerscale.examples.order.Reading;
 import org.hammerscale.examples.order.SetItem;
 
 /** What an order file says of a hasp and its staple alone. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-public enum HaspItem implements OrderItem {
-  HUNG_ON(Reading.ROUND),
-  STAPLE_AT(Reading.LENGTH),
-  LEGS(Reading.oneOf(Texts.legs())),
-  STAPLE_WIDTH(Reading.LENGTH),
-  STAPLE_DEPTH(Reading.LENGTH),
-  SHACKLE(Reading.LENGTH),
-  SHACKLE_ROOM(Reading.LENGTH_OR_ZERO),
-  BEYOND(Reading.LENGTH);
+public final class HaspItem {
+  public static final OrderItem HUNG_ON = OrderItem.of("hung on", Reading.ROUND);
+  public static final OrderItem STAPLE_AT = OrderItem.of("staple at", Reading.LENGTH);
+  public static final OrderItem LEGS = OrderItem.of("legs", Reading.oneOf(Texts.legs()));
+  public static final OrderItem STAPLE_WIDTH = OrderItem.of("staple width", Reading.LENGTH);
+  public static final OrderItem STAPLE_DEPTH = OrderItem.of("staple depth", Reading.LENGTH);
+  public static final OrderItem SHACKLE = OrderItem.of("shackle", Reading.LENGTH);
+  public static final OrderItem SHACKLE_ROOM = OrderItem.of("shackle room", Reading.LENGTH_OR_ZERO);
+  public static final OrderItem BEYOND = OrderItem.of("beyond", Reading.LENGTH);
 
   private static final class Texts {
     /** Whether they stand in line along the hasp. */
@@ -50,14 +49,5 @@ public enum HaspItem implements OrderItem {
           SetItem.KERF,
           SetItem.GRADUATION);
 
-  private final Reading<?> reading;
-
-  HaspItem(Reading<?> reading) {
-    this.reading = reading;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
+  private HaspItem() {}
 }

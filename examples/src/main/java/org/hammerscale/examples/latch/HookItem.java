@@ -8,16 +8,15 @@ import org.hammerscale.examples.order.Reading;
 import org.hammerscale.examples.order.SetItem;
 
 /** What an order file says of a cabin hook alone. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-public enum HookItem implements OrderItem {
-  EYE_ON_DOOR(Reading.LENGTH),
-  DOOR_EYE_OFF(Reading.PLACE),
-  EYE_ON_WALL(Reading.PLACE),
-  WALL_EYE_OFF(Reading.PLACE),
-  HELD_OPEN(Reading.OPENING),
-  STANDING_OFF(Reading.LENGTH),
-  EYES(Reading.oneOf(Texts.eyes())),
-  EYE_DEPTH(Reading.LENGTH);
+public final class HookItem {
+  public static final OrderItem EYE_ON_DOOR = OrderItem.of("eye on door", Reading.LENGTH);
+  public static final OrderItem DOOR_EYE_OFF = OrderItem.of("door eye off", Reading.PLACE);
+  public static final OrderItem EYE_ON_WALL = OrderItem.of("eye on wall", Reading.PLACE);
+  public static final OrderItem WALL_EYE_OFF = OrderItem.of("wall eye off", Reading.PLACE);
+  public static final OrderItem HELD_OPEN = OrderItem.of("held open", Reading.OPENING);
+  public static final OrderItem STANDING_OFF = OrderItem.of("standing off", Reading.LENGTH);
+  public static final OrderItem EYES = OrderItem.of("eyes", Reading.oneOf(Texts.eyes()));
+  public static final OrderItem EYE_DEPTH = OrderItem.of("eye depth", Reading.LENGTH);
 
   private static final class Texts {
     /** Whether they are staples. */
@@ -49,14 +48,5 @@ public enum HookItem implements OrderItem {
           SetItem.KERF,
           SetItem.GRADUATION);
 
-  private final Reading<?> reading;
-
-  HookItem(Reading<?> reading) {
-    this.reading = reading;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
+  private HookItem() {}
 }

@@ -9,25 +9,24 @@ import org.hammerscale.examples.order.SetItem;
 import org.hammerscale.latch.Closing;
 
 /** What an order file says of a thumb latch alone. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-public enum LatchItem implements OrderItem {
-  PATTERN(Reading.oneOf(Texts.patterns())),
-  CLOSES(Reading.oneOf(Closing.values())),
-  DOOR(Reading.LENGTH),
-  BAR_LENGTH(Reading.LENGTH),
-  THUMB(Reading.LENGTH),
-  TRAVEL(Reading.LENGTH),
-  LIFTED_AT(Reading.LENGTH),
-  CAUGHT_AT(Reading.LENGTH),
-  GAP(Reading.LENGTH_OR_ZERO),
-  NOSE(Reading.LENGTH),
-  FLOOR(Reading.LENGTH_OR_ZERO),
-  OVER(Reading.LENGTH_OR_ZERO),
-  DROP(Reading.LENGTH_OR_ZERO),
-  RISE(Reading.LENGTH_OR_ZERO),
-  GRIP(Reading.LENGTH),
-  FINGERS(Reading.LENGTH),
-  FOOT_HOLES(Reading.count(1, 10));
+public final class LatchItem {
+  public static final OrderItem PATTERN = OrderItem.of("pattern", Reading.oneOf(Texts.patterns()));
+  public static final OrderItem CLOSES = OrderItem.of("closes", Reading.oneOf(Closing.values()));
+  public static final OrderItem DOOR = OrderItem.of("door", Reading.LENGTH);
+  public static final OrderItem BAR_LENGTH = OrderItem.of("bar length", Reading.LENGTH);
+  public static final OrderItem THUMB = OrderItem.of("thumb", Reading.LENGTH);
+  public static final OrderItem TRAVEL = OrderItem.of("travel", Reading.LENGTH);
+  public static final OrderItem LIFTED_AT = OrderItem.of("lifted at", Reading.LENGTH);
+  public static final OrderItem CAUGHT_AT = OrderItem.of("caught at", Reading.LENGTH);
+  public static final OrderItem GAP = OrderItem.of("gap", Reading.LENGTH_OR_ZERO);
+  public static final OrderItem NOSE = OrderItem.of("nose", Reading.LENGTH);
+  public static final OrderItem FLOOR = OrderItem.of("floor", Reading.LENGTH_OR_ZERO);
+  public static final OrderItem OVER = OrderItem.of("over", Reading.LENGTH_OR_ZERO);
+  public static final OrderItem DROP = OrderItem.of("drop", Reading.LENGTH_OR_ZERO);
+  public static final OrderItem RISE = OrderItem.of("rise", Reading.LENGTH_OR_ZERO);
+  public static final OrderItem GRIP = OrderItem.of("grip", Reading.LENGTH);
+  public static final OrderItem FINGERS = OrderItem.of("fingers", Reading.LENGTH);
+  public static final OrderItem FOOT_HOLES = OrderItem.of("foot holes", Reading.count(1, 10));
 
   private static final class Texts {
     /** Whether the handle is on a plate. */
@@ -71,14 +70,5 @@ public enum LatchItem implements OrderItem {
           SetItem.KERF,
           SetItem.GRADUATION);
 
-  private final Reading<?> reading;
-
-  LatchItem(Reading<?> reading) {
-    this.reading = reading;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
+  private LatchItem() {}
 }

@@ -6,19 +6,18 @@ import org.hammerscale.examples.order.Reading;
 import org.hammerscale.examples.order.SetItem;
 
 /** What an order file says of a latch's spring alone. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-public enum SpringItem implements OrderItem {
-  LENGTH(Reading.LENGTH),
-  FOOT(Reading.LENGTH),
-  TIP_WIDTH(Reading.LENGTH),
-  HOLES(Reading.count(1, 4)),
-  HOLE(Reading.LENGTH),
-  SET(Reading.LENGTH),
-  TRAVEL(Reading.LENGTH),
-  PRESS(Reading.LOAD),
-  LIMIT(Reading.STRESS),
-  HARDEN(Reading.HEAT),
-  TEMPER(Reading.HEAT);
+public final class SpringItem {
+  public static final OrderItem LENGTH = OrderItem.of("length", Reading.LENGTH);
+  public static final OrderItem FOOT = OrderItem.of("foot", Reading.LENGTH);
+  public static final OrderItem TIP_WIDTH = OrderItem.of("tip width", Reading.LENGTH);
+  public static final OrderItem HOLES = OrderItem.of("holes", Reading.count(1, 4));
+  public static final OrderItem HOLE = OrderItem.of("hole", Reading.LENGTH);
+  public static final OrderItem SET = OrderItem.of("set", Reading.LENGTH);
+  public static final OrderItem TRAVEL = OrderItem.of("travel", Reading.LENGTH);
+  public static final OrderItem PRESS = OrderItem.of("press", Reading.LOAD);
+  public static final OrderItem LIMIT = OrderItem.of("limit", Reading.STRESS);
+  public static final OrderItem HARDEN = OrderItem.of("harden", Reading.HEAT);
+  public static final OrderItem TEMPER = OrderItem.of("temper", Reading.HEAT);
 
   /** All that a job says, in the order of the work. */
   public static final List<OrderItem> ALL =
@@ -40,14 +39,5 @@ public enum SpringItem implements OrderItem {
           SetItem.KERF,
           SetItem.GRADUATION);
 
-  private final Reading<?> reading;
-
-  SpringItem(Reading<?> reading) {
-    this.reading = reading;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
+  private SpringItem() {}
 }

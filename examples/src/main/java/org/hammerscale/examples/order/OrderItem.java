@@ -1,31 +1,60 @@
 package org.hammerscale.examples.order;
 
-import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What a block of an order file says of each of its jobs, and what it may say there. */
-public interface OrderItem {
-  /** Its name as a constant, such as {@code BAR_WIDTH}. */
-  String name();
+public final class OrderItem {
+  private final String label;
+  private final Reading<?> reading;
+  private final @Nullable OrderItem limit;
+  private final boolean ofSet;
+
+  private OrderItem(String label, Reading<?> reading, @Nullable OrderItem limit, boolean ofSet) {
+    this.label = label;
+    this.reading = reading;
+    this.limit = limit;
+    this.ofSet = ofSet;
+  }
+
+  /** An item that is called so in a file, such as {@code bar width}, and how its cells are read. */
+  public static OrderItem of(String label, Reading<?> reading) {
+    return new OrderItem(label, reading, null, false);
+  }
+
+  /** The same, whose length may not be more than that of another. */
+  public OrderItem atMost(OrderItem other) {
+    return new OrderItem(label, reading, other, ofSet);
+  }
+
+  /** The same, which hinges and what belongs to them have in common: {@code as hinges}. */
+  OrderItem ofSet() {
+    return new OrderItem(label, reading, limit, true);
+  }
+
+  /** How it is called in a file. */
+  public String label() {
+    return label;
+  }
 
   /** How its cells are read. */
-  Reading<?> reading();
+  public Reading<?> reading() {
+    return reading;
+  }
 
   /** The item that its length may not be more than. */
-  default Optional<? extends OrderItem> limit() {
-    return Optional.empty();
+  public Optional<OrderItem> limit() {
+    return Optional.ofNullable(limit);
   }
 
-  /**
-   * Whether hinges and what belongs to them have it in common, so that it may be told {@code as
-   * hinges}.
-   */
-  default boolean isOfSet() {
-    return false;
+  /** Whether it may be told {@code as hinges}. */
+  public boolean isOfSet() {
+    return ofSet;
   }
 
-  /** How it is called in a file, such as {@code bar width}. */
-  default String label() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  /** Its label. */
+  @Override
+  public String toString() {
+    return label;
   }
 }

@@ -146,9 +146,11 @@ public abstract class PartsOrder implements Order {
     cautions().forEach(sheet::caution);
   }
 
-  /** The pieces whose marks are told from R, to be drawn as cold bars too. */
+  /** The pieces whose marks are told from R, to be drawn as cold bars too: one that is alone. */
   protected List<Part> marked() {
-    return List.of();
+    List<Part> forged = parts().stream().filter(Part::isForged).toList();
+    boolean isAlone = forged.size() == 1 && forged.get(0).piece().features().size() > 1;
+    return isAlone ? forged : List.of();
   }
 
   /** How each bar cools that parts are forged from. */

@@ -1,35 +1,18 @@
 package org.hammerscale.examples.order;
 
 /** What jobs of several kinds say, so that the parts of a set can have it in common. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-public enum SetItem implements OrderItem {
-  NAME(Reading.TEXT, false),
-  COUNT(Reading.count(1, 1000), false),
-  BAR(Reading.SECTION, true),
-  WIRE(Reading.ROUND, false),
-  CLEARANCE(Reading.LENGTH_OR_ZERO, false),
-  COAT(Reading.LENGTH_OR_ZERO, true),
-  KERF(Reading.LENGTH_OR_ZERO, true),
-  HEAT(Reading.HEAT, true),
-  SCREW(Reading.SCREW, true),
-  WOOD(Reading.WOOD, true),
-  GRADUATION(Reading.GRADUATION, true);
+public final class SetItem {
+  public static final OrderItem NAME = OrderItem.of("name", Reading.TEXT);
+  public static final OrderItem COUNT = OrderItem.of("count", Reading.count(1, 1000));
+  public static final OrderItem BAR = OrderItem.of("bar", Reading.SECTION).ofSet();
+  public static final OrderItem WIRE = OrderItem.of("wire", Reading.ROUND);
+  public static final OrderItem CLEARANCE = OrderItem.of("clearance", Reading.LENGTH_OR_ZERO);
+  public static final OrderItem COAT = OrderItem.of("coat", Reading.LENGTH_OR_ZERO).ofSet();
+  public static final OrderItem KERF = OrderItem.of("kerf", Reading.LENGTH_OR_ZERO).ofSet();
+  public static final OrderItem HEAT = OrderItem.of("heat", Reading.HEAT).ofSet();
+  public static final OrderItem SCREW = OrderItem.of("screw", Reading.SCREW).ofSet();
+  public static final OrderItem WOOD = OrderItem.of("wood", Reading.WOOD).ofSet();
+  public static final OrderItem GRADUATION = OrderItem.of("graduation", Reading.GRADUATION).ofSet();
 
-  private final Reading<?> reading;
-  private final boolean ofSet;
-
-  SetItem(Reading<?> reading, boolean ofSet) {
-    this.reading = reading;
-    this.ofSet = ofSet;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
-
-  @Override
-  public boolean isOfSet() {
-    return ofSet;
-  }
+  private SetItem() {}
 }

@@ -6,12 +6,11 @@ import org.hammerscale.examples.order.Reading;
 import org.hammerscale.examples.order.SetItem;
 
 /** What an order file says of a basket alone. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-public enum BasketItem implements OrderItem {
-  HEIGHT(Reading.LENGTH),
-  TURNS(Reading.TURNS),
-  BULGE(Reading.LENGTH),
-  WELD(Reading.LENGTH);
+public final class BasketItem {
+  public static final OrderItem HEIGHT = OrderItem.of("height", Reading.LENGTH);
+  public static final OrderItem TURNS = OrderItem.of("turns", Reading.TURNS);
+  public static final OrderItem BULGE = OrderItem.of("bulge", Reading.LENGTH);
+  public static final OrderItem WELD = OrderItem.of("weld", Reading.LENGTH);
 
   /** All that a job says, in the order of the work. */
   public static final List<OrderItem> ALL =
@@ -26,14 +25,5 @@ public enum BasketItem implements OrderItem {
           SetItem.KERF,
           SetItem.GRADUATION);
 
-  private final Reading<?> reading;
-
-  BasketItem(Reading<?> reading) {
-    this.reading = reading;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
+  private BasketItem() {}
 }

@@ -6,11 +6,11 @@ import org.hammerscale.examples.order.Reading;
 import org.hammerscale.examples.order.SetItem;
 
 /** What an order file says of a collar alone. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-public enum CollarItem implements OrderItem {
-  BARS(Reading.count(1, 20)),
-  EACH(Reading.SECTION),
-  ENDS(Reading.oneOf(CollarOrder.Ends.values()));
+public final class CollarItem {
+  public static final OrderItem BARS = OrderItem.of("bars", Reading.count(1, 20));
+  public static final OrderItem EACH = OrderItem.of("each", Reading.SECTION);
+  public static final OrderItem ENDS =
+      OrderItem.of("ends", Reading.oneOf(CollarOrder.Ends.values()));
 
   /** All that a job says, in the order of the work. */
   public static final List<OrderItem> ALL =
@@ -24,14 +24,5 @@ public enum CollarItem implements OrderItem {
           SetItem.KERF,
           SetItem.GRADUATION);
 
-  private final Reading<?> reading;
-
-  CollarItem(Reading<?> reading) {
-    this.reading = reading;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
+  private CollarItem() {}
 }

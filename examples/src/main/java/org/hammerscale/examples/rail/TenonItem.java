@@ -6,13 +6,12 @@ import org.hammerscale.examples.order.Reading;
 import org.hammerscale.examples.order.SetItem;
 
 /** What an order file says of a bar with a riveted tenon alone. */
-@SuppressWarnings("ImmutableEnumChecker") // a reading holds what it is made with, and no more
-public enum TenonItem implements OrderItem {
-  LENGTH(Reading.LENGTH),
-  TENON(Reading.SECTION),
-  THROUGH(Reading.LENGTH),
-  HEAD_ACROSS(Reading.LENGTH),
-  HEAD_HIGH(Reading.LENGTH);
+public final class TenonItem {
+  public static final OrderItem LENGTH = OrderItem.of("length", Reading.LENGTH);
+  public static final OrderItem TENON = OrderItem.of("tenon", Reading.SECTION);
+  public static final OrderItem THROUGH = OrderItem.of("through", Reading.LENGTH);
+  public static final OrderItem HEAD_ACROSS = OrderItem.of("head across", Reading.LENGTH);
+  public static final OrderItem HEAD_HIGH = OrderItem.of("head high", Reading.LENGTH);
 
   /** All that a job says, in the order of the work. */
   public static final List<OrderItem> ALL =
@@ -30,14 +29,5 @@ public enum TenonItem implements OrderItem {
           SetItem.KERF,
           SetItem.GRADUATION);
 
-  private final Reading<?> reading;
-
-  TenonItem(Reading<?> reading) {
-    this.reading = reading;
-  }
-
-  @Override
-  public Reading<?> reading() {
-    return reading;
-  }
+  private TenonItem() {}
 }

@@ -116,11 +116,6 @@ public final class TenonOrder extends PartsOrder {
   }
 
   @Override
-  protected List<Part> marked() {
-    return List.of(part);
-  }
-
-  @Override
   protected void work(SheetText sheet) {
     marks(sheet, part, "the far end");
     sheet.entry(

@@ -113,6 +113,8 @@ import org.hammerscale.holding.ScrewChoice;
 import org.hammerscale.holding.ScrewSeries;
 import org.hammerscale.holding.StrapScrews;
 import org.hammerscale.holding.UltimateWithdrawal;
+import org.hammerscale.latch.Staple;
+import org.hammerscale.latch.StaplePlate;
 import org.hammerscale.piece.MatchedSet;
 import org.hammerscale.piece.MatchedSize;
 import org.hammerscale.piece.Piece;
@@ -338,6 +340,11 @@ class ToStringTest {
             Bracket.carrying(poundsForce(9), inches(9)).screwedAt(inches(9)),
             BracketArm.of(section, inches(9)),
             StayedArm.carrying(poundsForce(9), inches(9)),
+            StaplePlate.under(
+                Staple.inside(
+                    inches("1/2"), Bar.of(Section.round(inches("1/4")), Material.MILD_STEEL)),
+                bar,
+                inches("3/8")),
             AngleBracket.ofArmAndPlate(inches(9), inches(8), bar)
                 .bracedOutAndDown(inches(7), inches(6)),
             StayedArm.carrying(poundsForce(9), inches(9)).heldAt(inches(9), degrees(40)),

@@ -10,6 +10,7 @@ import org.hammerscale.latch.FittedSpring;
 import org.hammerscale.latch.Hasp;
 import org.hammerscale.latch.SlideBolt;
 import org.hammerscale.latch.Staple;
+import org.hammerscale.latch.StaplePlate;
 import org.hammerscale.latch.ThumbLatch;
 import org.hammerscale.units.Graduation;
 import org.jspecify.annotations.Nullable;
@@ -112,6 +113,16 @@ public final class LatchDrawing {
    */
   public static LatchDrawing of(Staple staple) {
     return of(Objects.requireNonNull(staple, "staple"), new StapleView(staple));
+  }
+
+  /**
+   * A staple's loop riveted on its plate, from the side; and the plate from above with its holes.
+   *
+   * @param eye the loop on its plate
+   * @return what can be drawn
+   */
+  public static LatchDrawing of(StaplePlate eye) {
+    return of(Objects.requireNonNull(eye, "eye"), new StapleView.OnPlate(eye));
   }
 
   /**

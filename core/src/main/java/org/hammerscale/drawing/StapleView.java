@@ -1,5 +1,6 @@
 package org.hammerscale.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Length;
 import org.hammerscale.bending.MeanLine;
@@ -8,6 +9,8 @@ import org.hammerscale.internal.pen.Line;
 import org.hammerscale.internal.pen.Path;
 import org.hammerscale.internal.pen.Turned;
 import org.hammerscale.latch.Staple;
+import org.hammerscale.latch.StaplePlate;
+import org.hammerscale.stock.Section;
 import org.hammerscale.units.Measure;
 
 /** A staple in its plane, standing in the wood, and from above. */
@@ -97,6 +100,18 @@ final class StapleView implements LatchDrawing.Kind {
   }
 
   private static void standing(Draft d, Turned at, Staple staple, String part, Line legsLine) {
+    crown(d, at, staple, part);
+    double legs = d.of(staple.legCentres()) / 2;
+    DrivenIron leg = DrivenIron.leg(d, staple);
+    for (int side = -1; side <= 1; side += 2) {
+      double[] outer = beside(leg.side(1), side * legs, side);
+      double[] inner = beside(leg.side(-1), side * legs, side);
+      d.pen.draw(legsLine, "leg", Draft.band(at, inner, outer));
+    }
+  }
+
+  /** What stands above the wood or a plate. */
+  private static void crown(Draft d, Turned at, Staple staple, String part) {
     MeanLine line = staple.bend().meanLine();
     Measure<Length> half = staple.rod().section().thickness().divide(2);
     double legs = d.of(staple.legCentres()) / 2;
@@ -114,12 +129,6 @@ final class StapleView implements LatchDrawing.Kind {
       }
       at.to(path, inner, 0);
       d.pen.draw(Line.WIDE, part, path);
-    }
-    DrivenIron leg = DrivenIron.leg(d, staple);
-    for (int side = -1; side <= 1; side += 2) {
-      double[] outer = beside(leg.side(1), side * legs, side);
-      double[] inner = beside(leg.side(-1), side * legs, side);
-      d.pen.draw(legsLine, "leg", Draft.band(at, inner, outer));
     }
   }
 
@@ -196,5 +205,108 @@ final class StapleView implements LatchDrawing.Kind {
     double[] begin = at.point(from, up);
     path.from(begin[0], begin[1]);
     at.to(path, to, up);
+  }
+
+  /** A loop riveted on its plate, from the side and from above. */
+  static final class OnPlate implements LatchDrawing.Kind {
+    private final StaplePlate eye;
+
+    OnPlate(StaplePlate eye) {
+      this.eye = eye;
+    }
+
+    @Override
+    public String title() {
+      return "staple "
+          + eye.staple().insideWidth()
+          + " wide inside, of "
+          + eye.staple().rod().section()
+          + ", on a plate";
+    }
+
+    @Override
+    public void draw(Draft draft) {
+      draft.scale.size("length of the plate", eye.length());
+      draft.scale.size("thickness of the plate", flat().thickness());
+      draft.scale.size("height of the staple", eye.staple().heightOverAll());
+      draft.row(this::side);
+      draft.row(this::plan);
+    }
+
+    @Override
+    public List<String> notes(Draft draft) {
+      return List.of(
+          "drill the plate for the legs "
+              + eye.staple().rod().section().width()
+              + ", sunk behind 90° to "
+              + eye.rivetCountersink()
+              + "; rivet them flush",
+          "the screws' holes are at the crosses near its ends; heights count from its face");
+    }
+
+    private Section flat() {
+      return eye.plate().bar().section();
+    }
+
+    /** The plate cut along its middle, its face at the point. */
+    private void side(Draft d, double x, double y) {
+      Staple loop = eye.staple();
+      double half = d.of(eye.length()) / 2;
+      double thick = d.of(flat().thickness());
+      double leg = d.of(loop.legCentres()) / 2;
+      double rod = d.of(loop.rod().section().width()) / 2;
+      double sunk = d.of(eye.rivetCountersink()) / 2;
+      crown(d, Turned.level(x, y), loop, "loop");
+      d.pen.draw(
+          Line.WIDE,
+          "plate",
+          Path.through(x - half, y, x + half, y, x + half, y + thick, x - half, y + thick).close());
+      for (int side = -1; side <= 1; side += 2) {
+        double at = x + side * leg;
+        double cone = y + thick - (sunk - rod);
+        d.pen.draw(
+            Line.HIDDEN, "rivet", Path.through(at - rod, y, at - rod, cone, at - sunk, y + thick));
+        d.pen.draw(
+            Line.HIDDEN, "rivet", Path.through(at + rod, y, at + rod, cone, at + sunk, y + thick));
+      }
+      double under = y - d.of(loop.insideHeight());
+      double top = y - d.of(loop.heightOverAll());
+      double inner = d.of(loop.insideWidth()) / 2;
+      String wide = d.text(loop.insideWidth()) + " inside";
+      d.sizes.across(x - inner, x + inner, top - OFF, under, under, wide);
+      List<Callout> levels =
+          List.of(
+              new Callout(x, under, d.text(loop.insideHeight()) + " inside"),
+              new Callout(x, top, d.text(loop.heightOverAll())),
+              new Callout(x - half, y + thick, flat().thickness().toString()));
+      d.sizes.runningDown(new Callout(x - half, y, "face"), levels, x - half - OFF);
+    }
+
+    private void plan(Draft d, double x, double y) {
+      double half = d.of(eye.length()) / 2;
+      double wide = d.of(flat().width()) / 2;
+      d.pen.draw(
+          Line.WIDE,
+          "plan",
+          Path.through(
+                  x - half, y - wide, x + half, y - wide, x + half, y + wide, x - half, y + wide)
+              .close());
+      above(d, Turned.level(x, y), eye.staple(), "crown");
+      List<Callout> places = new ArrayList<>();
+      for (Measure<Length> hole : eye.screwHoles()) {
+        double at = x - half + d.of(hole);
+        d.pen.cross("screw", at, y, 3);
+        places.add(new Callout(at, y + wide, d.text(hole)));
+      }
+      for (Measure<Length> hole : eye.legHoles()) {
+        places.add(new Callout(x - half + d.of(hole), y + wide, d.text(hole)));
+      }
+      places.add(new Callout(x + half, y + wide, d.text(eye.length())));
+      double below = d.pen.box().bottom() + OFF;
+      d.sizes.running(new Callout(x - half, y + wide, "end"), places, below);
+      String across = flat().width().toString();
+      double left = x - half - OFF;
+      d.sizes.upright(y - wide, y + wide, left, x - half, x - half, across);
+    }
   }
 }

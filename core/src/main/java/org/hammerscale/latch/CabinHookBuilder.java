@@ -98,7 +98,8 @@ public final class CabinHookBuilder {
   }
 
   /**
-   * Driven staples for eyes.
+   * Driven staples for eyes. Their loops can be riveted on plates instead, see {@link StaplePlate}:
+   * the eyes then stand off by a plate's thickness more.
    *
    * @param rod what they are bent from
    * @param depth how deep their points reach, more than two thicknesses

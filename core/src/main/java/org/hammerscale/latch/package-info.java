@@ -14,7 +14,8 @@
  *       it? {@link org.hammerscale.latch.FittedSpring}: what does it press at rest and at travel?
  * </ul>
  *
- * <p>A {@link org.hammerscale.latch.Staple} is what many of them shut into; a {@link
+ * <p>A {@link org.hammerscale.latch.Staple} is what many of them shut into, and a {@link
+ * org.hammerscale.latch.StaplePlate} carries one where wood does not; a {@link
  * org.hammerscale.latch.DoorMovement} is what they must allow for; a {@link
  * org.hammerscale.latch.LatchCatch} keeps a bar, a {@link org.hammerscale.latch.HandleRule} says
  * how much room fingers need. What they bear is asked of {@code strength}, what tears them out of

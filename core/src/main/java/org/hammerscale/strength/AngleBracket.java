@@ -273,8 +273,9 @@ public final class AngleBracket {
     }
 
     private void requireBeyond(Measure<Length> bent) {
-      Arguments.atLeast("out", out, "the bend", bent, FARTHER);
-      Arguments.atLeast("down", down, "the bend", bent, FARTHER);
+      Measure<Length> least = bent.add(bar.section().thickness());
+      Arguments.atLeast("out", out, "the bend and the brace's thickness", least, FARTHER);
+      Arguments.atLeast("down", down, "the bend and the brace's thickness", least, FARTHER);
       Arguments.atLeast("upper edge of the brace, out,", onArm(), "the bend", bent, FARTHER);
       Arguments.atLeast("upper edge of the brace, down,", onPlate(), "the bend", bent, FARTHER);
     }

@@ -17,6 +17,7 @@ import org.hammerscale.latch.Hasp;
 import org.hammerscale.latch.HaspBuilder;
 import org.hammerscale.latch.SlideBolt;
 import org.hammerscale.latch.Staple;
+import org.hammerscale.latch.StaplePlate;
 import org.hammerscale.latch.ThumbLatch;
 import org.hammerscale.units.Graduation;
 import org.hammerscale.units.Measure;
@@ -247,6 +248,39 @@ class LatchDrawingTest {
       for (Shape arc : picture.all("sweep")) {
         assertTrue(top(arc) < top(staple), "followed over the top");
       }
+    }
+  }
+
+  @Test
+  void aLoopStandsOnItsPlate() {
+    StaplePlate small =
+        StaplePlate.under(
+            Staple.inside(millimetres(13), Latches.rod(6)), Latches.flat(25, 4), millimetres(9));
+    StaplePlate big =
+        StaplePlate.under(
+                Staple.inside(inches(2), Latches.rod("1/2")).standing(inches(3)),
+                Latches.flat("1 1/2", "1/4"),
+                inches("1/2"))
+            .on(Graduation.SIXTEENTH);
+    for (StaplePlate eye : List.of(small, big)) {
+      Picture picture = Picture.of(LatchDrawing.of(eye).drawing());
+      Shape plate = picture.only("plate");
+      Shape plan = picture.only("plan");
+      assertEquals(mm(eye.length()), right(plate) - left(plate), EXACT);
+      assertEquals(mm(eye.length()), right(plan) - left(plan), EXACT);
+      assertEquals(mm(eye.plate().bar().section().thickness()), height(plate), EXACT);
+      assertEquals(mm(eye.plate().bar().section().width()), height(plan), EXACT);
+      double crown =
+          picture.all("loop").stream().mapToDouble(LatchDrawingTest::top).min().orElse(0);
+      assertEquals(mm(eye.staple().heightOverAll()), top(plate) - crown, 0.05);
+      List<Double> screws =
+          picture.all("screw").stream().map(shape -> centre(shape)[0]).distinct().sorted().toList();
+      assertEquals(2, screws.size());
+      for (int i = 0; i < 2; i++) {
+        assertEquals(mm(eye.screwHoles().get(i)), screws.get(i) - left(plan), EXACT);
+      }
+      picture.assertLegible();
+      Picture.of(LatchDrawing.of(eye).reducedTo(4).drawing()).assertLegible();
     }
   }
 

@@ -144,7 +144,7 @@ class AngleBracketTest {
         "down must be at most the plate of 250 mm",
         () -> LAMP.bracedOutAndDown(millimetres(90), inches(10)));
     assertRefused(
-        "out must be at least the bend of 18 mm, was 17 mm",
+        "out must be at least the bend and the brace's thickness of 26 mm, was 17 mm",
         () -> LAMP.bracedOutAndDown(millimetres(17), millimetres(90)));
     assertRefused(
         "upper edge of the brace, out, must be at least the bend of 18 mm",
@@ -152,6 +152,10 @@ class AngleBracketTest {
     assertRefused(
         "upper edge of the brace, down, must be at least the bend of 18 mm",
         () -> LAMP.bracedOutAndDown(millimetres(90), millimetres(26)));
+    AngleBracket sharp = LAMP.bentTo(millimetres(0));
+    assertRefused(
+        "out must be at least the bend and the brace's thickness of 16 mm, was 8 mm",
+        () -> sharp.bracedOutAndDown(millimetres(8), millimetres(8)));
     AngleBracket braced = LAMP.bracedOutAndDown(millimetres(90), millimetres(90));
     // At 45° its upper edge meets both legs at 90 − 8 √2, and the bar takes 8 more.
     assertRefused("brace leave of 70.69 mm, was 71 mm", () -> braced.bentTo(millimetres(71)));

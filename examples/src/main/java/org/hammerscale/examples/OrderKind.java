@@ -23,6 +23,8 @@ import org.hammerscale.examples.drive.StapleItem;
 import org.hammerscale.examples.drive.StapleOrder;
 import org.hammerscale.examples.latch.BoltItem;
 import org.hammerscale.examples.latch.BoltOrder;
+import org.hammerscale.examples.latch.EyePlateItem;
+import org.hammerscale.examples.latch.EyePlateOrder;
 import org.hammerscale.examples.latch.HaspItem;
 import org.hammerscale.examples.latch.HaspOrder;
 import org.hammerscale.examples.latch.HookItem;
@@ -51,6 +53,7 @@ enum OrderKind {
   SLIDE_BOLT(BoltItem.ALL, BoltOrder::from),
   CABIN_HOOK(HookItem.ALL, HookOrder::from),
   HASP(HaspItem.ALL, HaspOrder::from),
+  EYE_PLATE(EyePlateItem.ALL, EyePlateOrder::from),
   LATCH_SPRING(SpringItem.ALL, SpringOrder::from),
   PICKETS(PicketItem.ALL, PicketOrder::from),
   BRACKET(BracketItem.ALL, BracketOrder::from),

@@ -131,7 +131,7 @@ class OrderFileTest {
   void tellsAnOrderOfNothing() {
     String none =
         ", make: there is no job; accepted: a row make, then one of strap hinges, thumb latch,"
-            + " slide bolt, cabin hook, hasp, latch spring, pickets, bracket, carrying hook, chain,"
+            + " slide bolt, cabin hook, hasp, eye plate, latch spring, pickets, bracket, carrying hook, chain,"
             + " collar, tenon, basket, pintle, spike, staple, drift bolt";
     assertEquals(List.of("line 1" + none), faults(List.of("# only a remark")));
     assertEquals(List.of("line 1" + none), faults(List.of()));

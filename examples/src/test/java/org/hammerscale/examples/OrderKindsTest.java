@@ -155,7 +155,7 @@ class OrderKindsTest {
     String lach = ", make: \"thumb lach\" is nothing made here; write thumb latch";
     assertEquals(List.of("line " + make + lach), faults(lines));
     String known =
-        "accepted: strap hinges, thumb latch, slide bolt, cabin hook, hasp, latch spring, pickets,"
+        "accepted: strap hinges, thumb latch, slide bolt, cabin hook, hasp, eye plate, latch spring, pickets,"
             + " bracket, carrying hook, chain, collar, tenon, basket, pintle, spike, staple, drift bolt";
     lines.set(make - 1, "make, garden gnome");
     String gnome = "line " + make + ", make: \"garden gnome\" is nothing made here; " + known;

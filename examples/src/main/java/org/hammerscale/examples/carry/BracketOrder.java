@@ -14,6 +14,7 @@ import org.hammerscale.examples.order.OrderColumn;
 import org.hammerscale.examples.order.OrderItem;
 import org.hammerscale.examples.order.Part;
 import org.hammerscale.examples.order.PartsOrder;
+import org.hammerscale.examples.order.PilotText;
 import org.hammerscale.examples.order.Screw;
 import org.hammerscale.examples.order.SetItem;
 import org.hammerscale.examples.order.SheetText;
@@ -151,7 +152,8 @@ public final class BracketOrder extends PartsOrder {
         toolSteps().upTo(screws.countersink().hole()),
         screws.countersink().angle(),
         calliper(screws.countersink().diameter()));
-    sheet.entry("Wood", "upright; drill %s", pilotHoles());
+    sheet.entry(
+        "Wood", "upright; drill %s", PilotText.of(screws.screw(), screws.wood(), toolSteps()));
     bearing.write(sheet, screws, this::told);
   }
 
@@ -165,14 +167,6 @@ public final class BracketOrder extends PartsOrder {
         told(brace.down()),
         toArm,
         Measures.degrees(90).subtract(toArm));
-  }
-
-  private String pilotHoles() {
-    Measure<Length> thread = toolSteps().nearest(screws.pilot().threadHole());
-    return (thread.getValue() > 0 ? thread + " for the thread" : "nothing for the thread")
-        + ", "
-        + toolSteps().nearest(screws.shankHole())
-        + " for the shank";
   }
 
   @Override

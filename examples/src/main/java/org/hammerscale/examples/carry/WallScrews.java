@@ -72,11 +72,6 @@ record WallScrews(
     return PilotHole.pulledOut(screw.shank(), wood);
   }
 
-  /** The hole for the shank, which bears the load down. */
-  Measure<Length> shankHole() {
-    return PilotHole.acrossLoad(screw.shank(), wood).shankHole();
-  }
-
   /** The top screw under a part of the load. */
   private ScrewChoice under(double part) {
     return hold.pulledOff(worstPull().add(windPull()).multiply(part))

@@ -214,6 +214,9 @@ class ChapelCupboardTest {
     // Eye 13.5 π = 42.4, to the slot 48, slot 23, 20 beyond: 42 + 91
     says(sheet, "CUT strap 133 mm long × 1", "from R, where the eye ends, 42 mm of bar before it");
     says(sheet, "Punch 48 mm (plain stretch | punched hole), 71 mm (punched hole | plain");
+    // Of 20 a point of 2 × 5 and one of 2 × 8 leave 10 and 4, of 6 × 5 and 6 × 8.
+    says(sheet, "only 10 mm of full rod are in the wood, and no rule counts on less than 30 mm");
+    says(sheet, "only 4 mm of full rod are in the wood, and no rule counts on less than 48 mm");
     // Outside 21 + 2 × 8 across, 6 + 8 + 20 − 16 down, corners counted once: 37 + 2 × 10; points
     // 16/3: 5.3 and 62.3, both up
     says(sheet, "CUT hanger 69 mm long × 1 of 8 mm round", "29 mm apart in the middle, 20 mm deep");

@@ -11,6 +11,9 @@ import org.hammerscale.units.Measure;
 
 /** What a front says of a staple: its inside, how it is forged, the holes for its legs. */
 final class StapleText {
+  /** Diameters in the wood that the NDS asks of a nail before it counts what it holds. */
+  private static final double COUNTED = 6;
+
   private StapleText() {}
 
   /** Of a staple that is driven into something thicker than it is deep. */
@@ -19,6 +22,15 @@ final class StapleText {
     inside(sheet, part, staple, isSquare, LengthFormat.to(rule));
     String deep = LengthFormat.to(rule).format(rule.upTo(staple.inWood())) + " deep";
     sheet.entry("", "bore for its legs %s, %s", apart(staple, rule), deep);
+    Measure<Length> least = staple.rod().section().width().multiply(COUNTED);
+    if (staple.holdingLength().isLessThan(least)) {
+      sheet.entry(
+          "",
+          "only %s of full rod are in the wood, and no rule counts on less than %s: clench it, or"
+              + " rivet it on a plate, where somebody pulls",
+          LengthFormat.to(rule).format(staple.holdingLength()),
+          LengthFormat.to(rule).format(rule.upTo(least)));
+    }
   }
 
   /** Of a square one that comes out behind a board: clenched if enough of it does. */

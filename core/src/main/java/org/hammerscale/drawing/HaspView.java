@@ -111,13 +111,8 @@ final class HaspView implements LatchDrawing.Kind {
   /** The crown that the eye turns on, cut across, and a leg behind it in the wood. */
   private static void hung(Draft d, double x, double y, double base, Staple hanger) {
     double half = d.of(hanger.rod().section().thickness()) / 2;
-    double deep = base + d.of(hanger.inWood());
-    double shank = deep - d.of(hanger.pointLength());
     d.pen.circle(Line.WIDE, "crown", x, y, half);
-    d.pen.draw(
-        Line.HIDDEN,
-        "hanger",
-        Path.through(x - half, base, x - half, shank, x, deep, x + half, shank, x + half, base));
+    StapleView.legEdgeOn(d, x - half, x + half, base, hanger);
   }
 
   private static String text(Draft d, Staple staple) {

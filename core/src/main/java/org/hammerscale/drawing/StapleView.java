@@ -171,6 +171,11 @@ final class StapleView implements LatchDrawing.Kind {
   static void edgeOn(Draft d, double near, double far, double base, Staple staple) {
     double top = base - d.of(staple.heightOverAll());
     d.pen.draw(Line.WIDE, "staple", Path.through(near, base, near, top, far, top, far, base));
+    legEdgeOn(d, near, far, base, staple);
+  }
+
+  /** A leg in the wood from the side. */
+  static void legEdgeOn(Draft d, double near, double far, double base, Staple staple) {
     if (staple.isClenched()) {
       double over = base + d.of(staple.holdingLength().add(staple.rod().section().thickness()));
       d.pen.draw(Line.HIDDEN, "leg", Path.through(near, base, near, over, far, over, far, base));

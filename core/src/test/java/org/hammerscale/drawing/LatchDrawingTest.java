@@ -297,6 +297,23 @@ class LatchDrawingTest {
     Shape over = picture.all("hanger").stream().max((a, b) -> Double.compare(a.y(), b.y())).get();
     Shape plan = picture.only("plan");
     assertTrue(top(over) < top(plan) - 25.4 * 5 / 16);
+    // Clenched through an inch of wood, its legs lie a rod's thickness behind that.
+    Staple through =
+        Hasp.hanger(hung.strap(), Latches.rod("5/16"), inches("1/32")).clenchedThrough(inches(1));
+    Hasp clenched =
+        Hasp.of(hung.strap(), hung.staple())
+            .stapledAt(inches(3))
+            .hungOn(through, inches("1/32"))
+            .hasp();
+    Picture behind = Picture.of(LatchDrawing.of(clenched).drawing());
+    double base = behind.all("wood").get(0).y();
+    double pinAt = centre(behind.all("eye").get(0))[0];
+    Shape leg =
+        behind.all("leg").stream()
+            .filter(shape -> left(shape) < pinAt && right(shape) > pinAt)
+            .findFirst()
+            .get();
+    assertEquals(25.4 * (1 + 5 / 16.0), bottom(leg) - base, EXACT);
   }
 
   private static double radius(Shape arc, double[] about) {

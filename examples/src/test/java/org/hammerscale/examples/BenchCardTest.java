@@ -45,7 +45,7 @@ class BenchCardTest {
   }
 
   /** The page is also well-formed XML, so that any parser can look at it. */
-  private static Document parse(String page) {
+  static Document parse(String page) {
     try {
       return DocumentBuilderFactory.newInstance()
           .newDocumentBuilder()

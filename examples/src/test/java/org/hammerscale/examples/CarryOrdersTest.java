@@ -1,14 +1,12 @@
 package org.hammerscale.examples;
 
+import static org.hammerscale.examples.Orders.assertSays;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
-import javax.xml.parsers.DocumentBuilderFactory;
 import org.hammerscale.cutting.Rack;
 import org.hammerscale.examples.order.CutSheet;
 import org.hammerscale.examples.order.Fault;
@@ -16,7 +14,6 @@ import org.hammerscale.examples.order.Order;
 import org.hammerscale.examples.order.SheetText;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
-import org.xml.sax.InputSource;
 
 /** Brackets and carrying hooks, and a file of what carries: sums by hand, and what is refused. */
 class CarryOrdersTest {
@@ -25,20 +22,12 @@ class CarryOrdersTest {
   }
 
   private static List<Order> orders() throws IOException {
-    OrderFile file = OrderFile.of(sample());
-    assertEquals(List.of(), file.faults());
-    return file.orders();
+    return Orders.of(sample());
   }
 
   /** The front of a job, in one line so that words are found across line ends. */
   private static String front(int job) throws IOException {
-    SheetText sheet = new SheetText(80);
-    orders().get(job).front(sheet);
-    return sheet.toString().replaceAll("\\s+", " ");
-  }
-
-  private static void assertSays(String sheet, String words) {
-    assertTrue(sheet.contains(words), () -> words + "\n" + sheet);
+    return Orders.inOneLine(Orders.front(orders().get(job)));
   }
 
   /** The one fault of the sample with a line said otherwise. */
@@ -248,43 +237,18 @@ class CarryOrdersTest {
   /** Any two values of the sample changed: a fault in words, or a front that fits; seed 71. */
   @Test
   void whateverIsOrderedIsToldOrRefused() throws IOException {
-    Random random = new Random(71);
     List<String> values =
         List.of(
             "0 mm", "0.1 mm", "1/4 in", "5 mm", "40 mm", "7 in", "300 mm", "9 in", "3 m", "none");
-    int made = 0;
-    int refused = 0;
-    for (int i = 0; i < 300; i++) {
-      List<String> lines = new ArrayList<>(sample());
-      for (int change = 0; change < 2; change++) {
-        int at = random.nextInt(lines.size());
-        if (lines.get(at).matches("[a-z ]+,.* (mm|in|none),.*")) {
-          String value = values.get(random.nextInt(values.size()));
-          lines.set(at, lines.get(at).replaceAll(",[^,]*$", ", " + value));
-        }
-      }
-      OrderFile file = OrderFile.of(lines);
-      refused += file.faults().isEmpty() ? 0 : 1;
-      for (Order order : file.faults().isEmpty() ? file.orders() : List.<Order>of()) {
-        made++;
-        SheetText front = new SheetText(80);
-        order.front(front);
-        order.back(new SheetText(100));
-        order.drawings();
-        assertTrue(front.lines() <= 60, front::toString);
-        assertTrue(front.toString().lines().allMatch(line -> line.length() <= 80), front::toString);
-      }
-    }
-    assertTrue(made > 200 && refused > 20, made + " made, " + refused + " refused");
+    Orders.Told told =
+        Orders.toldOrRefused(71, 300, sample(), "[a-z ]+,.* (mm|in|none),.*", values);
+    assertTrue(told.made() > 200 && told.refused() > 20, told::toString);
   }
 
   @Test
   void itsBenchCardIsAWellFormedPage() throws Exception {
     String page = BenchCardTest.card(sample());
-    Document card =
-        DocumentBuilderFactory.newInstance()
-            .newDocumentBuilder()
-            .parse(new InputSource(new StringReader(page)));
+    Document card = BenchCardTest.parse(page);
     assertEquals(7, card.getElementsByTagName("article").getLength());
     assertTrue(card.getElementsByTagName("img").getLength() >= 6, "each has a drawing");
   }

@@ -1,5 +1,6 @@
 package org.hammerscale.examples;
 
+import static org.hammerscale.examples.Orders.assertSays;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -23,9 +24,10 @@ class ChainOrdersTest {
 
   /** One of the two chains of the sample, with some lines said otherwise. */
   private static Order order(int job, String... said) throws IOException {
-    OrderFile file = OrderFile.of(with(said));
-    assertEquals(List.of(), file.faults());
-    return file.orders().stream().filter(order -> order.what().contains("chain")).toList().get(job);
+    return Orders.of(with(said)).stream()
+        .filter(order -> order.what().contains("chain"))
+        .toList()
+        .get(job);
   }
 
   private static List<String> with(String... said) throws IOException {
@@ -55,10 +57,6 @@ class ChainOrdersTest {
     SheetText sheet = new SheetText(100);
     order.back(sheet);
     return sheet.toString().replaceAll("\\s+", " ");
-  }
-
-  private static void assertSays(String sheet, String words) {
-    assertTrue(sheet.contains(words), () -> words + "\n" + sheet);
   }
 
   private static void assertFault(String item, String words, String... said) throws IOException {

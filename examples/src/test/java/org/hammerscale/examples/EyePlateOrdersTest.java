@@ -1,14 +1,13 @@
 package org.hammerscale.examples;
 
+import static org.hammerscale.examples.Orders.assertSays;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.hammerscale.examples.order.Fault;
 import org.hammerscale.examples.order.Order;
-import org.hammerscale.examples.order.SheetText;
 import org.junit.jupiter.api.Test;
 
 /** Loops on plates as they are ordered: sums by hand, and what is refused. */
@@ -28,18 +27,7 @@ class EyePlateOrdersTest {
     Order order = file.orders().get(job);
     assertEquals(1, order.drawings().size());
     assertEquals(job == 0 ? 4 : 2, order.screws().values().iterator().next());
-    SheetText sheet = new SheetText(80);
-    order.front(sheet);
-    String printed = sheet.toString();
-    assertTrue(printed.lines().count() <= 60, printed);
-    assertTrue(printed.lines().allMatch(line -> line.length() <= 80), printed);
-    return printed.replaceAll("\\s+", " ");
-  }
-
-  private static void assertSays(String sheet, String... words) {
-    for (String each : words) {
-      assertTrue(sheet.contains(each), () -> each + "\n" + sheet);
-    }
+    return Orders.inOneLine(Orders.front(order));
   }
 
   private static void assertFault(String line, String words) throws IOException {

@@ -1,14 +1,13 @@
 package org.hammerscale.examples;
 
+import static org.hammerscale.examples.Orders.assertSays;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
-import javax.xml.parsers.DocumentBuilderFactory;
 import org.hammerscale.cutting.Rack;
 import org.hammerscale.examples.card.BenchCard;
 import org.hammerscale.examples.order.CutSheet;
@@ -16,7 +15,7 @@ import org.hammerscale.examples.order.Fault;
 import org.hammerscale.examples.order.Order;
 import org.hammerscale.examples.order.SheetText;
 import org.junit.jupiter.api.Test;
-import org.xml.sax.InputSource;
+import org.w3c.dom.Document;
 
 /** Collars, tenons and a basket as they are ordered: sums by hand, and what is refused. */
 class RailOrdersTest {
@@ -25,9 +24,7 @@ class RailOrdersTest {
   }
 
   private static List<Order> orders() throws IOException {
-    OrderFile file = OrderFile.of(sample());
-    assertEquals(List.of(), file.faults());
-    return file.orders();
+    return Orders.of(sample());
   }
 
   /** The front of a job, in one line so that words are found across line ends. */
@@ -36,19 +33,12 @@ class RailOrdersTest {
   }
 
   private static String front(Order order) {
-    SheetText sheet = new SheetText(80);
-    order.front(sheet);
-    String printed = sheet.toString();
-    assertTrue(printed.lines().count() <= 60, printed);
-    assertTrue(printed.lines().allMatch(line -> line.length() <= 80), printed);
-    return printed.replaceAll("\\s+", " ");
+    return Orders.inOneLine(Orders.front(order));
   }
 
   /** The same of an order with another line. */
   private static String front(int job, String line) throws IOException {
-    OrderFile file = OrderFile.of(sampleWith(line));
-    assertEquals(List.of(), file.faults());
-    return front(file.orders().get(job));
+    return front(Orders.of(sampleWith(line)).get(job));
   }
 
   private static List<String> sampleWith(String line) throws IOException {
@@ -56,10 +46,6 @@ class RailOrdersTest {
     String item = line.substring(0, line.indexOf(',') + 1);
     lines.replaceAll(old -> old.startsWith(item) ? line : old);
     return lines;
-  }
-
-  private static void assertSays(String sheet, String words) {
-    assertTrue(sheet.contains(words), () -> words + "\n" + sheet);
   }
 
   private static void assertFault(String line, String words) throws IOException {
@@ -165,10 +151,7 @@ class RailOrdersTest {
   void aCardIsAPage() throws Exception {
     List<Order> orders = orders();
     String page = BenchCard.of(orders, CutSheet.of(orders, Rack.empty()));
-    var document =
-        DocumentBuilderFactory.newInstance()
-            .newDocumentBuilder()
-            .parse(new InputSource(new StringReader(page.replaceFirst("^<!DOCTYPE[^>]*>", ""))));
+    Document document = BenchCardTest.parse(page);
     assertTrue(document.getElementsByTagName("img").getLength() >= 4);
   }
 }

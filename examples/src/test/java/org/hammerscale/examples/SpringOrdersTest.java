@@ -1,12 +1,12 @@
 package org.hammerscale.examples;
 
+import static org.hammerscale.examples.Orders.assertSays;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
 import org.hammerscale.cutting.Rack;
 import org.hammerscale.examples.order.CutSheet;
 import org.hammerscale.examples.order.Fault;
@@ -38,10 +38,6 @@ class SpringOrdersTest {
     assertTrue(sheet.lines() <= 50, printed);
     assertTrue(printed.lines().allMatch(line -> line.length() <= 80), printed);
     return printed.replaceAll("\\s+", " ");
-  }
-
-  private static void assertSays(String sheet, String words) {
-    assertTrue(sheet.contains(words), () -> words + "\n" + sheet);
   }
 
   private static void assertFault(String item, String words, String... said) throws IOException {
@@ -140,32 +136,10 @@ class SpringOrdersTest {
   /** Any two lengths of the sample changed: a fault in words, or a front that fits; seed 17. */
   @Test
   void whateverIsOrderedIsToldOrRefused() throws IOException {
-    Random random = new Random(17);
     List<String> values =
         List.of("1/64 in", "0.1 mm", "1/4 in", "5 mm", "40 mm", "7 in", "300 mm", "3 m");
-    int made = 0;
-    int refused = 0;
-    for (int i = 0; i < 200; i++) {
-      List<String> lines = new ArrayList<>(sample());
-      for (int change = 0; change < 2; change++) {
-        int at = random.nextInt(lines.size());
-        if (lines.get(at).matches("[a-z ]+,.* (mm|in),.*")) {
-          String value = values.get(random.nextInt(values.size()));
-          lines.set(at, lines.get(at).replaceAll(",[^,]*$", ", " + value));
-        }
-      }
-      OrderFile file = OrderFile.of(lines);
-      refused += file.faults().isEmpty() ? 0 : 1;
-      for (Order order : file.faults().isEmpty() ? file.orders() : List.<Order>of()) {
-        made++;
-        SheetText front = new SheetText(80);
-        order.front(front);
-        order.back(new SheetText(100));
-        order.drawings();
-        assertTrue(front.toString().lines().allMatch(line -> line.length() <= 80), front::toString);
-      }
-    }
-    assertTrue(made > 100 && refused > 40, made + " made, " + refused + " refused");
+    Orders.Told told = Orders.toldOrRefused(17, 200, sample(), "[a-z ]+,.* (mm|in),.*", values);
+    assertTrue(told.made() > 100 && told.refused() > 40, told::toString);
   }
 
   @Test

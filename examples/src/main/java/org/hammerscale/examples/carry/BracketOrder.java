@@ -114,7 +114,7 @@ public final class BracketOrder extends PartsOrder {
   }
 
   @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type
-  private static Measure<Length>[] array(List<Measure<Length>> all) {
+  static Measure<Length>[] array(List<Measure<Length>> all) {
     return all.toArray(new Measure[0]);
   }
 

@@ -1,6 +1,7 @@
 package org.hammerscale.examples.carry;
 
-import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.measure.quantity.Force;
@@ -70,19 +71,13 @@ record SignWind(
               + " wide; take a longer arm");
     }
     // The screws stand in the middle of the plate, which turns about its side.
-    Measure<Length>[] places = places(screws);
-    Arrays.fill(places, bar.width().divide(2));
+    List<Measure<Length>> places = Collections.nCopies(screws, bar.width().divide(2));
     return new SignWind(
         wide,
         high,
         wind,
-        Bracket.blownOn(wind, Measures.area(wide, high), out).screwedAt(places),
+        Bracket.blownOn(wind, Measures.area(wide, high), out).screwedAt(BracketOrder.array(places)),
         BracketArm.of(bar.turned(), out));
-  }
-
-  @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type
-  private static Measure<Length>[] places(int screws) {
-    return new Measure[screws];
   }
 
   /** What it pushes the sign with. */

@@ -97,18 +97,17 @@ public final class DriftBoltOrder extends PartsOrder {
   @Override
   protected void work(SheetText sheet) {
     marks(sheet, part, "the head's end");
-    List<Measure<Length>> marks = part.marks();
     sheet.entry(
         "Head",
         "jump up the first %s in a header to a dome head %s across and %s high%s",
-        told(marks.get(0)),
+        told(part.marks().get(0)),
         told(rod.head().widest().width()),
         told(rod.head().reach()),
         washer.getValue() > 0 ? "; slip a washer of " + told(washer) + " under it" : "");
     sheet.entry(
         "Point",
         "ease the last %s to %s across, %s long, so that it enters the hole",
-        told(part.length().subtract(marks.get(marks.size() - 1))),
+        told(part.lastStretch()),
         calliper(rod.point().end().width()),
         told(rod.point().reach()));
     sheet.entry("Check", "cold, %s under the head", told(rod.length()));

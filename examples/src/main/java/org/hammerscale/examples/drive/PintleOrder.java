@@ -101,7 +101,11 @@ public final class PintleOrder extends PartsOrder {
         hook.pin().diameter(),
         told(hook.pin().height()));
     sheet.entry("Corner", "bend it square between the marks, sharp outside");
-    sheet.entry("Tail", "draw the last %s to a point of %s", told(tailBar()), told(pointLength()));
+    sheet.entry(
+        "Tail",
+        "draw the last %s to a point of %s",
+        told(part.lastStretch()),
+        told(tail.point().reach()));
     sheet.entry(
         "Check",
         "cold, from the pin's middle: %s to a chalk mark, the post's face, %s to the tip",
@@ -127,16 +131,6 @@ public final class PintleOrder extends PartsOrder {
             + " of full shank ("
             + up(bearing.leastHold())
             + " are needed, in sound wood)");
-  }
-
-  private Measure<Length> pointLength() {
-    return tail.point().reach();
-  }
-
-  /** The last stretch of the cold bar. */
-  private Measure<Length> tailBar() {
-    List<Measure<Length>> marks = part.marks();
-    return part.length().subtract(marks.get(marks.size() - 1));
   }
 
   @Override

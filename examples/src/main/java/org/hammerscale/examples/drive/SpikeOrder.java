@@ -108,18 +108,17 @@ public final class SpikeOrder extends PartsOrder {
   @Override
   protected void work(SheetText sheet) {
     marks(sheet, part, "the head's end");
-    List<Measure<Length>> marks = part.marks();
     sheet.entry(
         "Head",
         "jump up the first %s in a header to a %s head %s across and %s high",
-        told(marks.get(0)),
+        told(part.marks().get(0)),
         head,
         told(spike.head().widest().width()),
         told(spike.head().reach()));
     sheet.entry(
         "Point",
         "draw the last %s to %s of %s%s",
-        told(part.length().subtract(marks.get(marks.size() - 1))),
+        told(part.lastStretch()),
         isChisel ? "a chisel" : "a point",
         told(spike.point().reach()),
         isChisel ? ", its edge as wide as the shank" : "");
@@ -167,8 +166,7 @@ public final class SpikeOrder extends PartsOrder {
 
   @Override
   protected List<Caution> warnings() {
-    List<Caution> cautions = new ArrayList<>(spike.cautions());
-    return DriveText.dangersFirst(cautions, reference().cautions(spike.holdingLength()));
+    return DriveText.dangersFirst(spike.cautions(), reference().cautions(spike.holdingLength()));
   }
 
   @Override

@@ -52,4 +52,10 @@ public record Part(String name, MarkedBar marked, int count) {
     marked.marks().stream().map(BenchMark::fromFirstEnd).forEach(marks::add);
     return marks;
   }
+
+  /** The last stretch of the cold bar, behind its last mark. */
+  public Measure<Length> lastStretch() {
+    List<Measure<Length>> marks = marks();
+    return length().subtract(marks.get(marks.size() - 1));
+  }
 }
